@@ -1,0 +1,55 @@
+import { fileURLToPath } from "node:url";
+import tseslint from "typescript-eslint";
+import { roomsPlugin } from "./eslint-rooms.mjs";
+
+const root = fileURLToPath(new URL("..", import.meta.url));
+const tests = ["**/*.test.ts", "**/*.test-d.ts"];
+
+const sortWithoutOrder = {
+  selector: "CallExpression[arguments.length=0] > MemberExpression.callee[property.name=/^(sort|toSorted)$/]",
+  message: "Say by what: without a comparator, 10 sorts before 9 and quantities come out in any order.",
+};
+const clock = { selector: "NewExpression[callee.name='Date'][arguments.length=0]", message: "The packages know no clock." };
+
+export default tseslint.config(
+  { ignores: ["**/dist/", "reports/", "docs/"] },
+  { linterOptions: { noInlineConfig: true } },
+  tseslint.configs.strictTypeChecked,
+  tseslint.configs.stylisticTypeChecked,
+  {
+    languageOptions: { parserOptions: { projectService: true, tsconfigRootDir: root } },
+    rules: {
+      eqeqeq: "error",
+      "no-restricted-syntax": ["error", sortWithoutOrder],
+      "@typescript-eslint/consistent-type-imports": ["error", { fixStyle: "separate-type-imports" }],
+      "@typescript-eslint/restrict-template-expressions": ["error", { allowNumber: true }],
+      "@typescript-eslint/switch-exhaustiveness-check": "error",
+      // Names of inputs that come from data are read with ["name"]: the compiler asks for it.
+      "@typescript-eslint/dot-notation": "off",
+    },
+  },
+  {
+    files: ["packages/*/src/**/*.ts"],
+    plugins: { rooms: roomsPlugin },
+    rules: { "rooms/direction": "error", "rooms/no-cycle": "error" },
+  },
+  {
+    files: ["packages/*/src/**/*.ts"],
+    ignores: tests,
+    rules: {
+      "no-restricted-syntax": ["error", sortWithoutOrder, clock],
+      "no-restricted-properties": [
+        "error",
+        { object: "Math", property: "random", message: "Chance takes a seed, so that a warp can be made again." },
+        { object: "Date", property: "now", message: "The packages know no clock." },
+      ],
+      "no-console": "error",
+    },
+  },
+  {
+    files: ["packages/*/src/**/*.ts"],
+    ignores: [...tests, "packages/maths/src/{sources,units,verification}/**"],
+    rules: { "max-lines": ["error", 150] },
+  },
+  { files: ["**/*.{js,mjs}"], ...tseslint.configs.disableTypeChecked },
+);

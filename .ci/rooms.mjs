@@ -1,0 +1,56 @@
+// Which source file may import which: the plan of the house in DEVELOPERS.md, as one function without side effects.
+import { posix } from "node:path";
+
+const packages = { maths: [], stripes: [], plan: ["maths", "stripes"], sheets: ["maths", "stripes", "plan"] };
+const outside = { maths: ["decimal.js"], stripes: [] }; // other packages may import what their package.json lists
+const rooms = ["engine", "units", "sources", "handbook", "verification"];
+const parts = ["refusal", "numbers", "quantity", "formula", "working", "solve", "check", "spreadsheet", "columns"];
+const keptFromHandbook = ["working", "solve", "check", "spreadsheet", "columns"];
+
+/** packages/maths/src/engine/quantity/unit.ts → { name: "maths", room: "engine", part: "quantity", … } */
+export function placeOf(path) {
+  const [, name, inside] = /^packages\/([^/]+)\/src\/(.+)$/.exec(path) ?? [];
+  if (name === undefined) return undefined;
+  const [room, part] = inside.replace(/\.[a-z.-]+$/, "").split("/");
+  return { name, room, part, isTest: /\.test(-d)?\.ts$/.test(path) };
+}
+
+function packageFault(from, specifier) {
+  const [, wanted] = /^@thrum\/([^/]+)/.exec(specifier) ?? [];
+  if (wanted !== undefined) {
+    return packages[from.name]?.includes(wanted) ? undefined : `${from.name} may not import @thrum/${wanted}`;
+  }
+  if (from.isTest || outside[from.name]?.includes(specifier)) return undefined;
+  if (specifier.startsWith("#ci/")) return "only tests may import from .ci";
+  return from.name in outside ? `${from.name} may not import ${specifier}` : undefined;
+}
+
+function engineFault(from, to) {
+  const [here, there] = [parts.indexOf(from.part), parts.indexOf(to.part)];
+  const unknown = here < 0 ? from.part : there < 0 ? to.part : undefined;
+  if (unknown !== undefined) return `engine/${unknown} has no place in the order of the engine's parts (.ci/rooms.mjs)`;
+  return there > here ? `engine/${from.part} may not import engine/${to.part}, which stands to its right` : undefined;
+}
+
+function roomFault(from, to) {
+  if (from.room === "index" || (from.room === "verification" && to.room === "index")) return undefined;
+  const [here, there] = [rooms.indexOf(from.room), rooms.indexOf(to.room)];
+  if (here < 0) return `${from.room} is none of the rooms ${rooms.join(", ")}`;
+  if (there < 0) return `${from.room} may not import ${to.room}, which is none of the rooms`;
+  if (there > here) return `${from.room} may not import ${to.room}, which is built on it`;
+  if (from.room === "engine") return engineFault(from, to);
+  return from.room === "handbook" && to.room === "engine" && keptFromHandbook.includes(to.part)
+    ? `the handbook may not import engine/${to.part}: one formula would pull it in`
+    : undefined;
+}
+
+/** Why the file at `path` (from the root of the repository) may not import `specifier`; undefined when it may. */
+export function importFault(path, specifier) {
+  const from = placeOf(path);
+  if (from === undefined) return undefined;
+  if (!specifier.startsWith(".")) return packageFault(from, specifier);
+  const target = posix.join(posix.dirname(path), specifier);
+  const to = placeOf(target);
+  if (to?.name !== from.name) return `${target} lies outside packages/${from.name}/src: import a package by its name`;
+  return from.name === "maths" && !from.isTest ? roomFault(from, to) : undefined;
+}

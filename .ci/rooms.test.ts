@@ -1,0 +1,87 @@
+import { fileURLToPath } from "node:url";
+import { ESLint } from "eslint";
+import { describe, expect, it } from "vitest";
+import { importFault } from "./rooms.mjs";
+
+const root = fileURLToPath(new URL("..", import.meta.url));
+const maths = "packages/maths/src";
+
+describe("a forbidden import fails lint", () => {
+  const eslint = new ESLint({
+    cwd: root,
+    overrideConfigFile: `${root}.ci/eslint.config.mjs`,
+    // The files below need not exist, so the rules that ask the compiler cannot run on them.
+    overrideConfig: { languageOptions: { parserOptions: { projectService: false } } },
+    ruleFilter: ({ ruleId }) => ruleId.startsWith("rooms/"),
+  });
+  const messages = async (path: string, text: string): Promise<string[]> =>
+    (await eslint.lintText(text, { filePath: root + path })).flatMap((file) => file.messages.map((found) => found.message));
+
+  it.each([
+    ["import", 'import { warpLength } from "../handbook/warp/warp-length.js";'],
+    ["type import", 'import type { WarpLengthInput } from "../handbook/warp/warp-length.js";'],
+    ["re-export", 'export * from "../handbook/warp/warp-length.js";'],
+    ["named re-export", 'export { warpLength } from "../handbook/warp/warp-length.js";'],
+    ["import on demand", 'await import("../handbook/warp/warp-length.js");'],
+    ["type written as an import", 'type Input = import("../handbook/warp/warp-length.js").WarpLengthInput;'],
+  ])("the engine reaches for the handbook by a %s", async (_, text) => {
+    expect(await messages(`${maths}/engine/formula.ts`, text)).toEqual([
+      "engine may not import handbook, which is built on it",
+    ]);
+  });
+
+  it("the handbook may use the engine", async () => {
+    const text = 'import { calculation } from "../../engine/formula/calculation.js";';
+    expect(await messages(`${maths}/handbook/warp/warp-length.ts`, text)).toEqual([]);
+  });
+
+  it("a file of the handbook may not import itself round a corner", async () => {
+    const text = 'import { reedWidth } from "./reed-width.js";';
+    expect(await messages(`${maths}/handbook/reed/reed-width.ts`, text)).toEqual([
+      "the handbook has a cycle of imports: reed/reed-width.ts → reed/reed-width.ts",
+    ]);
+  });
+});
+
+describe("the plan of the house", () => {
+  it.each([
+    [`${maths}/engine/numbers.ts`, "./quantity/unit.js"],
+    [`${maths}/engine/formula/parse.ts`, "../working/working.js"],
+    [`${maths}/engine/formula.ts`, "./gadgets.js"],
+    [`${maths}/units/lengths.ts`, "../sources/taylor.js"],
+    [`${maths}/sources/taylor.ts`, "../handbook/yarn/yarn.js"],
+    [`${maths}/handbook/warp/warp-length.ts`, "../../engine/check.js"],
+    [`${maths}/handbook/warp/warp-length.ts`, "../../engine/columns/block.js"],
+    [`${maths}/handbook/warp/warp-length.ts`, "../../index.js"],
+    [`${maths}/handbook/warp/warp-length.ts`, "#ci/cited.js"],
+    [`${maths}/engine/numbers.ts`, "node:fs"],
+    [`${maths}/helpers/numbers.ts`, "../engine/numbers.js"],
+    [`${maths}/handbook/warp/warp-length.ts`, "@thrum/stripes"],
+    ["packages/stripes/src/merge.ts", "@thrum/maths"],
+    ["packages/stripes/src/merge.ts", "../../maths/src/index.js"],
+    ["packages/stripes/src/merge.test.ts", "../../maths/src/index.js"],
+    ["packages/stripes/src/merge.test.ts", "@thrum/maths"],
+    ["packages/plan/src/plan-warp.ts", "../../maths/src/index.js"],
+    ["packages/plan/src/plan-warp.ts", "@thrum/sheets"],
+  ])("%s may not import %s", (path, specifier) => {
+    expect(importFault(path, specifier)).toBeTypeOf("string");
+  });
+
+  it.each([
+    [`${maths}/engine/formula/parse.ts`, "./tokens.js"],
+    [`${maths}/engine/working/text.ts`, "../formula/calculation.js"],
+    [`${maths}/engine/columns.ts`, "./numbers.js"],
+    [`${maths}/engine/numbers.ts`, "decimal.js"],
+    [`${maths}/handbook/warp/warp-length.ts`, "../yarn/yarn.js"],
+    [`${maths}/handbook/warp/warp-length.test.ts`, "../../engine/check.js"],
+    [`${maths}/handbook/warp/warp-length.test.ts`, "#ci/cited.js"],
+    [`${maths}/verification/self-test.ts`, "../index.js"],
+    [`${maths}/index.ts`, "./engine/columns.js"],
+    ["packages/stripes/src/merge.test.ts", "fast-check"],
+    ["packages/plan/src/plan-warp.ts", "@thrum/maths"],
+    ["packages/plan/src/plan-warp.ts", "./job/read.js"],
+    ["examples/hall-napkins/plan.ts", "@thrum/plan"],
+  ])("%s may import %s", (path, specifier) => {
+    expect(importFault(path, specifier)).toBeUndefined();
+  });
+});

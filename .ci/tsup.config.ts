@@ -1,0 +1,42 @@
+// One ESM file for each entry of a package: its main module, and whatever else its package.json names under dist/.
+import { existsSync, readFileSync } from "node:fs";
+import { resolve } from "node:path";
+import { defineConfig, type Options } from "tsup";
+
+type Manifest = { exports: Record<string, string | { default: string }>; bin?: Record<string, string> };
+const manifest = JSON.parse(readFileSync("package.json", "utf8")) as Manifest;
+
+const built = [...Object.values(manifest.exports), ...Object.values(manifest.bin ?? {})]
+  .map((target) => (typeof target === "string" ? target : target.default))
+  .flatMap((target) => /^\.\/dist\/([a-z-]+)\.js$/.exec(target)?.[1] ?? []);
+
+const sources = built.map((name): [string, string] => {
+  const source = [`src/${name}.ts`, `src/${name}/index.ts`].find((path) => existsSync(path));
+  if (source === undefined) throw new Error(`package.json promises dist/${name}.js but there is no src/${name}.ts`);
+  return [name, source];
+});
+
+// A second entry that imports src/index.ts runs the very code users import, not a copy of it.
+const mainModuleOnce: NonNullable<Options["esbuildPlugins"]>[number] = {
+  name: "main-module-once",
+  setup(build) {
+    build.onResolve({ filter: /\/index\.js$/ }, ({ path, resolveDir }) =>
+      resolve(resolveDir, path) === resolve("src/index.js") ? { path: "./index.js", external: true } : undefined,
+    );
+  },
+};
+
+const config: Options = {
+  entry: Object.fromEntries(sources),
+  format: ["esm"],
+  target: "es2022",
+  platform: "neutral",
+  splitting: false,
+  sourcemap: true,
+  clean: true,
+  esbuildPlugins: [mainModuleOnce],
+  // `paths` point at sources for the editor and the tests; declarations are made against the built packages.
+  dts: { compilerOptions: { ignoreDeprecations: "6.0", paths: {} } },
+};
+
+export default defineConfig(config);

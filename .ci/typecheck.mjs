@@ -1,0 +1,13 @@
+// Checks the types of everything together, of each package as its readers' compilers see it, and of the engine alone.
+import { readdirSync } from "node:fs";
+import { spawnSync } from "node:child_process";
+
+const projects = [".ci", ".ci/tsconfig.engine.json", ...readdirSync("packages").map((name) => `packages/${name}`)];
+const failed = projects.filter((project) => {
+  const tsc = ["node_modules/typescript/bin/tsc", "--noEmit", "-p", project];
+  return spawnSync(process.execPath, tsc, { stdio: "inherit" }).status !== 0;
+});
+if (failed.length > 0) {
+  process.stderr.write(`types do not hold in ${failed.join(", ")}\n`);
+  process.exit(1);
+}

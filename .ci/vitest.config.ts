@@ -1,0 +1,28 @@
+import { fileURLToPath } from "node:url";
+import type { ViteUserConfig } from "vitest/config";
+
+const root = fileURLToPath(new URL("..", import.meta.url));
+const source = (path: string): string => `${root}packages/${path}`;
+
+const config: ViteUserConfig = {
+  root,
+  cacheDir: "node_modules/.vite",
+  resolve: {
+    alias: [
+      { find: /^#ci\//, replacement: `${root}.ci/` },
+      { find: /^@thrum\/maths\/verification$/, replacement: source("maths/src/verification/index.ts") },
+      { find: /^@thrum\/([a-z]+)$/, replacement: source("$1/src/index.ts") },
+    ],
+  },
+  test: {
+    include: ["packages/*/src/**/*.test.ts", ".ci/**/*.test.ts", "examples/**/*.test.ts"],
+    exclude: ["**/node_modules/**", "**/dist/**"],
+    typecheck: { enabled: true, include: ["packages/*/src/**/*.test-d.ts"], tsconfig: ".ci/tsconfig.json" },
+    setupFiles: [".ci/fast-check.setup.ts"],
+    isolate: false,
+    reporters: ["default", "json"],
+    outputFile: { json: "reports/vitest.json" },
+  },
+};
+
+export default config;
