@@ -9,7 +9,10 @@ const sortWithoutOrder = {
   selector: "CallExpression[arguments.length=0] > MemberExpression.callee[property.name=/^(sort|toSorted)$/]",
   message: "Say by what: without a comparator, 10 sorts before 9 and quantities come out in any order.",
 };
-const clock = { selector: "NewExpression[callee.name='Date'][arguments.length=0]", message: "The packages know no clock." };
+const clock = {
+  selector: "NewExpression[callee.name='Date'][arguments.length=0]",
+  message: "The packages know no clock.",
+};
 
 export default tseslint.config(
   { ignores: ["**/dist/", "reports/", "docs/"] },
@@ -45,6 +48,11 @@ export default tseslint.config(
       ],
       "no-console": "error",
     },
+  },
+  {
+    files: ["packages/{maths,stripes}/src/**/*.ts"],
+    ignores: tests,
+    rules: { "no-restricted-globals": ["error", "process", "Buffer", "window", "document"] },
   },
   {
     files: ["packages/*/src/**/*.ts"],

@@ -4,6 +4,7 @@ import { configureGlobal, readConfigureGlobal } from "fast-check";
 const runs = process.env["THRUM_RUNS"];
 if (runs !== undefined) {
   const numRuns = Number(runs);
-  if (!Number.isSafeInteger(numRuns) || numRuns < 1) throw new Error(`THRUM_RUNS: expected a whole number, received ${runs}`);
+  if (!Number.isSafeInteger(numRuns) || numRuns < 1)
+    throw new Error(`THRUM_RUNS: expected a whole number, received ${runs}`);
   configureGlobal({ ...readConfigureGlobal(), numRuns });
 }

@@ -15,7 +15,9 @@ describe("a forbidden import fails lint", () => {
     ruleFilter: ({ ruleId }) => ruleId.startsWith("rooms/"),
   });
   const messages = async (path: string, text: string): Promise<string[]> =>
-    (await eslint.lintText(text, { filePath: root + path })).flatMap((file) => file.messages.map((found) => found.message));
+    (await eslint.lintText(text, { filePath: root + path })).flatMap((file) =>
+      file.messages.map((found) => found.message),
+    );
 
   it.each([
     ["import", 'import { warpLength } from "../handbook/warp/warp-length.js";'],

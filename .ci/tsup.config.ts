@@ -3,7 +3,10 @@ import { existsSync, readFileSync } from "node:fs";
 import { resolve } from "node:path";
 import { defineConfig, type Options } from "tsup";
 
-type Manifest = { exports: Record<string, string | { default: string }>; bin?: Record<string, string> };
+interface Manifest {
+  exports: Record<string, string | { default: string }>;
+  bin?: Record<string, string>;
+}
 const manifest = JSON.parse(readFileSync("package.json", "utf8")) as Manifest;
 
 const built = [...Object.values(manifest.exports), ...Object.values(manifest.bin ?? {})]
