@@ -1,0 +1,129 @@
+import { Decimal, decimalFrom, decimalText } from "../numbers.js";
+import { described, requireSameDimension } from "../quantity/index.js";
+import type { Quantity, Unit } from "../quantity/index.js";
+import { QuantityError } from "../refusal.js";
+import { countsInUnit, folded, outOfFrame, parseLines, run, stepsOf } from "../formula/index.js";
+import type { Calculation, Line, Run } from "../formula/index.js";
+import { mutationsOf } from "./mutations.js";
+import { percentageSlips } from "./percentages.js";
+
+/** An answer as somebody wrote it: its digits count. */
+export interface Claim<D extends string> {
+  /** The number as written, such as "6.94". */
+  readonly written: string;
+  /** The unit it was written in; null for a plain number. */
+  readonly unit: Unit<D> | null;
+}
+
+/** A slip that gives just the number claimed. */
+export interface FoundSlip {
+  /** "a sum that … gives this" */
+  readonly says: string;
+  /** What the sum with the slip comes to, in the unit of the claim. */
+  readonly value: string;
+}
+
+/** What can be said of a claim. */
+export interface Verdict {
+  readonly right: boolean;
+  /** The exact answer rounded, halves up, to the digits the claim was written to. */
+  readonly rounded: string;
+  readonly exact: string;
+  /** The slips that give the claim, each alone; empty for a right claim or where no known slip does. */
+  readonly slips: readonly FoundSlip[];
+}
+
+const WRITTEN = /^-?\d{1,30}(?:\.\d{1,30})?$/u;
+
+function readClaim(where: string, written: unknown): readonly [value: Decimal, decimals: number] {
+  const value = typeof written === "string" && WRITTEN.test(written) ? decimalFrom(written) : null;
+  if (value !== null) return [value, (written as string).split(".")[1]?.length ?? 0];
+  const remedy = 'The digits count, so the number is given as text: "7.10" says more than "7.1".';
+  const expected = "a number as it was written";
+  throw new QuantityError({ code: "unreadable", where, expected, received: described(written), remedy });
+}
+
+function requireClaimUnit(where: string, own: Unit<string> | null, claimed: unknown): void {
+  if (own !== null) {
+    requireSameDimension(own, claimed, where);
+  } else if (claimed !== null) {
+    const remedy = "This answer is a plain number: write unit: null.";
+    throw new QuantityError({ code: "wrong-kind", where, expected: "no unit", received: described(claimed), remedy });
+  }
+}
+
+/** A number of the answer's own kind, counted in the unit of the claim. */
+function inClaimUnit({ declared, frame, unit }: Run, value: Decimal, wanted: Unit<string> | null): Decimal {
+  if (unit === null || wanted === null) return value;
+  if (!countsInUnit(declared)) return outOfFrame(frame, value, wanted);
+  const over = new Decimal(unit.scale[0]).times(wanted.scale[1]);
+  return value.times(over).div(new Decimal(unit.scale[1]).times(wanted.scale[0]));
+}
+
+/** The formulas of the known slips: small changes of the formula, and those declared beside it. */
+function slipsOf(worked: Run): readonly { readonly says: string; readonly lines: readonly Line[] }[] {
+  const { declared, inputs } = worked;
+  const whole = folded(declared.lines);
+  const name = declared.lines.at(-1)?.name ?? "";
+  const changed = [...mutationsOf(whole, inputs), ...percentageSlips(whole, inputs)];
+  const declaredSlips = declared.slips.map(({ says, instead }) => {
+    const replaced = new Map(parseLines(instead).map((line) => [line.name, line]));
+    return { says, lines: declared.lines.map((line) => replaced.get(line.name) ?? line) };
+  });
+  return [...declaredSlips, ...changed.map(({ says, tree }) => ({ says, lines: [{ name, tree }] }))];
+}
+
+/** The right answer under another unit's name: units of the inputs are the ones a reader mixes up. */
+function unitSlips(worked: Run, value: Decimal, wanted: Unit<string> | null): readonly (readonly [string, Decimal])[] {
+  if (wanted === null) return [];
+  const units = new Map<string, Unit<string>>();
+  for (const read of worked.inputs.values()) {
+    for (const one of read.what === "list" ? read.members : [read]) {
+      if ("unit" in one && one.unit.dimension === wanted.dimension) units.set(one.unit.name, one.unit);
+    }
+  }
+  units.delete(wanted.name);
+  return [...units.values()].map((unit) => [
+    `reckons in ${unit.symbol} and calls them ${wanted.symbol}`,
+    inClaimUnit(worked, value, unit),
+  ]);
+}
+
+/**
+ * Judges an answer somebody worked out, and names the slips that would give it.
+ *
+ * A claim is right when the exact answer, rounded halves up to the digits written, is the claim.
+ *
+ * @param calculation any calculation of the handbook
+ * @param input what one would call it with
+ * @param claim the number as written, and its unit
+ * @throws QuantityError "unreadable" for a claim that is no number, "wrong-kind" for a unit of another kind
+ */
+export function check<I, D extends string>(
+  calculation: Calculation<I, Quantity<D> | number>,
+  input: NoInfer<I>,
+  claim: Claim<D>,
+): Verdict {
+  const worked = run(calculation.declaration, input);
+  const { declared, unit, steps, values, nearness } = worked;
+  const where = `check(${declared.name}, …, { written })`;
+  const [claimed, decimals] = readClaim(where, claim.written);
+  requireClaimUnit(`check(${declared.name}, …, { unit })`, unit, claim.unit);
+  const inFrame = steps.at(-1)?.value as Decimal;
+  const rounded = (value: Decimal): Decimal => value.toDecimalPlaces(decimals, Decimal.ROUND_HALF_UP);
+  const exact = inClaimUnit(worked, inFrame, claim.unit);
+  const right = rounded(exact).eq(claimed);
+  const slips: FoundSlip[] = [];
+  const consider = (says: string, value: Decimal): void => {
+    if (!rounded(value).eq(claimed) || slips.some((found) => found.says === says)) return;
+    slips.push({ says: `a sum that ${says} gives this`, value: decimalText(value.toSignificantDigits(12)) });
+  };
+  if (!right) {
+    for (const { says, lines } of slipsOf(worked)) {
+      const last = stepsOf(lines, values, nearness).steps.at(-1)?.value;
+      if (last !== undefined && !Array.isArray(last)) consider(says, inClaimUnit(worked, last as Decimal, claim.unit));
+    }
+    for (const [says, value] of unitSlips(worked, inFrame, claim.unit)) consider(says, value);
+  }
+  return { right, rounded: rounded(exact).toFixed(decimals), exact: decimalText(exact.toSignificantDigits(34)), slips };
+}

@@ -1,0 +1,72 @@
+import type { Kind, Quantity, Unit } from "../quantity/index.js";
+
+/** What may stand at an input. Bounds of a percentage are fractions: a loss is below 1. */
+export interface Range {
+  readonly atLeast: number | null;
+  readonly above: number | null;
+  readonly below: number | null;
+}
+
+/** One input of a formula: its kind, its meaning and its range. */
+export interface Input<T> {
+  readonly what: "quantity" | "whole" | "number" | "unit" | "list";
+  readonly dimension: string;
+  /** As a sentence wants it: "a length", "pieces". */
+  readonly noun: string;
+  readonly meaning: string;
+  readonly range: Range;
+  readonly member: Input<unknown> | null;
+  readonly type?: T | undefined;
+}
+
+const anything: Range = { atLeast: null, above: null, below: null };
+const plain = { dimension: "number", member: null } as const;
+
+/** A quantity above zero. */
+export function positive<Q extends Quantity<string>>({ dimension, noun }: Kind<Q>, meaning: string): Input<Q> {
+  return { what: "quantity", dimension, noun, meaning, range: { ...anything, above: 0 }, member: null };
+}
+
+/** A quantity of zero or more. */
+export function atLeastZero<Q extends Quantity<string>>({ dimension, noun }: Kind<Q>, meaning: string): Input<Q> {
+  return { what: "quantity", dimension, noun, meaning, range: { ...anything, atLeast: 0 }, member: null };
+}
+
+/** A percentage of what was there before, less than all of it. */
+export function loss(meaning: string): Input<Quantity<"loss">> {
+  const noun = "a percentage lost";
+  return {
+    what: "quantity",
+    dimension: "loss",
+    noun,
+    meaning,
+    range: { ...anything, atLeast: 0, below: 1 },
+    member: null,
+  };
+}
+
+/** A percentage added to what is there. */
+export function added(meaning: string): Input<Quantity<"addition">> {
+  const noun = "a percentage added";
+  return { what: "quantity", dimension: "addition", noun, meaning, range: { ...anything, atLeast: 0 }, member: null };
+}
+
+/** A whole number of things; the noun is theirs. */
+export function whole(noun: string, meaning: string, bounds: { readonly atLeast: number }): Input<number> {
+  return { ...plain, what: "whole", noun, meaning, range: { ...anything, atLeast: bounds.atLeast } };
+}
+
+/** A plain number above zero, its unit in its name: for rules of thumb whose dimensions do not balance. */
+export function plainNumber(noun: string, meaning: string): Input<number> {
+  return { ...plain, what: "number", noun, meaning, range: { ...anything, above: 0 } };
+}
+
+/** One or more of the same kind. */
+export function listOf<T>(member: Input<T>): Input<readonly T[]> {
+  return { ...member, what: "list", member } as Input<readonly T[]>;
+}
+
+/** A unit the answer is wanted in. */
+export function unitFor<D extends string>({ dimension, noun }: Kind<Quantity<D>>, meaning: string): Input<Unit<D>> {
+  return { what: "unit", dimension, noun: `a unit for ${noun}`, meaning, range: anything, member: null };
+}

@@ -1,0 +1,82 @@
+import { Decimal, decimalText } from "../numbers.js";
+import { described, isUnit, requireSameDimension } from "../quantity/index.js";
+import type { Unit } from "../quantity/index.js";
+import { QuantityError } from "../refusal.js";
+import type { Declared } from "./declaration.js";
+import { factorInto, frameOf, intoFrame } from "./frame.js";
+import type { Frame } from "./frame.js";
+import type { Read } from "./read.js";
+import { countsInUnit } from "./run.js";
+import { folded, withNames } from "./tree.js";
+import type { Tree } from "./tree.js";
+
+type Fraction = readonly [over: Decimal, under: Decimal];
+
+function lowest([over, under]: Fraction): Fraction {
+  let [a, b] = [over, under];
+  while (!b.isZero()) [a, b] = [b, a.mod(b)];
+  return [over.div(a), under.div(a)];
+}
+
+/** A tree times a fraction, with nothing written where that is one. */
+function scaled(tree: Tree, fraction: Fraction): Tree {
+  const [over, under] = lowest(fraction);
+  const times: Tree = over.eq(1) ? tree : { op: "×", left: tree, right: { op: "number", text: decimalText(over) } };
+  return under.eq(1) ? times : { op: "÷", left: times, right: { op: "number", text: decimalText(under) } };
+}
+
+function unitNeeded(where: string, dimension: string, given: unknown): Unit<string> {
+  if (isUnit(given) && given.dimension === dimension) return given;
+  throw new QuantityError({
+    code: isUnit(given) ? "wrong-kind" : given === undefined ? "missing" : "unknown-unit",
+    where,
+    expected: `a unit of ${dimension}`,
+    received: described(given),
+    remedy: "Every column and cell names the unit its numbers are in.",
+  });
+}
+
+/** A number of a unit's parts, in the frame, as text. */
+function constant(frame: Frame, [amount, unit]: readonly [number, Unit<string>]): Tree {
+  return { op: "number", text: decimalText(intoFrame(frame, new Decimal(amount), unit)) };
+}
+
+/**
+ * The whole formula as one tree over plain numbers: each input counted in the unit given for it, the answer in the unit
+ * wanted. Spreadsheet cells and notebook columns are both written from it.
+ */
+export function plainTree(
+  declared: Declared,
+  caller: string,
+  units: Readonly<Record<string, unknown>>,
+  wanted: Unit<string> | null,
+): Tree {
+  const reads = new Map<string, Read>();
+  for (const [field, { dimension, what, member }] of Object.entries(declared.inputs)) {
+    const needsUnit = what === "quantity" || what === "unit" || member?.what === "quantity";
+    if (!needsUnit) continue;
+    const unit = unitNeeded(`${caller}(${declared.name}, { ${field} })`, dimension, units[field]);
+    reads.set(field, what === "unit" ? { what, unit } : { what: "quantity", value: new Decimal(1), unit });
+  }
+  const frame = frameOf(reads, declared.result.dimension);
+  const tree = withNames(folded(declared.lines), (name) => {
+    const [field = "", part] = name.split(".");
+    const read = reads.get(field);
+    if (read?.what === "unit") {
+      const parts = part === "length" ? read.unit.of?.length : read.unit.of?.mass;
+      return parts ? constant(frame, parts) : null;
+    }
+    return read?.what === "quantity" ? scaled({ op: "name", name }, factorInto(frame, read.unit)) : null;
+  });
+  const result =
+    declared.result.what === "quantity" ? unitNeeded(`${caller}(…, unit)`, declared.result.dimension, wanted) : null;
+  if (result === null) return tree;
+  const asked = typeof declared.resultIn === "string" ? reads.get(declared.resultIn) : undefined;
+  if (!countsInUnit(declared) || asked?.what !== "unit") {
+    const [over, under] = factorInto(frame, result);
+    return scaled(tree, [under, over]);
+  }
+  requireSameDimension(asked.unit, result, `${caller}(…, unit)`);
+  const [n, d] = [asked.unit.scale, result.scale];
+  return scaled(tree, [new Decimal(n[0]).times(d[1]), new Decimal(n[1]).times(d[0])]);
+}

@@ -1,0 +1,113 @@
+import { Decimal, decimalFrom } from "../numbers.js";
+import { described, genuineUnit, isUnit } from "../quantity/index.js";
+import type { Quantity, Unit } from "../quantity/index.js";
+import { QuantityError } from "../refusal.js";
+import type { Fault } from "../refusal.js";
+import type { Input, Range } from "./input.js";
+
+/** An input as read: quantities keep their unit. */
+export type Read =
+  | { readonly what: "quantity"; readonly value: Decimal; readonly unit: Unit<string> }
+  | { readonly what: "number"; readonly value: Decimal }
+  | { readonly what: "unit"; readonly unit: Unit<string> }
+  | { readonly what: "list"; readonly members: readonly Read[] };
+
+/** The first thing wrong with a number for a range, in words; null when it lies inside. */
+export function outside(value: Decimal, { atLeast, above, below }: Range, percent: boolean): string | null {
+  const bound = (limit: number): string => (percent ? `${String(limit * 100)} %` : String(limit));
+  if (atLeast !== null && value.lt(atLeast)) return `${bound(atLeast)} or more`;
+  if (above !== null && value.lte(above)) return `more than ${bound(above)}`;
+  if (below !== null && value.gte(below)) return `less than ${bound(below)}`;
+  return null;
+}
+
+const REMEDIES: Readonly<Record<string, string>> = {
+  loss: "Write percentLost(10): a percentage lost, of what was there before.",
+  addition: "Write percentAdded(6): a percentage of what it is added to.",
+};
+
+function readQuantity(where: string, input: Input<unknown>, given: unknown, faults: Fault[]): Read | null {
+  const unit = genuineUnit(given);
+  const fault = (code: Fault["code"], remedy: string, expected = input.noun): null => {
+    faults.push({ code, where, expected: `${expected} (${input.meaning})`, received: described(given), remedy });
+    return null;
+  };
+  if (unit === null) {
+    const copied = typeof given === "object" && given !== null && "dimension" in given && "value" in given;
+    if (copied) return fault("copied-quantity", "A copy is only data: read it back with quantityFrom(data, [units]).");
+    const remedy = REMEDIES[input.dimension] ?? "Make it with a unit you import, for example inches(21).";
+    return fault(given === undefined ? "missing" : "wrong-kind", remedy);
+  }
+  if (unit.dimension !== input.dimension) return fault("wrong-kind", REMEDIES[input.dimension] ?? "");
+  const value = new Decimal((given as Quantity<string>).value);
+  const percent = input.dimension === "loss" || input.dimension === "addition";
+  const wrong = outside(value.times(unit.scale[0]).div(unit.scale[1]), input.range, percent);
+  return wrong === null ? { what: "quantity", value, unit } : fault("out-of-range", "", `${input.noun} of ${wrong}`);
+}
+
+function readNumber(where: string, input: Input<unknown>, given: unknown, faults: Fault[]): Read | null {
+  const value = typeof given === "number" ? decimalFrom(given) : null;
+  const isWhole = input.what === "whole";
+  const expected = `${isWhole ? `a whole number of ${input.noun}` : `a number (${input.noun})`}`;
+  const fault = (code: Fault["code"], more = ""): null => {
+    faults.push({ code, where, expected: expected + more, received: described(given), remedy: "" });
+    return null;
+  };
+  if (given === undefined) return fault("missing");
+  if (value === null) return fault("not-a-number");
+  if (isWhole && !Number.isSafeInteger(given)) return fault("not-whole");
+  const wrong = outside(value, input.range, false);
+  return wrong === null ? { what: "number", value } : fault("out-of-range", `, ${wrong}`);
+}
+
+function readOne(where: string, input: Input<unknown>, given: unknown, faults: Fault[]): Read | null {
+  if (input.what === "quantity") return readQuantity(where, input, given, faults);
+  if (input.what === "whole" || input.what === "number") return readNumber(where, input, given, faults);
+  if (input.what === "unit") {
+    if (isUnit(given) && given.dimension === input.dimension) return { what: "unit", unit: given };
+    const code = given === undefined ? "missing" : isUnit(given) ? "wrong-kind" : "unknown-unit";
+    const remedy = "Units are values you import, not text.";
+    faults.push({ code, where, expected: input.noun, received: described(given), remedy });
+    return null;
+  }
+  const { member } = input;
+  if (member === null || !Array.isArray(given) || given.length === 0) {
+    const code = given === undefined ? "missing" : Array.isArray(given) ? "empty" : "wrong-kind";
+    const expected = `a list with ${input.noun} or more of them`;
+    faults.push({ code, where, expected, received: described(given), remedy: `It holds ${input.meaning}.` });
+    return null;
+  }
+  const members = Array.from(given, (one: unknown, at) => readOne(`${where}[${String(at)}]`, member, one, faults));
+  return { what: "list", members: members.filter((one) => one !== null) };
+}
+
+/** Reads every input or refuses all that is wrong in one error. */
+export function readInputs(
+  name: string,
+  inputs: Readonly<Record<string, Input<unknown>>>,
+  given: unknown,
+): ReadonlyMap<string, Read> {
+  const faults: Fault[] = [];
+  const read = new Map<string, Read>();
+  const isRecord = typeof given === "object" && given !== null && !Array.isArray(given);
+  const record = (isRecord ? given : {}) as Readonly<Record<string, unknown>>;
+  for (const [field, input] of Object.entries(inputs)) {
+    const own = Object.hasOwn(record, field) ? record[field] : undefined;
+    const one = readOne(`${name}({ ${field} })`, input, own, faults);
+    if (one !== null) read.set(field, one);
+  }
+  for (const field of Object.keys(record)) {
+    if (Object.hasOwn(inputs, field)) continue;
+    const expected = `only ${Object.keys(inputs).join(", ")}`;
+    faults.push({
+      code: "unknown-field",
+      where: `${name}({ ${described(field).slice(10, -1)} })`,
+      expected,
+      received: described(record[field]),
+      remedy: "Leave the field out, or correct its name.",
+    });
+  }
+  const [first, ...others] = faults;
+  if (first !== undefined) throw new QuantityError(first, ...others);
+  return read;
+}

@@ -1,0 +1,111 @@
+import { Decimal, EXACT_STEP, kept, onStep, PLAIN_STEP } from "../numbers.js";
+import { powersOf } from "../quantity/index.js";
+import type { Unit } from "../quantity/index.js";
+import { QuantityError } from "../refusal.js";
+import type { Declared } from "./declaration.js";
+import { stepsOf } from "./evaluate.js";
+import type { Step, Value } from "./evaluate.js";
+import { frameOf, intoFrame, outOfFrame } from "./frame.js";
+import type { Frame } from "./frame.js";
+import { outside, readInputs } from "./read.js";
+import type { Read } from "./read.js";
+
+/** One formula worked through once: the answer and its working are both read from this. */
+export interface Run {
+  readonly declared: Declared;
+  readonly inputs: ReadonlyMap<string, Read>;
+  readonly frame: Frame;
+  readonly values: ReadonlyMap<string, Value>;
+  readonly nearness: string;
+  readonly steps: readonly Step[];
+  /** The answer in `unit`; a plain number where that is null. */
+  readonly value: Decimal;
+  readonly unit: Unit<string> | null;
+}
+
+function valuesIn(frame: Frame, inputs: ReadonlyMap<string, Read>): Map<string, Value> {
+  const values = new Map<string, Value>();
+  const one = (read: Read): Decimal | null => {
+    if (read.what === "number") return read.value;
+    return read.what === "quantity" ? intoFrame(frame, read.value, read.unit) : null;
+  };
+  for (const [name, read] of inputs) {
+    if (read.what === "list")
+      values.set(
+        name,
+        read.members.map(one).filter((x) => x !== null),
+      );
+    else if (read.what === "unit") {
+      for (const part of ["length", "mass"] as const) {
+        const [amount, unit] = read.unit.of?.[part] ?? [];
+        if (amount !== undefined && unit !== undefined)
+          values.set(`${name}.${part}`, intoFrame(frame, new Decimal(amount), unit));
+      }
+    } else values.set(name, one(read) ?? []);
+  }
+  return values;
+}
+
+/** The unit of the answer: the one asked for, that of the input named, or the frame's own. */
+function resultUnit(
+  { result, resultIn }: Declared,
+  inputs: ReadonlyMap<string, Read>,
+  frame: Frame,
+): Unit<string> | null {
+  if (result.what !== "quantity") return null;
+  if (typeof resultIn === "string") {
+    const read = inputs.get(resultIn);
+    const first = read?.what === "list" ? read.members[0] : read;
+    return first !== undefined && "unit" in first ? first.unit : null;
+  }
+  if (resultIn !== null) {
+    const fits = (unit: Unit<string>): boolean =>
+      unit.of?.length?.[1].name === frame.length?.name && unit.of?.mass?.[1].name === frame.mass?.name;
+    return resultIn.find(fits) ?? resultIn[0] ?? null;
+  }
+  return result.dimension === "mass" ? frame.mass : frame.length;
+}
+
+/** Whether the last line already counts in the unit asked for, as a number of hanks to the pound does. */
+export function countsInUnit({ resultIn, inputs }: Declared): boolean {
+  return typeof resultIn === "string" && inputs[resultIn]?.what === "unit";
+}
+
+function refuse({ name, result }: Declared, expected: string, received: string): never {
+  const where = `${name}(…)`;
+  const remedy = "These inputs together give no such thing: look at each of them once more.";
+  throw new QuantityError({ code: "no-answer", where, expected: `${expected} ${result.noun}`, received, remedy });
+}
+
+/** A residue of division at a bound of the result is on the bound. */
+function settled(declared: Declared, value: Decimal, nearness: string): Decimal {
+  const whole = onStep(value, nearness);
+  const bounds = [declared.result.range.atLeast, declared.result.range.above, declared.result.range.below];
+  return whole !== null && bounds.includes(whole.toNumber()) ? whole : kept(value);
+}
+
+/** Works a formula through. */
+export function run(declared: Declared, given: unknown): Run {
+  const inputs = readInputs(declared.name, declared.inputs, given);
+  const frame = frameOf(inputs, declared.result.dimension);
+  const values = valuesIn(frame, inputs);
+  const plain = Object.values(declared.inputs).some(({ what }) => what === "number");
+  const nearness = plain ? PLAIN_STEP : EXACT_STEP;
+  const { steps, failed } = stepsOf(declared.lines, values, nearness);
+  const last = steps.at(-1)?.value;
+  if (failed !== null || last === undefined || Array.isArray(last)) {
+    return refuse(declared, "a finite value for", `nothing at the line ${failed ?? "asked for"}`);
+  }
+  const unit = resultUnit(declared, inputs, frame);
+  const inFrame = last as Decimal;
+  const value = settled(
+    declared,
+    unit === null || countsInUnit(declared) ? inFrame : outOfFrame(frame, inFrame, unit),
+    nearness,
+  );
+  const percent = powersOf(declared.result.dimension).every((power) => power === 0) && unit !== null;
+  const measured = unit === null ? value : value.times(unit.scale[0]).div(unit.scale[1]);
+  const wrong = outside(measured, declared.result.range, percent);
+  if (wrong !== null) return refuse(declared, wrong, value.toSignificantDigits(10).toString());
+  return { declared, inputs, frame, values, nearness, steps, value, unit };
+}

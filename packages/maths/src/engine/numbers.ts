@@ -1,0 +1,64 @@
+import { Decimal as HostDecimal } from "decimal.js";
+
+/** Our own decimal numbers: 40 digits, half to even, untouched by what a host program sets on its copy. */
+export const Decimal: typeof HostDecimal = /* @__PURE__ */ HostDecimal.clone({
+  defaults: true,
+  precision: 40,
+  rounding: 6,
+  toExpNeg: -60,
+  toExpPos: 60,
+});
+export type Decimal = HostDecimal;
+
+const DECIMAL_TEXT = /^[+-]?\d{1,40}(?:\.\d{1,60})?(?:[eE][+-]?\d{1,2})?$/;
+const KEPT_DIGITS = 34;
+
+/** The number a caller wrote, exactly as written; null when it is no finite decimal number. */
+export function decimalFrom(amount: unknown): Decimal | null {
+  if (typeof amount === "number")
+    return Number.isFinite(amount) && Math.abs(amount) < 1e60 ? new Decimal(amount) : null;
+  return typeof amount === "string" && amount.length <= 100 && DECIMAL_TEXT.test(amount) ? new Decimal(amount) : null;
+}
+
+/** Plain digits, never an exponent. */
+export function decimalText(x: Decimal): string {
+  return x.isZero() ? "0" : x.toFixed();
+}
+
+/**
+ * What is kept of a quotient: 34 digits. Where 30 digits leave a short number it is that number, so that a length taken
+ * to another unit and back is the same length.
+ */
+export function kept(x: Decimal): Decimal {
+  const short = x.toSignificantDigits(30);
+  return short.precision() <= 20 ? short : x.toSignificantDigits(KEPT_DIGITS);
+}
+
+/** How near a step counts as on it: the residue of 40-digit division, or of a double where a plain number came in. */
+export const EXACT_STEP = "1e-20";
+export const PLAIN_STEP = "1e-12";
+
+/** The whole number that x is meant to be, or null when it lies between two. */
+export function onStep(x: Decimal, nearness: string): Decimal | null {
+  const whole = x.round();
+  const allowed = Decimal.max(1, x.abs()).times(nearness);
+  return x.minus(whole).abs().lte(allowed) ? whole : null;
+}
+
+export type Rounding = "roundUp" | "roundDown" | "nearest";
+
+/** Rounds to a whole number in the named direction; halves go up for "nearest". */
+export function rounded(x: Decimal, direction: Rounding, nearness: string): Decimal {
+  const whole = onStep(x, nearness);
+  if (whole !== null) return whole;
+  if (direction === "roundUp") return x.ceil();
+  if (direction === "roundDown") return x.floor();
+  return (onStep(x.times(2), nearness) ?? x.times(2)).div(2).plus("0.5").floor();
+}
+
+/** A number as shown: at most so many significant digits, all whole digits kept; `exact` is false when digits were left out. */
+export function shown(x: Decimal, digits = 6): { readonly text: string; readonly exact: boolean } {
+  const wholeDigits = x.abs().lt(1) ? 0 : x.abs().trunc().precision(true);
+  const short = x.toSignificantDigits(Math.max(digits, wholeDigits), Decimal.ROUND_HALF_UP);
+  return { text: decimalText(short), exact: short.eq(kept(x)) };
+}

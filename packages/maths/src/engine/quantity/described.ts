@@ -1,0 +1,21 @@
+const SHOWN_LENGTH = 40;
+
+function clean(text: string): string {
+  const printable = text.replace(/[\p{Cc}\p{Cf}\p{Zl}\p{Zp}]/gu, "�");
+  return printable.length > SHOWN_LENGTH ? `${printable.slice(0, SHOWN_LENGTH)}…` : printable;
+}
+
+/** What was received, in a few words fit for any screen: never longer than a line, never a control character. */
+export function described(value: unknown): string {
+  if (value === undefined || value === null) return "nothing";
+  if (typeof value === "string") return `the text "${clean(value)}"`;
+  if (typeof value === "number") return `the number ${String(value)}`;
+  if (typeof value === "function") return value.name ? `the function ${clean(value.name)}` : "a function";
+  if (Array.isArray(value)) return `a list of ${String(value.length)}`;
+  if (typeof value !== "object") return `${typeof value} ${clean(String(value))}`;
+  const { dimension, value: amount, unit } = value as Record<string, unknown>;
+  if (typeof dimension === "string" && typeof amount === "string" && typeof unit === "string") {
+    return `${clean(dimension)} ${clean(amount)} ${clean(unit)}`;
+  }
+  return "an object";
+}

@@ -1,0 +1,10 @@
+export { compare, difference, equal, inUnit, ratio, sum, times } from "./arithmetic.js";
+export { described } from "./described.js";
+export { kind } from "./kind.js";
+export type { Kind } from "./kind.js";
+export { areUnitsOf, decimalIn, genuineUnit, isUnit, makeQuantity, requireSameDimension, unitOf } from "./quantity.js";
+export type { Quantity } from "./quantity.js";
+export { quantityText } from "./text.js";
+export type { TextOptions } from "./text.js";
+export { powersOf, unit } from "./unit.js";
+export type { Unit, UnitParts } from "./unit.js";

@@ -1,0 +1,17 @@
+import type { Quantity } from "./quantity.js";
+
+/**
+ * A kind of quantity as a value, so that a formula can ask for it. Its type has the same name:
+ * `interface Length extends Quantity<"length"> {}` beside `const Length: Kind<Length>`.
+ */
+export interface Kind<Q> {
+  readonly dimension: string;
+  /** As a sentence wants it: "a length". */
+  readonly noun: string;
+  readonly type?: Q | undefined;
+}
+
+/** Declares a kind. */
+export function kind<Q extends Quantity<string>>(dimension: Q["dimension"], noun: string): Kind<Q> {
+  return { dimension, noun };
+}

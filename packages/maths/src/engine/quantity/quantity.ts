@@ -1,0 +1,125 @@
+import type { Decimal as DecimalNumber } from "../numbers.js";
+import { Decimal, decimalFrom, decimalText } from "../numbers.js";
+import { QuantityError } from "../refusal.js";
+import { described } from "./described.js";
+import type { Unit } from "./unit.js";
+
+/** The unit behind a quantity, shared by every copy of this package; the number is that of the layout. */
+export const UNIT: unique symbol = Symbol.for("thrum.unit.1");
+
+/**
+ * An amount with its unit: frozen, its exact value kept as decimal text in the unit it was given in.
+ *
+ * @example yards("2.5").value // "2.5"
+ */
+export interface Quantity<D extends string> {
+  readonly dimension: D;
+  readonly value: string;
+  readonly unit: string;
+  /** Reads the number out, in the unit named. */
+  in(unit: Unit<D>): number;
+}
+
+const POWERS_OF_TEN: readonly number[] = Array.from({ length: 16 }, (_, power) => Number(`1e${String(power)}`));
+
+/** One correctly rounded division where both products are whole numbers a double holds; null where they are not. */
+function quickRatio(value: string, n: number, d: number): number | null {
+  if (value.length > 15) return null;
+  const point = value.indexOf(".");
+  const whole = point < 0 ? Number(value) : Number(value.slice(0, point) + value.slice(point + 1));
+  const over = whole * n;
+  const under = point < 0 ? d : d * (POWERS_OF_TEN[value.length - point - 1] ?? Number.NaN);
+  return Number.isSafeInteger(over) && Number.isSafeInteger(under) ? over / under : null;
+}
+
+const behaviour = {
+  in(this: Quantity<string>, unit: Unit<string>): number {
+    const own = unitOf(this, "quantity.in(unit)");
+    requireSameDimension(own, unit, "quantity.in(unit)");
+    const n = own.scale[0] * unit.scale[1];
+    const d = own.scale[1] * unit.scale[0];
+    const quick = Number.isSafeInteger(n) && Number.isSafeInteger(d) ? quickRatio(this.value, n, d) : null;
+    return quick ?? decimalIn(this, own, unit).toNumber();
+  },
+  toString(this: Quantity<string>): string {
+    return `${this.value} ${unitOf(this, "quantity.toString()").symbol}`;
+  },
+  [Symbol.toPrimitive](this: Quantity<string>, hint: string): string {
+    if (hint === "string") return this.toString();
+    throw new QuantityError({
+      code: "operator",
+      where: "an operator",
+      expected: "numbers",
+      received: described(this),
+      remedy:
+        "Quantities refuse + - * / < >: use sum, difference, times, ratio or compare, or read a number with .in(unit).",
+    });
+  },
+  [Symbol.for("nodejs.util.inspect.custom")](this: Quantity<string>): string {
+    return this.toString();
+  },
+};
+
+/** Makes a quantity; its number is already checked. */
+export function makeQuantity<D extends string>(unit: Unit<D>, value: DecimalNumber): Quantity<D> {
+  const made = Object.create(behaviour) as { -readonly [K in keyof Quantity<D>]: Quantity<D>[K] };
+  made.dimension = unit.dimension;
+  made.value = decimalText(value);
+  made.unit = unit.name;
+  Object.defineProperty(made, UNIT, { value: unit });
+  return Object.freeze(made);
+}
+
+/** Whether this is a unit of ours, of this copy of the package or of another. */
+export function isUnit(candidate: unknown): candidate is Unit<string> {
+  return typeof candidate === "function" && Object.hasOwn(candidate, UNIT) && Object.isFrozen(candidate);
+}
+
+/** Whether this is a list of units, one or more, all of the dimension. */
+export function areUnitsOf(dimension: string | undefined, units: unknown): boolean {
+  if (!Array.isArray(units) || units.length === 0) return false;
+  return units.every((one: unknown) => isUnit(one) && one.dimension === dimension);
+}
+
+/** The unit of a genuine quantity; null for anything else, copies and tampered ones among them. */
+export function genuineUnit(candidate: unknown): Unit<string> | null {
+  if (typeof candidate !== "object" || candidate === null || !Object.isFrozen(candidate)) return null;
+  const { dimension, unit: name, value, [UNIT]: unit } = candidate as Partial<Quantity<string>> & { [UNIT]?: unknown };
+  const agrees = isUnit(unit) && unit.dimension === dimension && unit.name === name && decimalFrom(value) !== null;
+  return agrees && typeof value === "string" ? unit : null;
+}
+
+/** The unit of a quantity, or the refusal of what is none. */
+export function unitOf(quantity: unknown, where: string): Unit<string> {
+  const unit = genuineUnit(quantity);
+  if (unit !== null) return unit;
+  const copied = typeof quantity === "object" && quantity !== null && "dimension" in quantity && "value" in quantity;
+  throw new QuantityError({
+    code: copied ? "copied-quantity" : "not-a-quantity",
+    where,
+    expected: "a quantity",
+    received: described(quantity),
+    remedy: copied
+      ? "A copy, as JSON or structuredClone makes it, is only data: read it back with quantityFrom(data, [units])."
+      : "Make one with a unit, for example inches(21).",
+  });
+}
+
+/** Refuses a unit of another kind, naming both. */
+export function requireSameDimension(own: Unit<string>, other: unknown, where: string): asserts other is Unit<string> {
+  if (isUnit(other) && other.dimension === own.dimension) return;
+  throw new QuantityError({
+    code: isUnit(other) ? "wrong-kind" : "unknown-unit",
+    where,
+    expected: `a unit of ${own.dimension}`,
+    received: isUnit(other) ? `${other.name}, a unit of ${other.dimension}` : described(other),
+    remedy: isUnit(other) ? "The two are different kinds of thing." : "Units are values you import, such as yards.",
+  });
+}
+
+/** The exact amount in another unit, to 40 digits. */
+export function decimalIn(quantity: Quantity<string>, own: Unit<string>, unit: Unit<string>): DecimalNumber {
+  const over = new Decimal(own.scale[0]).times(unit.scale[1]);
+  const under = new Decimal(own.scale[1]).times(unit.scale[0]);
+  return new Decimal(quantity.value).times(over).div(under);
+}

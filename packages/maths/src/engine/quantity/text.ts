@@ -1,0 +1,48 @@
+import { Decimal, decimalFrom, decimalText, EXACT_STEP, rounded } from "../numbers.js";
+import type { Rounding } from "../numbers.js";
+import { QuantityError } from "../refusal.js";
+import { described } from "./described.js";
+import { unitOf } from "./quantity.js";
+import type { Quantity } from "./quantity.js";
+
+/** How a quantity is written: to a step of its own unit, as a trade fraction or a decimal. */
+export interface TextOptions {
+  /** The finest part shown: "1/8", "1/2", "1" or a decimal such as "0.01". */
+  readonly step: string;
+  /** The direction in which it is rounded to the step; halves go up where none is named. */
+  readonly rounding?: Rounding;
+}
+
+function stepFrom(text: unknown): readonly [over: string, under: string] {
+  const [over = "", under = "1", more] = typeof text === "string" && text.length <= 20 ? text.split("/") : [];
+  const plain = decimalFrom(over);
+  const parts = decimalFrom(under);
+  if (more === undefined && plain?.gt(0) && parts?.isInteger() && parts.gt(0)) return [over, under];
+  throw new QuantityError({
+    code: "unreadable",
+    where: "asText({ step })",
+    expected: 'a step such as "1/8", "1" or "0.01"',
+    received: described(text),
+    remedy: "The step is counted in the quantity's own unit.",
+  });
+}
+
+/** Rounds to the step first, then splits whole and part, so that 11.999 at 1/8 is 12 and not 11 8/8. */
+function fractionText(value: Decimal, [over, under]: readonly [string, string], rounding: Rounding): string {
+  const steps = rounded(value.abs().times(under).div(over), rounding, EXACT_STEP).times(over);
+  const sign = value.isNegative() && !steps.isZero() ? "-" : "";
+  if (under === "1") return sign + decimalText(steps);
+  const whole = steps.div(under).floor();
+  let [top, bottom] = [steps.minus(whole.times(under)), new Decimal(under)];
+  while (!top.isZero() && top.mod(2).isZero() && bottom.mod(2).isZero()) [top, bottom] = [top.div(2), bottom.div(2)];
+  if (top.isZero()) return sign + decimalText(whole);
+  return `${sign}${whole.isZero() ? "" : `${decimalText(whole)} `}${decimalText(top)}/${decimalText(bottom)}`;
+}
+
+/** A quantity in words of its own unit; whole value where no step is asked for. */
+export function quantityText(quantity: Quantity<string>, options?: TextOptions): string {
+  const unit = unitOf(quantity, "asText({ quantity })");
+  if (options === undefined) return quantity.toString();
+  const amount = fractionText(new Decimal(quantity.value), stepFrom(options.step), options.rounding ?? "nearest");
+  return `${amount} ${unit.symbol}`;
+}

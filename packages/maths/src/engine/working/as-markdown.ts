@@ -1,0 +1,35 @@
+import { sourceText } from "./as-text.js";
+import type { Working } from "./explain.js";
+
+/** Text with nothing left that Markdown or HTML would act on. */
+function plain(text: string): string {
+  return text.replace(/[\\`*_[\]{}<>|#&~]/gu, (mark) => `&#${String(mark.codePointAt(0))};`);
+}
+
+/**
+ * A working as Markdown: a table of what went in, then each line with its numbers.
+ *
+ * @param working what `explain` gives
+ */
+export function asMarkdown(working: Working): string {
+  const inputs = working.inputs.map(
+    ({ name, value, meaning }) => `| ${plain(name)} | ${plain(value)} | ${plain(meaning)} |`,
+  );
+  const conversions = working.conversions.map(({ name, text }) => `- ${plain(name)}: ${plain(text)}`);
+  const steps = working.steps.map(({ name, formula, numbers, sign, value }, at) => {
+    const middle = numbers !== formula && numbers !== value ? [`= ${plain(numbers)}`] : [];
+    return `${String(at + 1)}. ${[`**${plain(name)}** = ${plain(formula)}`, ...middle, `${sign} **${plain(value)}**`].join("<br>")}`;
+  });
+  const last = working.steps.at(-1);
+  const result =
+    last?.value === working.result.value ? [] : [`That is ${working.result.sign} **${plain(working.result.value)}**.`];
+  return [
+    ["| | | |", "|---|---|---|", ...inputs].join("\n"),
+    conversions.join("\n"),
+    steps.join("\n"),
+    ...result,
+    `Source: ${plain(sourceText(working.source))}.`,
+  ]
+    .filter(Boolean)
+    .join("\n\n");
+}

@@ -1,0 +1,40 @@
+import type { Source } from "../formula/index.js";
+import { quantityText } from "../quantity/index.js";
+import type { Quantity, TextOptions } from "../quantity/index.js";
+import type { Working } from "./explain.js";
+
+/** A source as a reader looks it up. */
+export function sourceText({ author, title, year, place }: Source): string {
+  return [author, title, year, place].filter(Boolean).join(", ");
+}
+
+function workingText(working: Working): string {
+  const width = Math.max(...working.inputs.map(({ name }) => name.length));
+  const values = Math.max(...working.inputs.map(({ value }) => value.length));
+  const lines = [working.name];
+  for (const { name, value, meaning } of working.inputs) {
+    lines.push(`  ${name.padEnd(width)}  ${value.padEnd(values)}  ${meaning}`.trimEnd());
+  }
+  for (const { name, text } of working.conversions) lines.push(`  ${name}: ${text}`);
+  for (const { name, formula, numbers, sign, value } of working.steps) {
+    const indent = " ".repeat(name.length);
+    lines.push(`  ${name} = ${formula}`);
+    if (numbers !== formula && numbers !== value) lines.push(`  ${indent} = ${numbers}`);
+    lines.push(`  ${indent} ${sign} ${value}`);
+  }
+  const last = working.steps.at(-1);
+  if (last?.value !== working.result.value) lines.push(`  that is ${working.result.sign} ${working.result.value}`);
+  lines.push(`  Source: ${sourceText(working.source)}`);
+  return lines.join("\n");
+}
+
+/**
+ * A quantity or a working as plain text.
+ *
+ * @param thing a quantity, or what `explain` gives
+ * @param options for a quantity: the step it is written to, "1/8" for eighths of its own unit
+ * @example asText(inches("7.125"), { step: "1/8" }) // "7 1/8 in"
+ */
+export function asText(thing: Quantity<string> | Working, options?: TextOptions): string {
+  return "steps" in thing ? workingText(thing) : quantityText(thing, options);
+}

@@ -1,0 +1,59 @@
+import { decimalText, shown } from "../numbers.js";
+import type { Decimal } from "../numbers.js";
+import { powersOf } from "../quantity/index.js";
+import type { Unit } from "../quantity/index.js";
+import type { Frame, Powers } from "../formula/index.js";
+
+/** `finishedLength` as a reader says it: "finished length". */
+export function inWords(name: string): string {
+  const spaced = name.replace(/([a-z])([A-Z])/gu, (_, a: string, b: string) => `${a} ${b.toLowerCase()}`);
+  return spaced.replace(/\./gu, " ").replace(/\btake up\b/u, "take-up");
+}
+
+/** The name of the unit of work for so many powers of length and mass. */
+export function symbolOf(frame: Frame, [length, mass]: Powers): string {
+  const { only } = frame;
+  if (only !== null) {
+    const [l, m] = powersOf(only.dimension);
+    if (l === length && m === mass) return only.symbol;
+    return l === -length && m === -mass && (l !== 0 || m !== 0) ? `per ${only.symbol}` : "";
+  }
+  const [l, m] = [frame.length?.symbol ?? "", frame.mass?.symbol ?? ""];
+  const names: Readonly<Record<string, string>> = {
+    "1,0": l,
+    "0,1": m,
+    "1,-1": `${l}/${m}`,
+    "-1,1": `${m}/${l}`,
+    "-1,0": `per ${l}`,
+    "0,-1": `per ${m}`,
+    "2,0": `sq ${l}`,
+  };
+  return names[`${String(length)},${String(mass)}`] ?? "";
+}
+
+/** The name of a dimension's unit of work, its things named: "ends/in". */
+export function symbolFor(frame: Frame, unit: Unit<string>): string {
+  const [over = "", under] = unit.dimension.split(" per ");
+  if (powersOf(unit.dimension).every((power) => power === 0)) return unit.symbol;
+  const counted = under === "length" && over !== "mass" && frame.only === null;
+  return counted ? `${over}/${frame.length?.symbol ?? ""}` : symbolOf(frame, powersOf(unit.dimension));
+}
+
+/** A number with its unit, negatives in brackets; `exact` tells whether digits were left out. */
+export function amount(
+  value: Decimal,
+  symbol: string,
+  digits?: number,
+): { readonly text: string; readonly exact: boolean } {
+  const { text, exact } = shown(value, digits);
+  const signed = value.isNegative() && text !== "0" ? `(−${text.slice(1)})` : text;
+  return { text: symbol === "" ? signed : `${signed} ${symbol}`, exact };
+}
+
+/** "× 36", "÷ 7000" or "× 0.9144": a fraction as one step of hand arithmetic. */
+export function factorText([over, under]: readonly [Decimal, Decimal]): string {
+  const times = over.div(under);
+  const inverse = under.div(over);
+  if (inverse.isInteger() && !times.isInteger()) return `÷ ${decimalText(inverse)}`;
+  return `× ${shown(times, 12).text}`;
+}

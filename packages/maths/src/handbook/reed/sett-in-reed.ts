@@ -1,0 +1,26 @@
+import { calculation, positive, whole } from "../../engine/formula/index.js";
+import type { Calculation } from "../../engine/formula/index.js";
+import { taylor1909 } from "../../sources/index.js";
+import { DentsPerLength, EndsPerLength, endsPerCentimetre, endsPerInch } from "../../units/index.js";
+
+export interface SettInReedInput {
+  readonly reed: DentsPerLength;
+  readonly endsPerDent: number;
+}
+
+/**
+ * Sett in the reed, the same number of ends in every dent.
+ *
+ * @example settInReed({ reed: dentsPerInch(10), endsPerDent: 2 }).in(endsPerInch) // 20
+ */
+export const settInReed: Calculation<SettInReedInput, EndsPerLength> = /* @__PURE__ */ calculation(() => ({
+  name: "settInReed",
+  inputs: {
+    reed: positive(DentsPerLength, "of the reed"),
+    endsPerDent: whole("ends in each dent", "the same in every dent", { atLeast: 1 }),
+  },
+  formula: "sett = reed × endsPerDent",
+  result: positive(EndsPerLength, "in the reed"),
+  resultIn: [endsPerInch, endsPerCentimetre],
+  source: taylor1909,
+}));

@@ -1,0 +1,24 @@
+import { calculation, plainNumber } from "../../engine/formula/index.js";
+import type { Calculation } from "../../engine/formula/index.js";
+import { taylor1909 } from "../../sources/index.js";
+
+export interface DiametersPerInchInput {
+  readonly constant: number;
+  readonly yardsPerPound: number;
+}
+
+/**
+ * Threads that lie side by side, touching, in one inch; a rule of thumb.
+ *
+ * @example diametersPerInch({ constant: 0.95, yardsPerPound: 26880 }) // 155.75…
+ */
+export const diametersPerInch: Calculation<DiametersPerInchInput, number> = /* @__PURE__ */ calculation(() => ({
+  name: "diametersPerInch",
+  inputs: {
+    constant: plainNumber("constant of the rule", "for the material, as the book gives it"),
+    yardsPerPound: plainNumber("yards per pound", "of the yarn"),
+  },
+  formula: "diameters = constant × √yardsPerPound",
+  result: plainNumber("diameters per inch", "laid touching"),
+  source: taylor1909,
+}));

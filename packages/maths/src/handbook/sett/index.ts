@@ -1,0 +1,4 @@
+export { diametersPerInch } from "./diameters-per-inch.js";
+export type { DiametersPerInchInput } from "./diameters-per-inch.js";
+export { settByDiameter } from "./sett-by-diameter.js";
+export type { SettByDiameterInput } from "./sett-by-diameter.js";

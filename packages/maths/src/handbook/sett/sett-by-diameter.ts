@@ -1,0 +1,34 @@
+import { calculation, plainNumber, whole } from "../../engine/formula/index.js";
+import type { Calculation } from "../../engine/formula/index.js";
+import { taylor1909 } from "../../sources/index.js";
+
+export interface SettByDiameterInput {
+  readonly constant: number;
+  readonly yardsPerPound: number;
+  readonly ends: number;
+  readonly intersections: number;
+}
+
+/**
+ * Closest ends per inch of a weave, from threads that lie touching; a rule of thumb for square cloths of one yarn.
+ *
+ * Its constant is found by trial and differs from book to book: 0.95 for cotton in Taylor, 0.9 in others.
+ *
+ * @example settByDiameter({ constant: 0.9, yardsPerPound: 3360, ends: 2, intersections: 2 }) // 26.08…
+ */
+export const settByDiameter: Calculation<SettByDiameterInput, number> = /* @__PURE__ */ calculation(() => ({
+  name: "settByDiameter",
+  inputs: {
+    constant: plainNumber("constant of the rule", "for the material, as the book gives it"),
+    yardsPerPound: plainNumber("yards per pound", "of the yarn as woven"),
+    ends: whole("ends in one weave repeat", "warp ends", { atLeast: 1 }),
+    intersections: whole("intersections in one weave repeat", "where the weft passes between face and back", {
+      atLeast: 1,
+    }),
+  },
+  formula: `
+    diametersPerInch = constant × √yardsPerPound
+    endsPerInch      = diametersPerInch × ends ÷ (ends + intersections)`,
+  result: plainNumber("ends per inch", "at the closest"),
+  source: taylor1909,
+}));

@@ -1,0 +1,39 @@
+import { calculation, positive, whole } from "../../engine/formula/index.js";
+import type { Calculation } from "../../engine/formula/index.js";
+import { commonPractice } from "../../sources/index.js";
+import { EndsPerLength, Length } from "../../units/index.js";
+
+export interface EndsForWidthInput {
+  readonly sett: EndsPerLength;
+  readonly widthInReed: Length;
+  readonly threadingRepeat: number;
+  readonly balanceEnds: number;
+}
+
+/**
+ * Ends for a width in the reed, in whole threading repeats and the ends that balance the last one.
+ *
+ * @example
+ * endsForWidth({ sett: endsPerInch(30), widthInReed: inches("26.25"), threadingRepeat: 8, balanceEnds: 1 }) // 793
+ */
+export const endsForWidth: Calculation<EndsForWidthInput, number> = /* @__PURE__ */ calculation(() => ({
+  name: "endsForWidth",
+  inputs: {
+    sett: positive(EndsPerLength, "in the reed"),
+    widthInReed: positive(Length, "from the first end to the last"),
+    threadingRepeat: whole("ends in one threading repeat", "taken whole", { atLeast: 1 }),
+    balanceEnds: whole("ends", "that balance the last repeat", { atLeast: 0 }),
+  },
+  formula: `
+    endsInWidth = sett × widthInReed
+    repeats     = roundUp((endsInWidth − balanceEnds) ÷ threadingRepeat)
+    ends        = repeats × threadingRepeat + balanceEnds`,
+  result: whole("ends", "in the reed", { atLeast: 1 }),
+  source: commonPractice,
+  slips: [
+    {
+      says: "takes the whole width and adds the balance ends to it",
+      instead: "repeats = roundUp(endsInWidth ÷ threadingRepeat)",
+    },
+  ],
+}));

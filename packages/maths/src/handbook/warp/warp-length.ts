@@ -1,0 +1,50 @@
+import { atLeastZero, calculation, loss, positive, whole } from "../../engine/formula/index.js";
+import type { Calculation } from "../../engine/formula/index.js";
+import { cnch2016 } from "../../sources/index.js";
+import { Length } from "../../units/index.js";
+import type { Loss } from "../../units/index.js";
+
+export interface WarpLengthInput {
+  readonly pieces: number;
+  readonly finishedLength: Length;
+  readonly hemEachEnd: Length;
+  readonly loomToFinished: Loss;
+  readonly takeUp: Loss;
+  readonly loomWaste: Length;
+}
+
+/**
+ * Length of warp to wind for a number of pieces, shrinkage and take-up divided out one after the other.
+ *
+ * @example
+ * const input = { pieces: 8, finishedLength: inches(21), hemEachEnd: inches(1), loomToFinished: percentLost(10), takeUp: percentLost(8), loomWaste: inches(30) };
+ * warpLength(input).in(yards) // 7.00617…
+ */
+export const warpLength: Calculation<WarpLengthInput, Length> = /* @__PURE__ */ calculation(() => ({
+  name: "warpLength",
+  inputs: {
+    pieces: whole("pieces", "cut from the one warp", { atLeast: 1 }),
+    finishedLength: positive(Length, "one piece, washed and hemmed"),
+    hemEachEnd: atLeastZero(Length, "turned under at each end"),
+    loomToFinished: loss("of the cloth, from weaving tension to finished"),
+    takeUp: loss("of the thread, from wound to weaving tension"),
+    loomWaste: atLeastZero(Length, "warp that cannot be woven"),
+  },
+  formula: `
+    cutLength     = finishedLength + 2 × hemEachEnd
+    onLoom        = pieces × cutLength ÷ (1 − loomToFinished)
+    threadInCloth = onLoom ÷ (1 − takeUp)
+    warp          = threadInCloth + loomWaste`,
+  result: positive(Length, "to wind"),
+  source: cnch2016,
+  slips: [
+    {
+      says: "counts the loom waste once for every piece",
+      instead: "warp = threadInCloth + pieces × loomWaste",
+    },
+    {
+      says: "counts one hem to the piece instead of two",
+      instead: "cutLength = finishedLength + hemEachEnd",
+    },
+  ],
+}));

@@ -1,0 +1,34 @@
+import { calculation, positive, unitFor } from "../../engine/formula/index.js";
+import type { Calculation } from "../../engine/formula/index.js";
+import type { Unit } from "../../engine/quantity/index.js";
+import { taylor1909 } from "../../sources/index.js";
+import { IndirectCount, Length, Mass } from "../../units/index.js";
+
+export interface CountFromWrappingInput {
+  readonly length: Length;
+  readonly mass: Mass;
+  readonly system: Unit<"length per mass">;
+}
+
+/**
+ * Yarn count found by weighing a measured length.
+ *
+ * @example countFromWrapping({ length: yards(120), mass: grains(20), system: cottonCount }).in(cottonCount) // 50
+ */
+export const countFromWrapping: Calculation<CountFromWrappingInput, IndirectCount> = /* @__PURE__ */ calculation(
+  () => ({
+    name: "countFromWrapping",
+    inputs: {
+      length: positive(Length, "measured off, as on a wrap reel"),
+      mass: positive(Mass, "of that length"),
+      system: unitFor(IndirectCount, "the count system wanted"),
+    },
+    formula: `
+    hanks  = length ÷ system.length
+    weight = mass ÷ system.mass
+    count  = hanks ÷ weight`,
+    result: positive(IndirectCount, "in the system wanted"),
+    resultIn: "system",
+    source: taylor1909,
+  }),
+);

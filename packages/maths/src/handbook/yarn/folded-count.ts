@@ -1,0 +1,26 @@
+import { calculation, listOf, positive } from "../../engine/formula/index.js";
+import type { Calculation } from "../../engine/formula/index.js";
+import { taylor1909 } from "../../sources/index.js";
+import { IndirectCount } from "../../units/index.js";
+
+export interface FoldedCountInput {
+  readonly counts: readonly IndirectCount[];
+}
+
+/**
+ * Count of a thread folded from threads of unlike counts, in the system of the first; no twist contraction.
+ *
+ * @example foldedCount({ counts: [cottonCount(60), cottonCount(40)] }).in(cottonCount) // 24
+ */
+export const foldedCount: Calculation<FoldedCountInput, IndirectCount> = /* @__PURE__ */ calculation(() => ({
+  name: "foldedCount",
+  inputs: { counts: listOf(positive(IndirectCount, "each thread in the fold")) },
+  formula: "folded = 1 ÷ Σ(1 ÷ counts)",
+  result: positive(IndirectCount, "of the folded thread"),
+  resultIn: "counts",
+  source: taylor1909,
+  slips: [
+    { says: "takes the average of the counts", instead: "folded = Σcounts ÷ Σ(counts ÷ counts)" },
+    { says: "adds the counts", instead: "folded = Σcounts" },
+  ],
+}));

@@ -1,0 +1,15 @@
+export { compare, difference, equal, inUnit, ratio, sum, times } from "./engine/quantity/index.js";
+export type { Kind, Quantity, TextOptions, Unit, UnitParts } from "./engine/quantity/index.js";
+export { QuantityError } from "./engine/refusal.js";
+export type { Fault, Reading, RefusalCode } from "./engine/refusal.js";
+export type { Calculation, Declared, Source } from "./engine/formula/index.js";
+export { asMarkdown, asText, explain } from "./engine/working/index.js";
+export type { Working, WorkingStep } from "./engine/working/index.js";
+export { check } from "./engine/check/index.js";
+export type { Claim, FoundSlip, Verdict } from "./engine/check/index.js";
+export { spreadsheetFormula } from "./engine/spreadsheet.js";
+export type { Cell } from "./engine/spreadsheet.js";
+export { forColumns } from "./engine/columns/index.js";
+export type { Column } from "./engine/columns/index.js";
+export * from "./units/index.js";
+export * from "./handbook/index.js";

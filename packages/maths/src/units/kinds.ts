@@ -1,0 +1,36 @@
+import { kind } from "../engine/quantity/index.js";
+import type { Kind, Quantity } from "../engine/quantity/index.js";
+
+/** A length. */
+export interface Length extends Quantity<"length"> {}
+export const Length: Kind<Length> = /* @__PURE__ */ kind("length", "a length");
+
+/** A mass, which the trade calls a weight. */
+export interface Mass extends Quantity<"mass"> {}
+export const Mass: Kind<Mass> = /* @__PURE__ */ kind("mass", "a mass");
+
+/** A yarn number that grows as the yarn gets thicker: tex, denier. */
+export interface DirectCount extends Quantity<"mass per length"> {}
+export const DirectCount: Kind<DirectCount> = /* @__PURE__ */ kind("mass per length", "a direct count");
+
+/** A yarn number that grows as the yarn gets finer: cotton, worsted, linen, metric count, yards per pound. */
+export interface IndirectCount extends Quantity<"length per mass"> {}
+export const IndirectCount: Kind<IndirectCount> = /* @__PURE__ */ kind("length per mass", "an indirect count");
+
+/** Closeness of the warp: ends in a length across the cloth. */
+export interface EndsPerLength extends Quantity<"ends per length"> {}
+export const EndsPerLength: Kind<EndsPerLength> = /* @__PURE__ */ kind("ends per length", "a sett");
+
+/** Fineness of a reed: dents in a length across it. */
+export interface DentsPerLength extends Quantity<"dents per length"> {}
+export const DentsPerLength: Kind<DentsPerLength> = /* @__PURE__ */ kind("dents per length", "a reed number");
+
+/** Closeness of the weft: picks in a length along the cloth. */
+export interface PicksPerLength extends Quantity<"picks per length"> {}
+export const PicksPerLength: Kind<PicksPerLength> = /* @__PURE__ */ kind("picks per length", "a number of picks");
+
+/** A percentage of what was there before: shrinkage, take-up, narrowing, waste. */
+export interface Loss extends Quantity<"loss"> {}
+
+/** A percentage of what it is added to: crimp, regain, size. */
+export interface Addition extends Quantity<"addition"> {}

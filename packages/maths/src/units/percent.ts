@@ -1,0 +1,26 @@
+import { unit } from "../engine/quantity/index.js";
+import type { Unit } from "../engine/quantity/index.js";
+
+/**
+ * A percentage lost, of what was there before: shrinkage, take-up, narrowing, waste.
+ *
+ * @example percentLost(10) // 10 % of the length before: 100 becomes 90
+ */
+export const percentLost: Unit<"loss"> = /* @__PURE__ */ unit({
+  dimension: "loss",
+  name: "percentLost",
+  symbol: "%",
+  size: [1, 100],
+});
+
+/**
+ * A percentage of what it is added to: crimp, regain, size.
+ *
+ * @example percentAdded(6) // 6 % of the shorter length: 100 becomes 106
+ */
+export const percentAdded: Unit<"addition"> = /* @__PURE__ */ unit({
+  dimension: "addition",
+  name: "percentAdded",
+  symbol: "%",
+  size: [1, 100],
+});

@@ -1,0 +1,31 @@
+import { decimalFrom } from "../../engine/numbers.js";
+import { described, areUnitsOf, makeQuantity } from "../../engine/quantity/index.js";
+import type { Quantity, Unit } from "../../engine/quantity/index.js";
+import { QuantityError } from "../../engine/refusal.js";
+
+/**
+ * A quantity made again from the data a copy holds, as JSON or structuredClone leaves it.
+ *
+ * @param data an object with just dimension, value and unit, as JSON.stringify wrote it
+ * @param units the units it may be in
+ * @throws QuantityError "unknown-unit" for a unit not given, "unreadable" for anything else in the data
+ * @example quantityFrom(JSON.parse('{"dimension":"length","value":"21","unit":"inches"}'), [inches]).in(inches) // 21
+ */
+export function quantityFrom<D extends string>(data: unknown, units: readonly Unit<D>[]): Quantity<D> {
+  const dimension = units[0]?.dimension;
+  const where = "quantityFrom(data, units)";
+  const listed = areUnitsOf(dimension, units);
+  const record = typeof data === "object" && data !== null ? (data as Readonly<Record<string, unknown>>) : {};
+  const value = typeof record["value"] === "string" ? decimalFrom(record["value"]) : null;
+  const plain = Object.keys(record).every((key) => key === "dimension" || key === "value" || key === "unit");
+  if (!listed || value === null || !plain) {
+    const expected = "data with dimension, value and unit, and a list of units";
+    throw new QuantityError({ code: "unreadable", where, expected, received: described(data), remedy: "" });
+  }
+  const unit = units.find(({ name, dimension }) => name === record["unit"] && dimension === record["dimension"]);
+  if (unit === undefined) {
+    const expected = `one of ${units.map(({ name }) => name).join(", ")}`;
+    throw new QuantityError({ code: "unknown-unit", where, expected, received: described(data), remedy: "" });
+  }
+  return makeQuantity(unit, value);
+}
