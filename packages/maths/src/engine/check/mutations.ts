@@ -93,7 +93,9 @@ function slipsAt(tree: Tree, inputs: ReadonlyMap<string, Read>): Mutation[] {
         { says: "rounds up", tree: { op: "roundUp", of: tree.of } },
         { says: "leaves the rounding out", tree: tree.of },
       ];
-    default:
+    case "number":
+    case "name":
+    case "Σ":
       return [];
   }
 }

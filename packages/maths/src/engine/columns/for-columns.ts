@@ -68,9 +68,9 @@ interface Source {
  */
 export function forColumns<I, D extends string>(
   calculation: Calculation<I, Quantity<D> | number>,
-  units: { readonly [K in keyof I & string]?: Unit<string> },
+  units: Readonly<Partial<Record<keyof I & string, Unit<string>>>>,
   unit: Unit<D> | null,
-): (columns: { readonly [K in keyof I & string]?: Column }) => Float64Array {
+): (columns: Readonly<Partial<Record<keyof I & string, Column>>>) => Float64Array {
   const declared = calculation.declaration;
   const byField = units as Readonly<Record<string, Unit<string> | undefined>>;
   const where = (field: string): string => `forColumns(${declared.name}, { ${field} })`;

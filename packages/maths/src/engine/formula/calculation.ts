@@ -9,7 +9,7 @@ export function calculation<I, R>(declare: () => Declaration<NoInfer<I>, NoInfer
   const read = (): Declared => {
     if (declared !== null) return declared;
     const { resultIn = null, slips = [], ...declaration } = declare();
-    declared = Object.freeze({ ...declaration, resultIn, slips, lines: parseLines(declaration.formula) }) as Declared;
+    declared = Object.freeze({ ...declaration, resultIn, slips, lines: parseLines(declaration.formula) });
     return declared;
   };
   const answer = (input: I): R => {

@@ -48,7 +48,7 @@ function readQuantity(where: string, input: Input<unknown>, given: unknown, faul
 function readNumber(where: string, input: Input<unknown>, given: unknown, faults: Fault[]): Read | null {
   const value = typeof given === "number" ? decimalFrom(given) : null;
   const isWhole = input.what === "whole";
-  const expected = `${isWhole ? `a whole number of ${input.noun}` : `a number (${input.noun})`}`;
+  const expected = isWhole ? `a whole number of ${input.noun}` : `a number (${input.noun})`;
   const fault = (code: Fault["code"], more = ""): null => {
     faults.push({ code, where, expected: expected + more, received: described(given), remedy: "" });
     return null;

@@ -12,7 +12,7 @@ export function described(value: unknown): string {
   if (typeof value === "number") return `the number ${String(value)}`;
   if (typeof value === "function") return value.name ? `the function ${clean(value.name)}` : "a function";
   if (Array.isArray(value)) return `a list of ${String(value.length)}`;
-  if (typeof value !== "object") return `${typeof value} ${clean(String(value))}`;
+  if (typeof value !== "object") return `a ${typeof value}`;
   const { dimension, value: amount, unit } = value as Record<string, unknown>;
   if (typeof dimension === "string" && typeof amount === "string" && typeof unit === "string") {
     return `${clean(dimension)} ${clean(amount)} ${clean(unit)}`;

@@ -42,10 +42,10 @@ const behaviour = {
     return quick ?? decimalIn(this, own, unit).toNumber();
   },
   toString(this: Quantity<string>): string {
-    return `${this.value} ${unitOf(this, "quantity.toString()").symbol}`;
+    return plainText(this);
   },
   [Symbol.toPrimitive](this: Quantity<string>, hint: string): string {
-    if (hint === "string") return this.toString();
+    if (hint === "string") return plainText(this);
     throw new QuantityError({
       code: "operator",
       where: "an operator",
@@ -56,9 +56,14 @@ const behaviour = {
     });
   },
   [Symbol.for("nodejs.util.inspect.custom")](this: Quantity<string>): string {
-    return this.toString();
+    return plainText(this);
   },
 };
+
+/** The whole value with the unit's symbol: "12.5 in". */
+export function plainText(quantity: Quantity<string>): string {
+  return `${quantity.value} ${unitOf(quantity, "quantity").symbol}`;
+}
 
 /** Makes a quantity; its number is already checked. */
 export function makeQuantity<D extends string>(unit: Unit<D>, value: DecimalNumber): Quantity<D> {

@@ -2,7 +2,7 @@ import { Decimal, decimalFrom, decimalText, EXACT_STEP, rounded } from "../numbe
 import type { Rounding } from "../numbers.js";
 import { QuantityError } from "../refusal.js";
 import { described } from "./described.js";
-import { unitOf } from "./quantity.js";
+import { plainText, unitOf } from "./quantity.js";
 import type { Quantity } from "./quantity.js";
 
 /** How a quantity is written: to a step of its own unit, as a trade fraction or a decimal. */
@@ -42,7 +42,7 @@ function fractionText(value: Decimal, [over, under]: readonly [string, string], 
 /** A quantity in words of its own unit; whole value where no step is asked for. */
 export function quantityText(quantity: Quantity<string>, options?: TextOptions): string {
   const unit = unitOf(quantity, "asText({ quantity })");
-  if (options === undefined) return quantity.toString();
+  if (options === undefined) return plainText(quantity);
   const amount = fractionText(new Decimal(quantity.value), stepFrom(options.step), options.rounding ?? "nearest");
   return `${amount} ${unit.symbol}`;
 }
