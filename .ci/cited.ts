@@ -88,7 +88,7 @@ export function cited<A extends readonly unknown[]>(
 ): void {
   test(title, ({ task }) => {
     const value = readOut(call(...args), read);
-    const name = typeof read === "object" && read !== null ? read.name : read;
+    const name = read === null || typeof read === "string" ? read : read.name;
     const row = { ...citation, title, call: callName(call), args: plain(args) as unknown[], read: name };
     task.meta.cited = { ...row, value: String(value) };
     const exact = exactNumber(citation.exact);

@@ -28,12 +28,7 @@ function sentence({ where, expected, received, remedy }: Fault): string {
   return `${where}: expected ${expected}, received ${received}. ${remedy}`.trimEnd();
 }
 
-/**
- * The one error this library throws. It lists every fault it found; its own code, path and texts are those of the first.
- *
- * @example
- * try { inches(Number.NaN); } catch (error) { (error as QuantityError).code } // "not-a-number"
- */
+/** The one error this library throws. It lists every fault it found; its own code, path and texts are those of the first. */
 export class QuantityError extends Error {
   override readonly name = "QuantityError";
   readonly faults: readonly Fault[];

@@ -2,7 +2,7 @@ import { Decimal, decimalFrom, decimalText } from "../numbers.js";
 import { described, requireSameDimension } from "../quantity/index.js";
 import type { Quantity, Unit } from "../quantity/index.js";
 import { QuantityError } from "../refusal.js";
-import { countsInUnit, folded, outOfFrame, parseLines, run, stepsOf } from "../formula/index.js";
+import { countsInUnit, folded, formulaStyle, outOfFrame, parseLines, run, stepsOf, treeText } from "../formula/index.js";
 import type { Calculation, Line, Run } from "../formula/index.js";
 import { mutationsOf } from "./mutations.js";
 import { percentageSlips } from "./percentages.js";
@@ -60,6 +60,11 @@ function inClaimUnit({ declared, frame, unit }: Run, value: Decimal, wanted: Uni
   return value.times(over).div(new Decimal(unit.scale[1]).times(wanted.scale[0]));
 }
 
+/** What is summed, however it is divided into lines: a slip declared in the trade's words stands for its bare twin. */
+function sumOf(lines: readonly Line[]): string {
+  return treeText(folded(lines), formulaStyle((name) => name));
+}
+
 /** The formulas of the known slips: small changes of the formula, and those declared beside it. */
 function slipsOf(worked: Run): readonly { readonly says: string; readonly lines: readonly Line[] }[] {
   const { declared, inputs } = worked;
@@ -70,7 +75,9 @@ function slipsOf(worked: Run): readonly { readonly says: string; readonly lines:
     const replaced = new Map(parseLines(instead).map((line) => [line.name, line]));
     return { says, lines: declared.lines.map((line) => replaced.get(line.name) ?? line) };
   });
-  return [...declaredSlips, ...changed.map(({ says, tree }) => ({ says, lines: [{ name, tree }] }))];
+  const worded = new Set(declaredSlips.map(({ lines }) => sumOf(lines)));
+  const unworded = changed.map(({ says, tree }) => ({ says, lines: [{ name, tree }] }));
+  return [...declaredSlips, ...unworded.filter(({ lines }) => !worded.has(sumOf(lines)))];
 }
 
 /** The right answer under another unit's name: units of the inputs are the ones a reader mixes up. */

@@ -38,7 +38,7 @@ export function inUnit<D extends string>(quantity: Quantity<D>, unit: Unit<D>): 
  * @param first the one whose unit the sum takes
  * @param others any number more of the same kind
  * @throws QuantityError "wrong-kind" when a kind differs
- * @example sum(yards(2), inches(6)).value // "2.1666666666666666666666666666666667" yards
+ * @example sum(feet(2), inches(6)).value // "2.5"
  */
 export function sum<D extends string>(first: Quantity<D>, ...others: readonly NoInfer<Quantity<D>>[]): Quantity<D> {
   const unit = unitOf(first, "sum({ first })") as Unit<D>;

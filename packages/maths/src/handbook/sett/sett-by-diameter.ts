@@ -3,9 +3,13 @@ import type { Calculation } from "../../engine/formula/index.js";
 import { taylor1909 } from "../../sources/index.js";
 
 export interface SettByDiameterInput {
+  /** For the material, as the book gives it. */
   readonly constant: number;
+  /** Of the yarn as woven. */
   readonly yardsPerPound: number;
+  /** Warp ends. */
   readonly ends: number;
+  /** Where the weft passes between face and back. */
   readonly intersections: number;
 }
 
@@ -14,6 +18,15 @@ export interface SettByDiameterInput {
  *
  * Its constant is found by trial and differs from book to book: 0.95 for cotton in Taylor, 0.9 in others.
  *
+ * @formula
+ * ```text
+ * diametersPerInch = constant × √yardsPerPound
+ * endsPerInch      = diametersPerInch × ends ÷ (ends + intersections)
+ * ```
+ * @units constant of the rule; yards per pound; ends in one weave repeat; intersections in one weave repeat → ends per inch
+ * @exactness rule of thumb, from plain numbers
+ * @throws QuantityError "missing", "unknown-field", "wrong-kind", "out-of-range", "not-whole", one error for all faulty fields
+ * @source taylor-1909
  * @example settByDiameter({ constant: 0.9, yardsPerPound: 3360, ends: 2, intersections: 2 }) // 26.08…
  */
 export const settByDiameter: Calculation<SettByDiameterInput, number> = /* @__PURE__ */ calculation(() => ({

@@ -1,0 +1,61 @@
+// The cited cases of all packages, gathered from the tests that hold them: one cases.json a package.
+import { spawnSync } from "node:child_process";
+import { existsSync, mkdirSync, readFileSync, writeFileSync } from "node:fs";
+import { dirname, relative } from "node:path";
+import { format } from "prettier";
+import { packageNames, root } from "./built.mjs";
+
+const report = `${root}reports/cited.json`;
+
+/** Runs the tests and gives back every cited row with the package it stands in. */
+export function citedRows() {
+  const args = [
+    "node_modules/vitest/vitest.mjs",
+    "run",
+    "--config",
+    ".ci/vitest.config.ts",
+    "--typecheck.enabled=false",
+  ];
+  const files = [".test.ts", "--exclude", "**/*.{calc,chromium,jupyter,units}.test.ts", "--exclude", ".ci/**"];
+  const json = ["--reporter=json", `--outputFile.json=${report}`];
+  const { status } = spawnSync(process.execPath, [...args, ...files, ...json], { cwd: root, stdio: "inherit" });
+  if (status !== 0) throw new Error("the tests do not pass: their cases are not collected");
+  const { testResults } = JSON.parse(readFileSync(report, "utf8"));
+  return testResults.flatMap(({ name, assertionResults }) =>
+    assertionResults
+      .filter(({ meta }) => meta?.cited !== undefined)
+      .map(({ meta }) => ({ ...meta.cited, package: relative(root, name).split(/[\\/]/u)[1] })),
+  );
+}
+
+const byText = (a, b) => (a < b ? -1 : a > b ? 1 : 0);
+
+/** The text of a package's cases.json. */
+function casesFile(rows) {
+  const sources = Object.fromEntries(rows.map(({ source }) => [source.key, source]).sort(([a], [b]) => byText(a, b)));
+  const cases = rows
+    .map(({ title, call, args, read, source, at, status, prints, exact, differs }) => ({
+      ...{ title, call, args, read, source: source.key, at, status, prints, exact },
+      ...(differs === undefined ? {} : { differs }),
+    }))
+    .sort((a, b) => byText(a.call, b.call) || byText(a.title, b.title));
+  return format(JSON.stringify({ sources, cases }), { parser: "json", printWidth: 120 });
+}
+
+/** Writes the files, or with `check` only tells which are not as collected. */
+export async function writeCases(rows, { check }) {
+  const stale = [];
+  for (const name of packageNames) {
+    const own = rows.filter((row) => row.package === name);
+    if (own.length === 0) continue;
+    const path = `packages/${name}/src/verification/cases.json`;
+    const text = await casesFile(own);
+    if (existsSync(root + path) && readFileSync(root + path, "utf8") === text) continue;
+    if (check) stale.push(path);
+    else {
+      mkdirSync(dirname(root + path), { recursive: true });
+      writeFileSync(root + path, text);
+    }
+  }
+  return stale;
+}

@@ -1,0 +1,85 @@
+// Every @example of a public comment and every ts block of README and docs is run, and each `// value` it shows is checked.
+import { readdirSync, readFileSync } from "node:fs";
+import { fileURLToPath } from "node:url";
+import { runInNewContext } from "node:vm";
+import * as maths from "@thrum/maths";
+import * as verification from "@thrum/maths/verification";
+import * as plan from "@thrum/plan";
+import * as stripes from "@thrum/stripes";
+import { transform } from "esbuild";
+import { describe, expect, it } from "vitest";
+
+const root = fileURLToPath(new URL("..", import.meta.url));
+const scope: Readonly<Record<string, unknown>> = { ...plan, ...stripes, ...verification, ...maths };
+
+function filesIn(folder: string, ends: string): readonly string[] {
+  const files = readdirSync(root + folder, { recursive: true, encoding: "utf8" });
+  return files
+    .filter((file) => file.endsWith(ends) && !file.includes("node_modules"))
+    .map((file) => `${folder}/${file}`);
+}
+
+/** The examples of a source file: what follows `@example` in a comment, to the next tag or its end. */
+function examplesIn(file: string): readonly string[] {
+  const text = readFileSync(root + file, "utf8");
+  return [...text.matchAll(/@example\s([^@]*?)(?=\n\s*\*\/|\s\*\/|\n\s*\* @)/gu)].map(([, example = ""]) =>
+    example
+      .replace(/^\s*\* ?/gmu, "")
+      .replace(/^```\w*$/gmu, "")
+      .trim(),
+  );
+}
+
+function blocksIn(file: string): readonly string[] {
+  const text = readFileSync(root + file, "utf8");
+  return [...text.matchAll(/```ts\n([\s\S]*?)```/gu)].map(([, block = ""]) => block);
+}
+
+function shownAs(value: unknown): string {
+  return typeof value === "string" ? JSON.stringify(value) : String(JSON.stringify(value));
+}
+
+/** Lines that end in a comment show what they give; a shown number that ends in … is its beginning. */
+async function run(snippet: string): Promise<number> {
+  const found: (readonly [shown: string, value: unknown])[] = [];
+  const lines = snippet.split("\n").map((line) => {
+    const [, code, shown] = /^(?!\s*\/\/)(.*\S)\s*\/\/ (.+)$/u.exec(line) ?? [];
+    const expression = code?.replace(/;$/u, "");
+    return expression === undefined ? line : `show(${JSON.stringify(shown)}, ${expression});`;
+  });
+  const withoutImports = lines.join("\n").replace(/^import [^;]*;$/gmu, "");
+  const { code } = await transform(withoutImports, { loader: "ts", format: "esm" });
+  const show = (shown: string, value: unknown): void => {
+    found.push([shown, value]);
+  };
+  runInNewContext(code, { ...scope, show }, { timeout: 5000 });
+  for (const [shown, value] of found) {
+    const cut = shown.indexOf("…");
+    if (cut >= 0) expect(shownAs(value).slice(0, cut)).toBe(shown.slice(0, cut));
+    else expect(shownAs(value)).toBe(shown);
+  }
+  return found.length;
+}
+
+const sources = ["maths", "stripes", "plan"].flatMap((name) => filesIn(`packages/${name}/src`, ".ts"));
+const documents = ["README.md", ...filesIn("docs", ".md"), ...filesIn("packages", "README.md")];
+
+describe("every example shown in a comment gives what it says", () => {
+  for (const file of sources) {
+    for (const [index, example] of examplesIn(file).entries()) {
+      it(`${file} ${String(index + 1)}`, async () => {
+        expect(await run(example)).toBeGreaterThan(0);
+      });
+    }
+  }
+});
+
+describe("every ts block of the documents gives what it says", () => {
+  for (const file of documents) {
+    for (const [index, block] of blocksIn(file).entries()) {
+      it(`${file} ${String(index + 1)}`, async () => {
+        expect(await run(block)).toBeGreaterThan(0);
+      });
+    }
+  }
+});
