@@ -9,7 +9,7 @@ import * as stripes from "@thrum/stripes";
 import { transform } from "esbuild";
 import { describe, expect, it } from "vitest";
 
-const root = fileURLToPath(new URL("..", import.meta.url));
+const root: string = fileURLToPath(new URL("..", import.meta.url));
 const scope: Readonly<Record<string, unknown>> = { ...plan, ...stripes, ...verification, ...maths };
 
 function filesIn(folder: string, ends: string): readonly string[] {
@@ -36,7 +36,7 @@ function blocksIn(file: string): readonly string[] {
 }
 
 function shownAs(value: unknown): string {
-  return typeof value === "string" ? JSON.stringify(value) : String(JSON.stringify(value));
+  return value === undefined ? "undefined" : JSON.stringify(value);
 }
 
 /** Lines that end in a comment show what they give; a shown number that ends in … is its beginning. */
