@@ -13,11 +13,16 @@ export type Decimal = HostDecimal;
 const DECIMAL_TEXT = /^[+-]?\d{1,40}(?:\.\d{1,60})?(?:[eE][+-]?\d{1,2})?$/;
 const KEPT_DIGITS = 34;
 
+/** Whether text is a decimal number such as units write it. */
+export function isDecimalText(text: unknown): text is string {
+  return typeof text === "string" && text.length <= 100 && DECIMAL_TEXT.test(text);
+}
+
 /** The number a caller wrote, exactly as written; null when it is no finite decimal number. */
 export function decimalFrom(amount: unknown): Decimal | null {
   if (typeof amount === "number")
     return Number.isFinite(amount) && Math.abs(amount) < 1e60 ? new Decimal(amount) : null;
-  return typeof amount === "string" && amount.length <= 100 && DECIMAL_TEXT.test(amount) ? new Decimal(amount) : null;
+  return isDecimalText(amount) ? new Decimal(amount) : null;
 }
 
 /** Plain digits, never an exponent. */

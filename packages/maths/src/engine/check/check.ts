@@ -2,7 +2,16 @@ import { Decimal, decimalFrom, decimalText } from "../numbers.js";
 import { described, requireSameDimension } from "../quantity/index.js";
 import type { Quantity, Unit } from "../quantity/index.js";
 import { QuantityError } from "../refusal.js";
-import { countsInUnit, folded, formulaStyle, outOfFrame, parseLines, run, stepsOf, treeText } from "../formula/index.js";
+import {
+  countsInUnit,
+  folded,
+  formulaStyle,
+  outOfFrame,
+  parseLines,
+  run,
+  stepsOf,
+  treeText,
+} from "../formula/index.js";
 import type { Calculation, Line, Run } from "../formula/index.js";
 import { mutationsOf } from "./mutations.js";
 import { percentageSlips } from "./percentages.js";
@@ -62,7 +71,10 @@ function inClaimUnit({ declared, frame, unit }: Run, value: Decimal, wanted: Uni
 
 /** What is summed, however it is divided into lines: a slip declared in the trade's words stands for its bare twin. */
 function sumOf(lines: readonly Line[]): string {
-  return treeText(folded(lines), formulaStyle((name) => name));
+  return treeText(
+    folded(lines),
+    formulaStyle((name) => name),
+  );
 }
 
 /** The formulas of the known slips: small changes of the formula, and those declared beside it. */

@@ -10,49 +10,42 @@ import type { Node } from "./blocks.js";
 /** A column of plain numbers, or one number for every row. */
 export type Column = Float64Array | readonly number[] | number;
 
-type Checked = (block: Float64Array, start: number, rows: number) => void;
-
-/** The bounds of an input, counted in the unit of its column. */
-function boundsOf(
-  input: Input<unknown>,
-  unit: Unit<string> | null,
-): readonly [atLeast: number, above: number, below: number] {
+/** The least and the first too large number of an input, counted in the unit of its column. */
+function boundsOf({ range }: Input<unknown>, unit: Unit<string> | null): readonly [least: number, tooLarge: number] {
   const [over, under] = unit?.scale ?? [1, 1];
-  const { atLeast, above, below } = input.range;
-  const inUnit = (bound: number | null, open: number): number => (bound === null ? open : (bound * under) / over);
-  return [inUnit(atLeast, -Number.MAX_VALUE), inUnit(above, -Infinity), inUnit(below, Infinity)];
+  const least = range.above === 0 ? Number.MIN_VALUE : ((range.atLeast ?? -Infinity) * under) / over;
+  return [least, ((range.below ?? Infinity) * under) / over];
 }
 
-function checkOf(where: string, input: Input<unknown>, unit: Unit<string> | null): Checked {
-  const [atLeast, above, below] = boundsOf(input, unit);
+/** Looks at every number of a block; the first that does not fit is refused with its row. */
+function check({ where, input, least, tooLarge }: Source, block: Float64Array, start: number, rows: number): void {
   const wholes = input.what === "whole";
-  return (block, start, rows) => {
-    for (let row = 0; row < rows; row++) {
-      const x = block[row]!;
-      if (!(x >= atLeast && x < below && x > above && (!wholes || Math.trunc(x) === x))) {
-        const code: RefusalCode = Number.isFinite(x)
-          ? wholes && Math.trunc(x) !== x
-            ? "not-whole"
-            : "out-of-range"
-          : "not-a-number";
-        const at = `${where}[${String(start + row)}]`;
-        throw new QuantityError({
-          code,
-          where: at,
-          expected: input.noun,
-          received: described(x),
-          remedy: input.meaning,
-        });
-      }
-    }
-  };
+  let fitting = 0;
+  for (let row = 0; row < rows; row++) fitting += block[row]! >= least && block[row]! < tooLarge ? 1 : 0;
+  if (wholes) for (let row = 0; row < rows; row++) fitting -= Math.trunc(block[row]!) === block[row]! ? 0 : 1;
+  if (fitting === rows) return;
+  const fits = (x: number): boolean => x >= least && x < tooLarge && (!wholes || Number.isSafeInteger(x));
+  const at = block.subarray(0, rows).findIndex((x) => !fits(x));
+  const x = block[at]!;
+  const code: RefusalCode = Number.isFinite(x)
+    ? x >= least && x < tooLarge
+      ? "not-whole"
+      : "out-of-range"
+    : "not-a-number";
+  const expected = wholes ? `a whole number of ${input.noun}` : `${input.noun} within its range`;
+  const place = `${where}[${String(start + at)}]`;
+  throw new QuantityError({ code, where: place, expected, received: described(x), remedy: input.meaning });
 }
 
 /** One run over columns: where each input's numbers come from, block by block. */
 interface Source {
-  readonly field: string;
-  readonly block: Float64Array;
-  readonly check: Checked;
+  readonly where: string;
+  readonly input: Input<unknown>;
+  readonly least: number;
+  readonly tooLarge: number;
+  readonly own: Float64Array;
+  /** The numbers of the block now worked on: a view of a typed column, or `own` filled from any other. */
+  block: Float64Array;
 }
 
 /**
@@ -88,12 +81,13 @@ export function forColumns<I, D extends string>(
         remedy,
       });
     }
-    const check = checkOf(where(field), input, byField[field] ?? null);
-    sources.set(field, { field, block: new Float64Array(BLOCK), check });
+    const [least, tooLarge] = boundsOf(input, byField[field] ?? null);
+    const own = new Float64Array(BLOCK);
+    sources.set(field, { where: where(field), input, least, tooLarge, own, block: own });
   }
   const leaf = (name: string): Node => {
-    const block = sources.get(name)?.block;
-    return block === undefined ? { constant: Number.NaN } : { fill: () => block };
+    const source = sources.get(name);
+    return source === undefined ? { constant: Number.NaN } : { fill: () => source.block };
   };
   const root = nodeOf(tree, leaf);
   return (columns) => {
@@ -102,9 +96,9 @@ export function forColumns<I, D extends string>(
     const out = new Float64Array(rows);
     for (let start = 0; start < rows; start += BLOCK) {
       const size = Math.min(BLOCK, rows - start);
-      for (const { field, block, check } of sources.values()) {
-        fill(block, given[field] ?? Number.NaN, start, size);
-        check(block, start, size);
+      for (const [field, source] of sources) {
+        source.block = blockOf(given[field] ?? Number.NaN, source.own, start, size);
+        check(source, source.block, start, size);
       }
       if ("constant" in root) out.fill(root.constant, start, start + size);
       else out.set(root.fill(size).subarray(0, size), start);
@@ -113,10 +107,11 @@ export function forColumns<I, D extends string>(
   };
 }
 
-function fill(block: Float64Array, column: Column, start: number, size: number): void {
-  if (typeof column === "number") block.fill(column, 0, size);
-  else if (column instanceof Float64Array) block.set(column.subarray(start, start + size));
-  else for (let row = 0; row < size; row++) block[row] = column[start + row] ?? Number.NaN;
+function blockOf(column: Column, own: Float64Array, start: number, size: number): Float64Array {
+  if (column instanceof Float64Array) return column.subarray(start, start + size);
+  if (typeof column === "number") return own.fill(column, 0, size);
+  for (let row = 0; row < size; row++) own[row] = column[start + row] ?? Number.NaN;
+  return own;
 }
 
 function isColumn(column: unknown): column is Column {

@@ -1,5 +1,5 @@
 import type { Decimal as DecimalNumber } from "../numbers.js";
-import { Decimal, decimalFrom, decimalText } from "../numbers.js";
+import { Decimal, decimalText, isDecimalText } from "../numbers.js";
 import { QuantityError } from "../refusal.js";
 import { described } from "./described.js";
 import type { Unit } from "./unit.js";
@@ -33,9 +33,9 @@ function quickRatio(value: string, n: number, d: number): number | null {
 }
 
 const behaviour = {
-  in(this: Quantity<string>, unit: Unit<string>): number {
-    const own = unitOf(this, "quantity.in(unit)");
-    requireSameDimension(own, unit, "quantity.in(unit)");
+  in(this: Quantity<string> & { readonly [UNIT]?: Unit<string> }, unit: Unit<string>): number {
+    const own = this[UNIT] ?? unitOf(this, "quantity.in(unit)");
+    if (!isUnit(unit) || unit.dimension !== own.dimension) requireSameDimension(own, unit, "quantity.in(unit)");
     const n = own.scale[0] * unit.scale[1];
     const d = own.scale[1] * unit.scale[0];
     const quick = Number.isSafeInteger(n) && Number.isSafeInteger(d) ? quickRatio(this.value, n, d) : null;
@@ -90,8 +90,8 @@ export function areUnitsOf(dimension: string | undefined, units: unknown): boole
 export function genuineUnit(candidate: unknown): Unit<string> | null {
   if (typeof candidate !== "object" || candidate === null || !Object.isFrozen(candidate)) return null;
   const { dimension, unit: name, value, [UNIT]: unit } = candidate as Partial<Quantity<string>> & { [UNIT]?: unknown };
-  const agrees = isUnit(unit) && unit.dimension === dimension && unit.name === name && decimalFrom(value) !== null;
-  return agrees && typeof value === "string" ? unit : null;
+  const agrees = isUnit(unit) && unit.dimension === dimension && unit.name === name;
+  return agrees && isDecimalText(value) ? unit : null;
 }
 
 /** The unit of a quantity, or the refusal of what is none. */
