@@ -1,0 +1,18 @@
+export { StripeError, type StripeErrorCode, type StripeFault } from "./refusal/stripe-error.js";
+export { colourOfEnd, type ColourOfEndInput } from "./sequence/colour-of-end.js";
+export { edges } from "./sequence/edges.js";
+export { endsPerColour } from "./sequence/ends-per-colour.js";
+export { everyEnd } from "./sequence/every-end.js";
+export { join } from "./sequence/join.js";
+export { merge } from "./sequence/merge.js";
+export { mirror } from "./sequence/mirror.js";
+export { multiply, type MultiplyInput } from "./sequence/multiply.js";
+export { noEnds } from "./sequence/no-ends.js";
+export { pivot } from "./sequence/pivot.js";
+export { recolour, type RecolourInput } from "./sequence/recolour.js";
+export { repeat, type RepeatInput } from "./sequence/repeat.js";
+export { reverse } from "./sequence/reverse.js";
+export { rotate, type RotateInput } from "./sequence/rotate.js";
+export { sequence, type Sequence, type Stripe } from "./sequence/sequence.js";
+export { sequenceFromEnds } from "./sequence/sequence-from-ends.js";
+export { slice, type SliceInput } from "./sequence/slice.js";

@@ -1,0 +1,61 @@
+import { described } from "./described.js";
+import { StripeError, type StripeErrorCode, type StripeFault } from "./stripe-error.js";
+
+/** Finds what is wrong with one value; an empty list passes it. */
+export type Check = (value: unknown, where: string) => readonly StripeFault[];
+
+/** Refuses an input object unless it has exactly these fields and each passes its check. */
+export function check(refusedBy: string, input: unknown, checks: Readonly<Record<string, Check>>): void {
+  const [first, ...others] = fieldFaults(input, "", checks);
+  if (first !== undefined) throw new StripeError(refusedBy, [first, ...others]);
+}
+
+/** Refuses the input with one fault. */
+export function refuse(
+  refusedBy: string,
+  code: StripeErrorCode,
+  where: string,
+  words: { expected: string; received: unknown; remedy: string; position?: number },
+): never {
+  const { expected, received, remedy, position = null } = words;
+  throw new StripeError(refusedBy, [{ code, where, position, expected, received: described(received), remedy }]);
+}
+
+export function fault(
+  code: StripeErrorCode,
+  where: string,
+  expected: string,
+  value: unknown,
+  remedy: string,
+): readonly StripeFault[] {
+  return [{ code, where, position: null, expected, received: described(value), remedy }];
+}
+
+export const PASSED: readonly StripeFault[] = [];
+
+export function fieldFaults(
+  input: unknown,
+  where: string,
+  checks: Readonly<Record<string, Check>>,
+): readonly StripeFault[] {
+  const known = `The fields are ${Object.keys(checks).join(", ")}.`;
+  if (typeof input !== "object" || input === null || Array.isArray(input)) {
+    return fault("wrong-kind", where || "input", "an object", input, known);
+  }
+  const faults: StripeFault[] = [];
+  const path = where === "" ? "" : `${where}.`;
+  for (const [field, passes] of Object.entries(checks)) {
+    const value = Object.hasOwn(input, field) ? (input as Record<string, unknown>)[field] : undefined;
+    const found =
+      value === undefined
+        ? fault("missing", path + field, "a value", value, "Nothing is assumed: state it.")
+        : passes(value, path + field);
+    if (found.length > 0) faults.push(...found);
+  }
+  for (const field of Object.keys(input)) {
+    if (!Object.hasOwn(checks, field)) {
+      faults.push(...fault("unknown-field", path + field, "no such field", field, known));
+    }
+  }
+  return faults;
+}

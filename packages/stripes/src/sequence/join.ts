@@ -1,0 +1,18 @@
+import { check } from "../refusal/check.js";
+import { aSequence, listOf } from "../refusal/kinds.js";
+import { madeSequence } from "./made-sequence.js";
+import type { Sequence } from "./sequence.js";
+
+/**
+ * One sequence after the other.
+ *
+ * @throws StripeError for an empty list, or anything in it that is not a sequence
+ * @example join([border, body, border])
+ */
+export function join<C>(sequences: readonly Sequence<C>[]): Sequence<C> {
+  check("join", { sequences }, { sequences: listOf(aSequence) });
+  return madeSequence(
+    "join",
+    sequences.flatMap(({ written }) => written),
+  );
+}

@@ -1,0 +1,44 @@
+import { refuse } from "../refusal/check.js";
+import { BRAND } from "./brand.js";
+import { sameColour } from "./same-colour.js";
+import type { Sequence, Stripe } from "./sequence.js";
+
+/** More than any loom holds, and few enough to list end by end. */
+export const MOST_ENDS = 5_000_000;
+
+/** A sequence from stripes already checked and frozen. */
+export function madeSequence<C>(refusedBy: string, written: readonly Stripe<C>[]): Sequence<C> {
+  const runs: Stripe<C>[] = [];
+  const starts: number[] = [];
+  let ends = 0;
+  let last: Stripe<C> | undefined;
+  for (const stripe of written) {
+    if (last !== undefined && sameColour(last.colour, stripe.colour)) {
+      last = Object.freeze({ colour: last.colour, ends: last.ends + stripe.ends });
+      runs[runs.length - 1] = last;
+    } else {
+      last = stripe;
+      runs.push(stripe);
+      starts.push(ends + 1);
+    }
+    ends += stripe.ends;
+  }
+  if (ends > MOST_ENDS) refuseLength(refusedBy, ends);
+  Object.freeze(runs);
+  const sequence = {
+    runs,
+    starts: Object.freeze(starts),
+    ends,
+    written: runs.length === written.length ? runs : Object.freeze(written),
+  };
+  return Object.freeze(Object.defineProperty(sequence, BRAND, { value: runs }));
+}
+
+/** Refuses a total before memory is spent on it. */
+export function refuseLength(refusedBy: string, ends: number): never {
+  return refuse(refusedBy, "too-long", "ends", {
+    expected: `at most ${MOST_ENDS} ends in all`,
+    received: ends,
+    remedy: "No loom holds as many: look for a slip in a count or a repeat.",
+  });
+}

@@ -1,0 +1,16 @@
+import { check } from "../refusal/check.js";
+import { someEnds } from "../refusal/kinds.js";
+import { join } from "./join.js";
+import { reverse } from "./reverse.js";
+import type { Sequence } from "./sequence.js";
+
+/**
+ * A sequence and its reverse, so that the last stripe comes out twice as wide.
+ *
+ * @throws StripeError for a sequence without ends
+ * @example mirror(half).ends // twice the ends of the half
+ */
+export function mirror<C>(sequence: Sequence<C>): Sequence<C> {
+  check("mirror", { sequence }, { sequence: someEnds });
+  return join([sequence, reverse(sequence)]);
+}

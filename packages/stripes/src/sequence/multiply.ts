@@ -1,0 +1,23 @@
+import { check } from "../refusal/check.js";
+import { aSequence, whole } from "../refusal/kinds.js";
+import { madeSequence } from "./made-sequence.js";
+import type { Sequence } from "./sequence.js";
+
+export interface MultiplyInput<C> {
+  readonly sequence: Sequence<C>;
+  readonly by: number;
+}
+
+/**
+ * Every stripe as many times as wide, the proportions exactly kept.
+ *
+ * @throws StripeError for a factor that is not a whole number of 1 or more
+ * @example multiply({ sequence: small, by: 4 })
+ */
+export function multiply<C>(input: MultiplyInput<C>): Sequence<C> {
+  check("multiply", input, { sequence: aSequence, by: whole(1) });
+  return madeSequence(
+    "multiply",
+    input.sequence.written.map(({ colour, ends }) => Object.freeze({ colour, ends: ends * input.by })),
+  );
+}

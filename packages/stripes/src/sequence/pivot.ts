@@ -1,0 +1,19 @@
+import { check } from "../refusal/check.js";
+import { someEnds } from "../refusal/kinds.js";
+import { item } from "./item.js";
+import { join } from "./join.js";
+import { reverse } from "./reverse.js";
+import type { Sequence } from "./sequence.js";
+import { slice } from "./slice.js";
+
+/**
+ * A sequence turned back at its last stripe, which stands once.
+ *
+ * @throws StripeError for a sequence without ends
+ * @example pivot(half).ends // twice the ends of the half, less its last stripe
+ */
+export function pivot<C>(sequence: Sequence<C>): Sequence<C> {
+  check("pivot", { sequence }, { sequence: someEnds });
+  const beforeLast = item(sequence.starts, sequence.starts.length - 1) - 1;
+  return join([sequence, reverse(slice({ sequence, after: 0, upTo: beforeLast }))]);
+}

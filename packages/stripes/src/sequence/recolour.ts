@@ -1,0 +1,38 @@
+import { check, fault, PASSED, refuse } from "../refusal/check.js";
+import { aSequence } from "../refusal/kinds.js";
+import { madeSequence } from "./made-sequence.js";
+import type { Sequence } from "./sequence.js";
+
+export interface RecolourInput<C, D> {
+  readonly sequence: Sequence<C>;
+  /** From every colour of the sequence to the new one; two may become one. */
+  readonly colours: ReadonlyMap<C, D>;
+}
+
+/**
+ * The same widths in other colours.
+ *
+ * @throws StripeError for a colour of the sequence that has no new colour
+ * @example recolour({ sequence: winter, colours: new Map([["ash", "lime"], ["coal", "moss"]]) })
+ */
+export function recolour<C, D>(input: RecolourInput<C, D>): Sequence<D> {
+  check("recolour", input, { sequence: aSequence, colours: aMap });
+  return madeSequence(
+    "recolour",
+    input.sequence.written.map(({ colour, ends }) => {
+      const to = input.colours.get(colour);
+      if (to !== undefined) return Object.freeze({ colour: to, ends });
+      return refuse("recolour", "missing", "colours", {
+        expected: "a new colour for every old one",
+        received: colour,
+        remedy: "Name it too, even if it stays as it is.",
+      });
+    }),
+  );
+}
+
+function aMap(value: unknown, where: string): ReturnType<typeof fault> {
+  return value instanceof Map
+    ? PASSED
+    : fault("wrong-kind", where, "a Map of colours", value, "Write new Map([[old, new]]).");
+}

@@ -1,0 +1,25 @@
+import { check } from "../refusal/check.js";
+import { someEnds, whole } from "../refusal/kinds.js";
+import { join } from "./join.js";
+import type { Sequence } from "./sequence.js";
+import { slice } from "./slice.js";
+
+export interface RotateInput<C> {
+  readonly sequence: Sequence<C>;
+  /** How many ends go from the beginning to the far side. */
+  readonly by: number;
+}
+
+/**
+ * The same repeat begun at another end.
+ *
+ * @throws StripeError for a sequence without ends, or a number of ends that is not whole
+ * @example rotate({ sequence: repeatOfWarp, by: 10 })
+ */
+export function rotate<C>(input: RotateInput<C>): Sequence<C> {
+  check("rotate", input, { sequence: someEnds, by: whole(0) });
+  const { sequence } = input;
+  const by = input.by % sequence.ends;
+  if (by === 0) return sequence;
+  return join([slice({ sequence, after: by, upTo: sequence.ends }), slice({ sequence, after: 0, upTo: by })]);
+}

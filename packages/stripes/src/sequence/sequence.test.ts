@@ -1,0 +1,107 @@
+import { law, stripes } from "#ci/law.js";
+import { expect, test } from "vitest";
+import { StripeError } from "../refusal/stripe-error.js";
+import { refusalOf } from "#ci/refusal-of.js";
+import { endsPerColour } from "./ends-per-colour.js";
+import { merge } from "./merge.js";
+import { sequence } from "./sequence.js";
+
+law(2, "no stripe without ends, no neighbours of one colour, and merging twice changes nothing", [stripes], (list) => {
+  const { runs } = sequence(list);
+  for (const [index, run] of runs.entries()) {
+    expect(run.ends).toBeGreaterThan(0);
+    expect(run.colour).not.toBe(runs[index - 1]?.colour);
+  }
+  expect(merge(merge(list))).toEqual(merge(list));
+});
+
+law(6, "ends per colour sum to the length", [stripes], (list) => {
+  const made = sequence(list);
+  expect([...endsPerColour(made).values()].reduce((sum, ends) => sum + ends)).toBe(made.ends);
+});
+
+test("neighbours of one colour are one stripe to the eye and stay two in the written form", () => {
+  const made = sequence([
+    { colour: "dark", ends: 6 },
+    { colour: "dark", ends: 8 },
+    { colour: "light", ends: 2 },
+  ]);
+  expect(made.runs).toEqual([
+    { colour: "dark", ends: 14 },
+    { colour: "light", ends: 2 },
+  ]);
+  expect(made.starts).toEqual([1, 15]);
+  expect(made.ends).toBe(16);
+  expect(made.written.map(({ ends }) => ends)).toEqual([6, 8, 2]);
+});
+
+test("a yarn can stand for a colour, and is known by being the same yarn", () => {
+  const linen = { name: "linen", count: "16/2" };
+  const copy = { ...linen };
+  expect(
+    sequence([
+      { colour: linen, ends: 4 },
+      { colour: linen, ends: 4 },
+    ]).runs,
+  ).toHaveLength(1);
+  expect(
+    sequence([
+      { colour: linen, ends: 4 },
+      { colour: copy, ends: 4 },
+    ]).runs,
+  ).toHaveLength(2);
+  expect(
+    sequence([
+      { colour: NaN, ends: 4 },
+      { colour: NaN, ends: 4 },
+    ]).runs,
+  ).toHaveLength(1);
+});
+
+test("a sequence cannot be changed, nor the list it was made from change it", () => {
+  const list = [{ colour: "ash", ends: 4 }];
+  const made = sequence(list);
+  list[0] = { colour: "ash", ends: 9 };
+  expect(made.ends).toBe(4);
+  for (const part of [made, made.runs, made.starts, made.written, made.runs[0]])
+    expect(Object.isFrozen(part)).toBe(true);
+});
+
+test("an error names the function, the place, what was expected and received, and what to do", () => {
+  const error = refusalOf(() =>
+    sequence([
+      { colour: "ash", ends: 4 },
+      { colour: "coal", ends: 2.5 },
+    ]),
+  );
+  expect(error).toBeInstanceOf(StripeError);
+  expect(error.message).toBe(
+    "sequence({ stripes[1].ends }): expected a whole number of 1 or more, received 2.5. " +
+      "Nothing is rounded or cut to fit: give the count itself.",
+  );
+  expect(error).toMatchObject({ code: "not-whole", where: "stripes[1].ends", position: null, received: "2.5" });
+});
+
+test.each([
+  ["no list at all", undefined, "missing", "stripes"],
+  ["a word", "20 ash", "wrong-kind", "stripes"],
+  ["an empty list", [], "empty", "stripes"],
+  ["something else in the list", [4], "wrong-kind", "stripes[0]"],
+  ["a stripe without a colour", [{ ends: 4 }], "missing", "stripes[0].colour"],
+  ["a stripe without ends", [{ colour: "ash" }], "missing", "stripes[0].ends"],
+  ["a stripe with a field too many", [{ colour: "ash", ends: 4, width: 2 }], "unknown-field", "stripes[0].width"],
+  ["no ends", [{ colour: "ash", ends: 0 }], "out-of-range", "stripes[0].ends"],
+  ["fewer than no ends", [{ colour: "ash", ends: -2 }], "out-of-range", "stripes[0].ends"],
+  ["half an end", [{ colour: "ash", ends: 0.5 }], "not-whole", "stripes[0].ends"],
+  ["a number that is none", [{ colour: "ash", ends: NaN }], "not-whole", "stripes[0].ends"],
+  ["endless ends", [{ colour: "ash", ends: Infinity }], "not-whole", "stripes[0].ends"],
+  ["a number written out", [{ colour: "ash", ends: "4" }], "wrong-kind", "stripes[0].ends"],
+  ["more ends than any loom holds", [{ colour: "ash", ends: 5_000_001 }], "too-long", "ends"],
+])("%s is refused", (_, given, code, where) => {
+  expect(refusalOf(() => sequence(given as never))).toMatchObject({ code, where });
+});
+
+test("every fault of a stripe is told at once", () => {
+  const error = refusalOf(() => sequence([{ ends: 1.5, shade: 2 }] as never));
+  expect(error.faults.map(({ where }) => where)).toEqual(["stripes[0].colour", "stripes[0].ends", "stripes[0].shade"]);
+});
