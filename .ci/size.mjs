@@ -4,7 +4,7 @@ import { build } from "esbuild";
 import { built, mainModule, root } from "./built.mjs";
 import { printTable } from "./table.mjs";
 
-const calculations = ["warpLength", "foldedCount", "endsForWidth", "countFromWrapping", "settByDiameter"];
+const budgets = { calculation: 7000, furtherCalculation: 250, stripesFunction: 2000, allStripes: 8000 };
 
 async function bytes(name, imported) {
   const { outputFiles } = await build({
@@ -22,34 +22,42 @@ async function bytes(name, imported) {
   return gzipSync(outputFiles[0].contents, { level: 9 }).length;
 }
 
+async function namesWhere(name, holds) {
+  const names = Object.entries(await built(name)).filter(([, value]) => holds(value));
+  if (names.length === 0) throw new Error(`@thrum/${name} exports nothing of the kind to be measured`);
+  return names.map(([exported]) => exported);
+}
+
+/** The row of the largest of some figures, told by the name of the function it belongs to. */
+function largest(what, names, figures, budget) {
+  const figure = Math.max(...figures);
+  return row(`${what} (${names[figures.indexOf(figure)]})`, figure, budget);
+}
+
 const row = (line, figure, budget) => ({ line, figure: `${figure} B`, budget: `${budget} B`, holds: figure <= budget });
 
 async function mathsRows() {
-  const alone = await Promise.all(calculations.map((name) => bytes("maths", [name])));
-  const together = await Promise.all(calculations.map((_, last) => bytes("maths", calculations.slice(0, last + 1))));
+  const names = await namesWhere("maths", (value) => typeof value === "function" && "declaration" in value);
+  const alone = [];
+  const together = [];
+  for (const [index, name] of names.entries()) {
+    alone.push(await bytes("maths", [name]));
+    together.push(await bytes("maths", names.slice(0, index + 1)));
+  }
+  const added = together.map((figure, index) => (index === 0 ? 0 : figure - together[index - 1]));
   return [
-    ...calculations.map((name, index) => row(`maths: ${name} alone`, alone[index], 7000)),
-    ...calculations
-      .slice(1)
-      .map((name, before) => row(`maths: ${name} added`, together[before + 1] - together[before], 250)),
+    largest("largest calculation alone", names, alone, budgets.calculation),
+    largest(`largest further one of ${names.length}`, names, added, budgets.furtherCalculation),
   ];
 }
 
 async function stripesRows() {
-  const exported = Object.entries(await built("stripes"));
-  const functions = exported.filter(([, value]) => typeof value === "function").map(([name]) => name);
-  const sizes = await Promise.all(functions.map((name) => bytes("stripes", [name])));
-  const largest = Math.max(...sizes);
+  const names = await namesWhere("stripes", (value) => typeof value === "function");
+  const alone = [];
+  for (const name of names) alone.push(await bytes("stripes", [name]));
   return [
-    row(`stripes: largest function, ${functions[sizes.indexOf(largest)]}`, largest, 2000),
-    row(
-      "stripes: everything",
-      await bytes(
-        "stripes",
-        exported.map(([name]) => name),
-      ),
-      8000,
-    ),
+    largest("largest stripes function", names, alone, budgets.stripesFunction),
+    row("all of stripes", await bytes("stripes", names), budgets.allStripes),
   ];
 }
 
