@@ -15,7 +15,7 @@ type Fraction = readonly [over: Decimal, under: Decimal];
 
 function unitsIn(read: Read): readonly Unit<string>[] {
   if (read.what === "list") return read.members.flatMap(unitsIn);
-  return read.what === "number" ? [] : [read.unit];
+  return "unit" in read ? [read.unit] : [];
 }
 
 function isCompound(unit: Unit<string>): boolean {

@@ -6,10 +6,22 @@ export { stepsOf } from "./evaluate.js";
 export type { Step, Value } from "./evaluate.js";
 export { factorInto, intoFrame, outOfFrame } from "./frame.js";
 export type { Frame } from "./frame.js";
-export { added, atLeastZero, listOf, loss, plainNumber, positive, unitFor, whole } from "./input.js";
+export {
+  added,
+  atLeastZero,
+  listOf,
+  loss,
+  oneOf,
+  plainNumber,
+  positive,
+  positiveEither,
+  unitFor,
+  whole,
+} from "./input.js";
 export type { Input, Range } from "./input.js";
 export { parseLines, parseTree } from "./parse.js";
 export { plainTree } from "./plain-tree.js";
+export { readInputs } from "./read.js";
 export type { Read } from "./read.js";
 export { countsInUnit, run } from "./run.js";
 export type { Run } from "./run.js";

@@ -9,8 +9,12 @@ export interface Range {
 
 /** One input of a formula: its kind, its meaning and its range. */
 export interface Input<T> {
-  readonly what: "quantity" | "whole" | "number" | "unit" | "list";
+  readonly what: "quantity" | "whole" | "number" | "unit" | "list" | "word";
   readonly dimension: string;
+  /** A second kind that may stand there too, as a yarn count is direct or indirect. */
+  readonly orDimension?: string;
+  /** The words to choose from, where the input is one. */
+  readonly words?: readonly string[];
   /** As a sentence wants it: "a length", "pieces". */
   readonly noun: string;
   readonly meaning: string;
@@ -59,6 +63,22 @@ export function whole(noun: string, meaning: string, bounds: { readonly atLeast:
 /** A plain number above zero, its unit in its name: for rules of thumb whose dimensions do not balance. */
 export function plainNumber(noun: string, meaning: string): Input<number> {
   return { ...plain, what: "number", noun, meaning, range: { ...anything, above: 0 } };
+}
+
+/** A quantity above zero of either of two kinds. */
+export function positiveEither<A extends Quantity<string>, B extends Quantity<string>>(
+  first: Kind<A>,
+  second: Kind<B>,
+  noun: string,
+  meaning: string,
+): Input<A | B> {
+  return { ...positive<A | B>(first, meaning), noun, orDimension: second.dimension };
+}
+
+/** One of a few words. */
+export function oneOf<W extends string>(words: readonly W[], meaning: string): Input<W> {
+  const noun = words.map((word) => `"${word}"`).join(" or ");
+  return { ...plain, what: "word", noun, meaning, range: anything, words };
 }
 
 /** One or more of the same kind. */

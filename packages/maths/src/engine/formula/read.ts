@@ -10,6 +10,7 @@ export type Read =
   | { readonly what: "quantity"; readonly value: Decimal; readonly unit: Unit<string> }
   | { readonly what: "number"; readonly value: Decimal }
   | { readonly what: "unit"; readonly unit: Unit<string> }
+  | { readonly what: "word"; readonly word: string }
   | { readonly what: "list"; readonly members: readonly Read[] };
 
 /** The first thing wrong with a number for a range, in words; null when it lies inside. */
@@ -38,7 +39,8 @@ function readQuantity(where: string, input: Input<unknown>, given: unknown, faul
     const remedy = REMEDIES[input.dimension] ?? "Make it with a unit you import, for example inches(21).";
     return fault(given === undefined ? "missing" : "wrong-kind", remedy);
   }
-  if (unit.dimension !== input.dimension) return fault("wrong-kind", REMEDIES[input.dimension] ?? "");
+  if (unit.dimension !== input.dimension && unit.dimension !== input.orDimension)
+    return fault("wrong-kind", REMEDIES[input.dimension] ?? "");
   const value = new Decimal((given as Quantity<string>).value);
   const percent = input.dimension === "loss" || input.dimension === "addition";
   const wrong = outside(value.times(unit.scale[0]).div(unit.scale[1]), input.range, percent);
@@ -63,6 +65,12 @@ function readNumber(where: string, input: Input<unknown>, given: unknown, faults
 function readOne(where: string, input: Input<unknown>, given: unknown, faults: Fault[]): Read | null {
   if (input.what === "quantity") return readQuantity(where, input, given, faults);
   if (input.what === "whole" || input.what === "number") return readNumber(where, input, given, faults);
+  if (input.what === "word") {
+    if (typeof given === "string" && input.words?.includes(given) === true) return { what: "word", word: given };
+    const code = given === undefined ? "missing" : "wrong-kind";
+    faults.push({ code, where, expected: input.noun, received: described(given), remedy: `It says ${input.meaning}.` });
+    return null;
+  }
   if (input.what === "unit") {
     if (isUnit(given) && given.dimension === input.dimension) return { what: "unit", unit: given };
     const code = given === undefined ? "missing" : isUnit(given) ? "wrong-kind" : "unknown-unit";

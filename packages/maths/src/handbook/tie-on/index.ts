@@ -1,1 +1,3 @@
-export {};
+export type { Finding, ReportStep, Standing } from "./finding.js";
+export { tieOn } from "./tie-on.js";
+export type { NewWarp, OldWarp, TieOnReport } from "./tie-on.js";

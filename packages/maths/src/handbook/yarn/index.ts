@@ -1,4 +1,17 @@
+export { convertCount } from "./convert-count.js";
+export type { CountConversion } from "./convert-count.js";
 export { countFromWrapping } from "./count-from-wrapping.js";
 export type { CountFromWrappingInput } from "./count-from-wrapping.js";
+export { coarser, finer } from "./finer.js";
 export { foldedCount } from "./folded-count.js";
 export type { FoldedCountInput } from "./folded-count.js";
+export { resultantCount } from "./resultant-count.js";
+export type { ResultantCountInput } from "./resultant-count.js";
+export { resultantDirectCount } from "./resultant-direct-count.js";
+export type { ResultantDirectCountInput } from "./resultant-direct-count.js";
+export { yarnMassDirect } from "./yarn-mass-direct.js";
+export type { YarnMassDirectInput } from "./yarn-mass-direct.js";
+export { yarnMass } from "./yarn-mass.js";
+export type { YarnMassInput } from "./yarn-mass.js";
+export { yarnCount } from "./yarn.js";
+export type { Yarn } from "./yarn.js";

@@ -1,0 +1,60 @@
+import { Decimal, kept, shown } from "../../engine/numbers.js";
+import { described, genuineUnit, isUnit, makeQuantity } from "../../engine/quantity/index.js";
+import type { Quantity, Unit } from "../../engine/quantity/index.js";
+import { QuantityError } from "../../engine/refusal.js";
+import type { DirectCount, IndirectCount } from "../../units/index.js";
+
+/** A count in another system, and the one line of arithmetic that takes it there. */
+export interface CountConversion<Q> {
+  readonly count: Q;
+  /** "590.541 ÷ 20 Ne ≈ 29.5271 tex" */
+  readonly says: string;
+}
+
+function isCountUnit(unit: unknown): unit is Unit<string> {
+  return isUnit(unit) && (unit.dimension === "mass per length" || unit.dimension === "length per mass");
+}
+
+function refuse(field: string, expected: string, received: unknown, code: "wrong-kind" | "out-of-range"): never {
+  const where = `convertCount({ ${field} })`;
+  const remedy = "Counts are of a system: tex(30), cottonCount(20).";
+  throw new QuantityError({ code, where, expected, received: described(received), remedy });
+}
+
+/**
+ * A yarn count in another system. Two indirect systems, or two direct ones, differ by a factor; from one kind to the
+ * other the product of the two counts is constant, so that the constant is divided by the count.
+ *
+ * @param count any count above zero
+ * @param unit the system wanted
+ * @throws QuantityError "wrong-kind" for what is no count or no count system, "out-of-range" for a count of zero or less
+ * @example convertCount(cottonCount(20), tex).says // "590.541 ÷ 20 Ne ≈ 29.5271 tex"
+ */
+export function convertCount(
+  count: DirectCount | IndirectCount,
+  unit: Unit<"mass per length">,
+): CountConversion<DirectCount>;
+export function convertCount(
+  count: DirectCount | IndirectCount,
+  unit: Unit<"length per mass">,
+): CountConversion<IndirectCount>;
+export function convertCount(count: Quantity<string>, unit: Unit<string>): CountConversion<Quantity<string>> {
+  const own = genuineUnit(count);
+  if (!isCountUnit(own)) return refuse("count", "a yarn count", count, "wrong-kind");
+  if (!isCountUnit(unit)) return refuse("unit", "a count system", unit, "wrong-kind");
+  const value = new Decimal(count.value);
+  if (value.lte(0)) return refuse("count", "a count above zero", count, "out-of-range");
+  const [n, d] = [new Decimal(own.scale[0]).div(own.scale[1]), new Decimal(unit.scale[0]).div(unit.scale[1])];
+  const crosses = own.dimension !== unit.dimension;
+  const constant = kept(crosses ? new Decimal(1).div(n.times(d)) : n.div(d));
+  const made = kept(
+    crosses
+      ? constant.div(value)
+      : value.times(own.scale[0]).times(unit.scale[1]).div(new Decimal(own.scale[1]).times(unit.scale[0])),
+  );
+  const [factor, answer] = [shown(constant), shown(made)];
+  const given = `${count.value} ${own.symbol}`;
+  const sum = crosses ? `${factor.text} ÷ ${given}` : `${given} × ${factor.text}`;
+  const says = `${sum} ${answer.exact && factor.exact ? "=" : "≈"} ${answer.text} ${unit.symbol}`;
+  return Object.freeze({ count: makeQuantity(unit, made), says });
+}
