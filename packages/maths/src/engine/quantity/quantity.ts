@@ -18,6 +18,8 @@ export interface Quantity<D extends string> {
   readonly unit: string;
   /** Reads the number out, in the unit named. */
   in(unit: Unit<D>): number;
+  /** The whole value with the unit's symbol: "12.5 in". */
+  toString(): string;
 }
 
 const POWERS_OF_TEN: readonly number[] = Array.from({ length: 16 }, (_, power) => Number(`1e${String(power)}`));

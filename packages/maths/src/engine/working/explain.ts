@@ -28,6 +28,7 @@ function inputText(read: Read): string {
   if (read.what === "list") return read.members.map(inputText).join(", ");
   if (read.what === "number") return amount(read.value, "").text;
   if (read.what === "quantity") return amount(read.value, read.unit.symbol, 40).text;
+  if (read.what === "word") return read.word;
   const { length, mass } = read.unit.of ?? { length: null, mass: null };
   const parts = [length, mass].map((part) => (part ? `${String(part[0])} ${part[1].symbol}` : "")).filter(Boolean);
   return `${read.unit.symbol}: ${parts.join(" to ")}`;
