@@ -1,5 +1,7 @@
 export { endsForWidth } from "./ends-for-width.js";
 export type { EndsForWidthInput } from "./ends-for-width.js";
+export { finishedWidth } from "./finished-width.js";
+export type { FinishedWidthInput } from "./finished-width.js";
 export { packagesToBuy } from "./packages-to-buy.js";
 export type { PackagesToBuyInput } from "./packages-to-buy.js";
 export { warpLength } from "./warp-length.js";
