@@ -38,16 +38,24 @@ const row = (line, figure, budget) => ({ line, figure: `${figure} B`, budget: `$
 
 async function mathsRows() {
   const names = await namesWhere("maths", (value) => typeof value === "function" && "declaration" in value);
+  const all = await bytes("maths", names);
   const alone = [];
-  const together = [];
-  for (const [index, name] of names.entries()) {
+  const saved = [];
+  for (const name of names) {
     alone.push(await bytes("maths", [name]));
-    together.push(await bytes("maths", names.slice(0, index + 1)));
+    saved.push(
+      all -
+        (await bytes(
+          "maths",
+          names.filter((other) => other !== name),
+        )),
+    );
   }
-  const added = together.map((figure, index) => (index === 0 ? 0 : figure - together[index - 1]));
+  const average = Math.round((all - Math.min(...alone)) / (names.length - 1));
   return [
     largest("largest calculation alone", names, alone, budgets.calculation),
-    largest(`largest further one of ${names.length}`, names, added, budgets.furtherCalculation),
+    row(`each of ${names.length - 1} further ones, on average`, average, budgets.furtherCalculation),
+    largest("largest further one beside all the others", names, saved, budgets.furtherCalculation),
   ];
 }
 

@@ -1,13 +1,12 @@
 /**
- * "812 passed, 0 failed, 31 skipped" from the files of a Vitest JSON report. A file that could not be read counts as one
- * failed test, and so does a run that went wrong outside any test.
+ * "812 passed, 0 failed, 31 skipped" from the files of a Vitest JSON report. A file that failed outside its tests counts
+ * as one failed test, and so does a run that went wrong outside any file.
  */
 export function tally(files, { ranToTheEnd }) {
-  const statuses = files.flatMap((file) =>
-    file.assertionResults.length === 0 && file.status === "failed"
-      ? ["failed"]
-      : file.assertionResults.map((test) => test.status),
-  );
+  const statuses = files.flatMap((file) => {
+    const own = file.assertionResults.map((test) => test.status);
+    return file.status === "failed" && !own.includes("failed") ? [...own, "failed"] : own;
+  });
   const passed = statuses.filter((status) => status === "passed").length;
   const failed = statuses.filter((status) => status === "failed").length;
   const skipped = statuses.length - passed - failed;

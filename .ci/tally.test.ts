@@ -21,6 +21,11 @@ it("counts a file that could not be read as a failed test", () => {
   expect(tally([file("passed"), unreadable], { ranToTheEnd: false })).toBe("1 passed, 1 failed");
 });
 
+it("counts a failed preparation, which leaves the tests of its file unrun", () => {
+  const unprepared = { status: "failed", assertionResults: [{ status: "skipped" }, { status: "skipped" }] };
+  expect(tally([unprepared], { ranToTheEnd: false })).toBe("0 passed, 1 failed, 2 skipped");
+});
+
 it("never reports a clean tally for a run that ended badly", () => {
   expect(tally([file("passed")], { ranToTheEnd: false })).toBe("1 passed, 1 failed");
   expect(tally([], { ranToTheEnd: false })).toBe("0 passed, 1 failed");

@@ -1,4 +1,4 @@
-// Conversions there and back, and floors of quotients, against what is exactly true.
+// Conversions and quotients, there and back, against what is exactly true.
 import { Decimal } from "decimal.js";
 import { built } from "../built.mjs";
 import { atLeast, exactly } from "./row.mjs";
@@ -26,36 +26,27 @@ function roundTripRow({ inUnit, yards, feet, inches, metres, centimetres, millim
   return exactly("lengths to another unit and back, of 45000", whole, 45_000);
 }
 
-/** a ÷ b × b rounded down is a; a rounding that trusts its forty digits often says one less. */
-function floorRows({ calculation, whole }) {
-  const floor = calculation(() => ({
-    name: "floorOfQuotient",
-    inputs: {
-      shared: whole("things", "shared out", { atLeast: 1 }),
-      among: whole("people", "among whom", { atLeast: 1 }),
-    },
-    formula: `
-      share = shared ÷ among
-      gathered = roundDown(share × among)`,
-    result: whole("things", "gathered again", { atLeast: 0 }),
-    source: { key: "none", author: "none", title: "none", year: "none", place: "none" },
-  }));
+/** a ÷ b × b rounded to a whole is a; rounding that trusts its forty digits often says one more or one less. */
+function roundingRows({ endsForWidth, endsPerInch, reedWidth }) {
   const Forty = Decimal.clone({ defaults: true, precision: 40 });
   let wrong = 0;
   let wrongDecimal = 0;
-  for (const a of upTo(150)) {
-    for (const b of upTo(150)) {
-      if (floor({ shared: a, among: b }) !== a) wrong += 1;
-      if (!new Forty(a).div(b).times(b).floor().eq(a)) wrongDecimal += 1;
+  for (const ends of upTo(150)) {
+    for (const perInch of upTo(150)) {
+      const sett = endsPerInch(perInch);
+      const widthInReed = reedWidth({ ends, sett });
+      if (endsForWidth({ sett, widthInReed, threadingRepeat: 1, balanceEnds: 0 }) !== ends) wrong += 1;
+      const plain = new Forty(ends).div(perInch).times(perInch);
+      if (!plain.floor().eq(ends) || !plain.ceil().eq(ends)) wrongDecimal += 1;
     }
   }
   return [
-    exactly("wrong floors of a ÷ b × b, of 22500", wrong, 0),
+    exactly("ends lost from their width and back, of 22500", wrong, 0),
     atLeast("the same in plain 40-digit decimals", wrongDecimal, 1000, "wrong"),
   ];
 }
 
 export async function figures() {
   const maths = await built("maths");
-  return [...yardRows(maths), roundTripRow(maths), ...floorRows(maths)];
+  return [...yardRows(maths), roundTripRow(maths), ...roundingRows(maths)];
 }
