@@ -1,8 +1,8 @@
 // Packages as they would be published: tarballs, and a bare project that has nothing else installed.
 import { execFileSync } from "node:child_process";
-import { mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { cpSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { createRequire } from "node:module";
-import { join } from "node:path";
+import { basename, join } from "node:path";
 import { packageNames, root } from "./built.mjs";
 
 const manifestOf = (folder) => JSON.parse(readFileSync(join(folder, "package.json"), "utf8"));
@@ -35,7 +35,7 @@ function folderOf(dependency, dependant) {
   return found;
 }
 
-/** Folders of everything our packages depend on, however far down, except one another. */
+/** Everything our packages depend on except one another, however far down: name and folder. */
 function outsideDependencies() {
   const folders = new Map();
   const collect = (dependant) => {
@@ -47,13 +47,36 @@ function outsideDependencies() {
     }
   };
   for (const name of packageNames) collect(join(root, "packages", name));
-  return [...folders.values()];
+  return [...folders];
+}
+
+/** A tarball of an installed package, so that npm takes it for what a registry would have sent. */
+function tarballOf([dependency, folder], destination) {
+  const staged = join(destination, dependency);
+  cpSync(folder, join(staged, "package"), { recursive: true, dereference: true });
+  execFileSync("tar", ["-czf", `${staged}.tgz`, "-C", staged, "package"], { stdio: "pipe" });
+  return [dependency, `${staged}.tgz`];
 }
 
 /** Makes a project in `folder` that has the tarballs and what they depend on, copied from here: no network is asked. */
 export function installPacked(folder, tarballs) {
-  writeFileSync(join(folder, "package.json"), JSON.stringify({ name: "bare", private: true, type: "module" }));
-  const options = ["--offline", "--install-links", "--ignore-scripts", "--no-audit", "--no-fund"];
-  const npm = ["install", ...options, ...tarballs, ...outsideDependencies()];
-  execFileSync("npm", npm, { cwd: folder, stdio: "pipe", shell: process.platform === "win32" });
+  const ours = packageNames.map((name) => [
+    `@thrum/${name}`,
+    tarballs.find((tarball) => basename(tarball).startsWith(`thrum-${name}-`)),
+  ]);
+  const outside = outsideDependencies().map((dependency) => tarballOf(dependency, join(folder, "outside")));
+  const files = [...ours, ...outside].map(([name, path]) => [name, `file:${path}`]);
+  const dependencies = Object.fromEntries(files);
+  // Without overrides npm would ask the registry about each dependency of a dependency, though the file is at hand.
+  const overrides = Object.fromEntries(files.map(([name]) => [name, `$${name}`]));
+  const manifest = { name: "bare", private: true, type: "module", dependencies, overrides };
+  writeFileSync(join(folder, "package.json"), JSON.stringify(manifest));
+  // The settings of the npm or pnpm that runs this script are none of the bare project's.
+  const settings = Object.entries(process.env).filter(([name]) => !name.toLowerCase().startsWith("npm_"));
+  execFileSync("npm", ["install", "--offline", "--ignore-scripts", "--no-audit", "--no-fund"], {
+    cwd: folder,
+    env: Object.fromEntries(settings),
+    stdio: "pipe",
+    shell: process.platform === "win32",
+  });
 }

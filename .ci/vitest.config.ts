@@ -20,6 +20,8 @@ const config: ViteUserConfig = {
     typecheck: { enabled: true, include: ["packages/*/src/**/*.test-d.ts"], tsconfig: ".ci/tsconfig.json" },
     setupFiles: [".ci/fast-check.setup.ts"],
     isolate: false,
+    // Some tests start a compiler or another program, on machines that may be busy.
+    testTimeout: 60_000,
     reporters: ["default", "json"],
     outputFile: { json: "reports/vitest.json" },
   },

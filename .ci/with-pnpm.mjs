@@ -1,4 +1,5 @@
-// node .ci/with-pnpm.mjs SCRIPT… : installs, then runs root scripts with the pinned pnpm on a machine that has only Node and npm.
+// node .ci/with-pnpm.mjs "SCRIPT [OPTION…]"… : installs, then runs root scripts with the pinned pnpm, on a machine that has
+// only Node and npm.
 // Standard output carries what the last script prints and nothing else.
 import { spawnSync } from "node:child_process";
 import { existsSync, readFileSync } from "node:fs";
@@ -30,7 +31,7 @@ function run(args, stdout) {
 const scripts = process.argv.slice(2);
 const last = scripts.at(-1);
 if (last === undefined) {
-  process.stderr.write("usage: node .ci/with-pnpm.mjs SCRIPT…\n");
+  process.stderr.write('usage: node .ci/with-pnpm.mjs "SCRIPT [OPTION…]"…\n');
   process.exit(2);
 }
 
@@ -38,5 +39,5 @@ if (last === undefined) {
 if (textOf("node_modules/.pnpm/lock.yaml") !== textOf("pnpm-lock.yaml")) {
   run(["install", "--frozen-lockfile", "--config.confirmModulesPurge=false"], process.stderr);
 }
-for (const script of scripts.slice(0, -1)) run(["run", script], process.stderr);
-run(["--silent", "run", last], "inherit");
+for (const script of scripts.slice(0, -1)) run(["run", ...script.split(" ")], process.stderr);
+run(["--silent", "run", ...last.split(" ")], "inherit");
