@@ -3,7 +3,7 @@ import { powersOf } from "../quantity/index.js";
 import type { Unit } from "../quantity/index.js";
 import { dimensionsOf, factorInto, formulaStyle, intoFrame, run, treeText, withNames } from "../formula/index.js";
 import type { Calculation, Powers, Read, Run, Source, Step, Tree, Value } from "../formula/index.js";
-import { amount, factorText, inWords, symbolFor, symbolOf } from "./words.js";
+import { amount, counted, factorText, inWords, symbolFor, symbolOf } from "./words.js";
 
 /** One line of a working: the formula, the numbers in it, and what they come to. */
 export interface WorkingStep {
@@ -24,10 +24,16 @@ export interface Working {
   readonly source: Source;
 }
 
+/** An input in full where it is short; a computed one is told to be rounded. */
+function asGiven(value: Decimal, symbol: string): string {
+  const short = amount(value, symbol, value.precision() <= 12 ? 12 : 6);
+  return short.exact ? short.text : `≈ ${short.text}`;
+}
+
 function inputText(read: Read): string {
   if (read.what === "list") return read.members.map(inputText).join(", ");
   if (read.what === "number") return amount(read.value, "").text;
-  if (read.what === "quantity") return amount(read.value, read.unit.symbol, 40).text;
+  if (read.what === "quantity") return asGiven(read.value, read.unit.symbol);
   if (read.what === "word") return read.word;
   const { length, mass } = read.unit.of ?? { length: null, mass: null };
   const parts = [length, mass].map((part) => (part ? `${String(part[0])} ${part[1].symbol}` : "")).filter(Boolean);
@@ -41,7 +47,7 @@ function conversionsOf({ inputs, frame }: Run): Working["conversions"] {
     const factor = factorInto(frame, unit);
     if (factor[0].eq(factor[1]) || powersOf(unit.dimension).every((power) => power === 0)) return;
     const into = amount(intoFrame(frame, value, unit), symbolFor(frame, unit));
-    const from = amount(value, unit.symbol, 40).text;
+    const from = asGiven(value, unit.symbol);
     lines.push({ name: inWords(name), text: `${from} ${factorText(factor)} ${into.exact ? "=" : "≈"} ${into.text}` });
   };
   for (const [name, read] of inputs) {
@@ -92,7 +98,10 @@ function stepTexts(worked: Run): readonly WorkingStep[] {
   return worked.steps.map((step: Step, at) => {
     const last = at === worked.steps.length - 1;
     const members = Array.isArray(step.value) ? (step.value as readonly Decimal[]) : [step.value as Decimal];
-    const symbol = last && worked.unit === null ? declared.result.noun : stepSymbol(worked, step.name, powers, last);
+    const symbol =
+      last && worked.unit === null
+        ? counted(worked.value, declared.result.noun)
+        : stepSymbol(worked, step.name, powers, last);
     const texts = members.map((one) => amount(one, symbol));
     const numbers = treeText(writtenOut(step.tree, known), formulaStyle(valueText));
     known.set(step.name, step.value);
@@ -124,7 +133,7 @@ function stepSymbol(worked: Run, name: string, powers: ReadonlyMap<string, Power
 export function explain<I>(calculation: Calculation<I, unknown>, input: NoInfer<I>): Working {
   const worked = run(calculation.declaration, input);
   const { declared, inputs, unit, value } = worked;
-  const result = amount(value, unit === null ? declared.result.noun : unit.symbol);
+  const result = amount(value, unit === null ? counted(value, declared.result.noun) : unit.symbol);
   return {
     name: inWords(declared.name),
     inputs: [...inputs].map(([name, read]) => ({

@@ -10,6 +10,11 @@ export function inWords(name: string): string {
   return spaced.replace(/\./gu, " ").replace(/\btake up\b/u, "take-up");
 }
 
+/** The noun for so many: one of the "packages" is a package. */
+export function counted(value: Decimal, noun: string): string {
+  return value.eq(1) && /^[a-z]+s$/u.test(noun) ? noun.replace(/ies$/u, "ys").slice(0, -1) : noun;
+}
+
 /** The name of the unit of work for so many powers of length and mass. */
 export function symbolOf(frame: Frame, [length, mass]: Powers): string {
   const { only } = frame;

@@ -1,0 +1,13 @@
+export { faultText } from "./job/fault.js";
+export type { JobFault } from "./job/fault.js";
+export { readJob } from "./job/read-job.js";
+export type { JobReading } from "./job/read-job.js";
+export type { Job, JobWarpYarn, JobYarn, StripesItem } from "./job/job.js";
+export type { JoiningRow, ShaftLoad } from "./plan/joining.js";
+export { planWarp } from "./plan/plan-warp.js";
+export type { WarpPlan } from "./plan/plan-warp.js";
+export type { KnotPosition } from "./plan/position.js";
+export type { PlanStep } from "./plan/step.js";
+export type { YarnPlan } from "./plan/yarns.js";
+export type { WoundChain } from "./plan/winding.js";
+export { planText } from "./text/plan-text.js";
