@@ -15,7 +15,7 @@ const clock = {
 };
 
 export default tseslint.config(
-  { ignores: ["**/dist/", "reports/", "docs/"] },
+  { ignores: ["**/dist/", "reports/", "docs/", "**/*.bundled_*.mjs"] },
   { linterOptions: { noInlineConfig: true } },
   tseslint.configs.strictTypeChecked,
   tseslint.configs.stylisticTypeChecked,
