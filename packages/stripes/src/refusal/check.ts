@@ -10,15 +10,15 @@ export function check(refusedBy: string, input: unknown, checks: Readonly<Record
   if (first !== undefined) throw new StripeError(refusedBy, [first, ...others]);
 }
 
-/** Refuses the input with one fault. */
+/** Refuses the input with one fault; a received text stands as it is, so quote what a user wrote. */
 export function refuse(
   refusedBy: string,
   code: StripeErrorCode,
   where: string,
-  words: { expected: string; received: unknown; remedy: string; position?: number },
+  words: { expected: string; received: string | number; remedy: string; position?: number },
 ): never {
   const { expected, received, remedy, position = null } = words;
-  throw new StripeError(refusedBy, [{ code, where, position, expected, received: described(received), remedy }]);
+  throw new StripeError(refusedBy, [{ code, where, position, expected, received: String(received), remedy }]);
 }
 
 export function fault(

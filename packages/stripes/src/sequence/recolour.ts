@@ -1,4 +1,5 @@
 import { check, fault, PASSED, refuse } from "../refusal/check.js";
+import { described } from "../refusal/described.js";
 import { aSequence } from "../refusal/kinds.js";
 import { madeSequence } from "./made-sequence.js";
 import type { Sequence } from "./sequence.js";
@@ -24,7 +25,7 @@ export function recolour<C, D>(input: RecolourInput<C, D>): Sequence<D> {
       if (to !== undefined) return Object.freeze({ colour: to, ends });
       return refuse("recolour", "missing", "colours", {
         expected: "a new colour for every old one",
-        received: colour,
+        received: described(colour),
         remedy: "Name it too, even if it stays as it is.",
       });
     }),
