@@ -1,0 +1,29 @@
+import { check } from "../refusal/check.js";
+import { oneOf, someEnds } from "../refusal/kinds.js";
+import { endsPerColour } from "../sequence/ends-per-colour.js";
+import { reverse } from "../sequence/reverse.js";
+import { sameColour } from "../sequence/same-colour.js";
+import type { Sequence } from "../sequence/sequence.js";
+import type { ColourRow } from "./sequence-from-colour-rows.js";
+
+export interface ColourRowsInput<C> {
+  readonly sequence: Sequence<C>;
+  /** Side of the chart where end 1 shall stand. */
+  readonly readFrom: "left" | "right";
+}
+
+/**
+ * A chart with a row for each colour and a column for each stripe as written, 0 where a row is blank.
+ *
+ * @throws StripeError for a sequence without ends
+ * @example colourRows({ sequence: warp, readFrom: "right" })
+ */
+export function colourRows<C>(input: ColourRowsInput<C>): readonly ColourRow<C>[] {
+  check("colourRows", input, { sequence: someEnds, readFrom: oneOf("left", "right") });
+  const { sequence, readFrom } = input;
+  const { written } = readFrom === "left" ? sequence : reverse(sequence);
+  return [...endsPerColour(sequence).keys()].map((colour) => ({
+    colour,
+    ends: written.map((stripe) => (sameColour(stripe.colour, colour) ? stripe.ends : 0)),
+  }));
+}

@@ -1,0 +1,47 @@
+import { type Check, fault, PASSED } from "../refusal/check.js";
+import { described } from "../refusal/described.js";
+import { sameColour } from "../sequence/same-colour.js";
+import { refuse } from "../refusal/check.js";
+
+/** What each letter or name of a written order stands for. Letters are not the same everywhere: B is blue, or black. */
+export type Legend<C> = Readonly<Record<string, C>>;
+
+export const MOST_CHARACTERS = 10_000;
+
+export const aText: Check = (value, where) => {
+  if (typeof value !== "string") return fault("wrong-kind", where, "a text", value, "Put it in quotation marks.");
+  if (value.length <= MOST_CHARACTERS) return PASSED;
+  return fault("too-long", where, `at most ${MOST_CHARACTERS} characters`, value.length, "Read it in parts.");
+};
+
+/** A legend whose names all have one form. */
+export function aLegend(form: RegExp, words: string): Check {
+  return (value, where) => {
+    if (typeof value !== "object" || value === null || Array.isArray(value)) {
+      return fault("wrong-kind", where, "an object from letters to colours", value, 'Write { K: "black" }.');
+    }
+    const names = Object.entries(value);
+    if (names.length === 0) return fault("empty", where, "at least one letter", value, "Say what each stands for.");
+    const wrong = names.find(([name, colour]) => !form.test(name) || name.length > 40 || colour === undefined);
+    return wrong === undefined ? PASSED : fault("unreadable", where, words, wrong[0], "Name every colour so.");
+  };
+}
+
+export function colourNamed<C>(refusedBy: string, legend: Legend<C>, name: string, position: number): C {
+  if (Object.hasOwn(legend, name)) return legend[name] as C;
+  return refuse(refusedBy, "unknown-letter", "text", {
+    expected: `one of ${Object.keys(legend).join(", ")}`,
+    received: described(name),
+    remedy: "Add it to the legend, or mend the text.",
+    position,
+  });
+}
+
+export function nameOf<C>(refusedBy: string, legend: Legend<C>, colour: C): string {
+  for (const [name, meant] of Object.entries(legend)) if (sameColour(meant, colour)) return name;
+  return refuse(refusedBy, "unknown-letter", "legend", {
+    expected: "a letter for every colour of the sequence",
+    received: described(colour),
+    remedy: "Add it to the legend.",
+  });
+}

@@ -1,0 +1,231 @@
+import { law, stripes } from "#ci/law.js";
+import { refusalOf } from "#ci/refusal-of.js";
+import fc from "fast-check";
+import { expect, test } from "vitest";
+import { fullSett, type Pivots } from "../sequence/full-sett.js";
+import { sequence } from "../sequence/sequence.js";
+import { colourRows } from "./colour-rows.js";
+import { sequenceFromColourRows } from "./sequence-from-colour-rows.js";
+import { sequenceFromList } from "./sequence-from-list.js";
+import { settFromThreadCount } from "./sett-from-thread-count.js";
+import { threadCount } from "./thread-count.js";
+import { writtenList } from "./written-list.js";
+
+const warps = stripes.map(sequence);
+const letters = { A: "ash", K: "coal", M: "madder", W: "weld" };
+const names = { "pale ash": "ash", coal: "coal", madder: "madder", "white 24s": "weld" };
+const convention = fc.constantFrom<Pivots>("full count", "half count", "repeating");
+
+law(32, "a sett written in letters is read back as it was, with its pivots", [warps, convention], (sett, pivots) => {
+  fc.pre(sett.runs.length > 1 || pivots === "repeating");
+  const read = settFromThreadCount({ text: threadCount({ sett, legend: letters, pivots }), legend: letters, pivots });
+  expect(read.sett).toEqual(sett);
+  expect(read.sett.written).toEqual(sett.written);
+  expect(read.fullSett).toEqual(fullSett({ sett, pivots }));
+});
+law(
+  32,
+  "a list is read back as it was, written out or in brackets",
+  [warps, fc.constantFrom("written out", "in brackets")],
+  (made, repeats) => {
+    const doubled = sequence([...made.written, ...made.written, ...made.written.slice(0, 2)]);
+    const read = sequenceFromList({ text: writtenList({ sequence: doubled, legend: names, repeats }), legend: names });
+    expect(read.sequence.written).toEqual(doubled.written);
+    expect(read.difference).toBe(0);
+  },
+);
+law(32, "a list of groups is read back as it was", [warps], (made) => {
+  const doubled = sequence([...made.written, ...made.written, ...made.written]);
+  const read = sequenceFromList({
+    text: writtenList({ sequence: doubled, legend: letters, repeats: "as groups" }),
+    legend: letters,
+  });
+  expect(read.sequence.written).toEqual(doubled.written);
+});
+law(
+  32,
+  "a chart of colour rows is read back as it was, from either side",
+  [warps, fc.constantFrom("left", "right")],
+  (made, readFrom) => {
+    const rows = colourRows({ sequence: made, readFrom });
+    expect(sequenceFromColourRows({ rows, brackets: [], readFrom }).written).toEqual(made.written);
+  },
+);
+
+const sett = (text: string, pivots: Pivots) => settFromThreadCount({ text, legend: letters, pivots });
+test("the same sett, in every form the trade writes it", () => {
+  const runs = sett("K4 M24 A24 W4", "full count").fullSett.runs;
+  for (const text of ["K/4 M24 A24 W/4", "/K4 M24 A24 W4/", "[K/4] M24 A24 [W/4]", "K/4, M24, A24, W/4"]) {
+    expect(sett(text, "full count").fullSett.runs).toEqual(runs);
+  }
+  for (const text of ["K2* M24 A24 W2*", "K/2 M24 A24 W/2", "K2 M24 A24 W2"]) {
+    expect(sett(text, "half count").fullSett.runs).toEqual(runs);
+  }
+  expect(sett("...K4 M24 A24 W4...", "repeating").fullSett.ends).toBe(56);
+  expect(sett("… K4 M24 A24 W4 …", "repeating").fullSett.ends).toBe(56);
+});
+test.each<[string, string, Pivots, string, number | null]>([
+  ["no text", "", "full count", "empty", null],
+  ["a letter without a legend", "K/4 R24 W/4", "full count", "unknown-letter", 5],
+  ["a count without a letter", "K/4 24 W/4", "full count", "unreadable", 5],
+  ["a fraction of an end", "K/4 M2.5 W/4", "full count", "unreadable", 5],
+  ["no ends", "K/4 M0 W/4", "full count", "out-of-range", null],
+  ["a pivot in the middle", "K/4 M/24 W/4", "full count", "unreadable", 5],
+  ["one pivot marked and the other not", "K/4 M24 W4", "full count", "unreadable", null],
+  ["two pivots marked in two ways", "K/4 M24 W4*", "half count", "unreadable", null],
+  ["half pivots read as whole ones", "K4* M24 W4*", "full count", "unreadable", null],
+  ["pivots in a sett said to repeat straight on", "K/4 M24 W/4", "repeating", "unreadable", null],
+  ["dots in a sett said to reverse", "... K4 M24 W4 ...", "full count", "unreadable", null],
+  ["dots and pivots at once", "... K/4 M24 W/4 ...", "repeating", "unreadable", null],
+  ["a stroke between two letters", "K/W24 M4", "full count", "unreadable", 1],
+  ["a half sett of one stripe", "K/4", "full count", "does-not-fit", null],
+])("%s is refused", (_, text, pivots, code, position) => {
+  expect(refusalOf(() => sett(text, pivots))).toMatchObject({ code, position });
+});
+test("a half sett without a word on its pivots is refused", () => {
+  expect(refusalOf(() => settFromThreadCount({ text: "K/4 W/4", legend: letters } as never)).code).toBe("missing");
+});
+
+const list = (text: string) => sequenceFromList({ text, legend: { a: "ash", k: "coal", "pale ash": "weld" } });
+test("brackets within brackets, and the ways a number of times is written", () => {
+  expect(list("[2 a, [1 k; 1 a] x2] 3 times, end 4 k").total).toBe(3 * 6 + 4);
+  expect(list("[2 a, 1 k] ×4").total).toBe(12);
+  expect(list("[2 a, 1 k] 4 x").total).toBe(12);
+  expect(list("8 pale   ash, 2 a,").sequence.runs).toEqual([
+    { colour: "weld", ends: 8 },
+    { colour: "ash", ends: 2 },
+  ]);
+});
+test("a list whose total is wrong is read, and both totals are told", () => {
+  expect(list("20 a, 2 k = 24 ends in the pattern")).toMatchObject({ total: 22, printedTotal: 24, difference: 2 });
+  expect(list("20 a, 2 k")).toMatchObject({ total: 22, printedTotal: null, difference: null });
+});
+test("the written form is kept: a bracket that closes in the colour that follows", () => {
+  const read = list("[6 a; 6 k] 15 times, end 8 k").sequence;
+  expect([read.written.length, read.runs.length]).toEqual([31, 30]);
+});
+test.each<[string, string, string, number | null]>([
+  ["no text", " ", "empty", null],
+  ["a name without a number", "20 a, black", "unreadable", 7],
+  ["an unknown name", "20 a, 2 black", "unknown-letter", 7],
+  ["no ends", "20 a, 0 k", "unreadable", 7],
+  ["a bracket without a number of times", "[2 a, 1 k], 3 a", "unreadable", 11],
+  ["a bracket left open", "[2 a, 1 k", "unreadable", 9],
+  ["a bracket never opened", "2 a] 3 times", "unreadable", 4],
+  ["a bracket at the very end", "[2 a]", "unreadable", 5],
+  ["a bracket with nothing in it", "[] 3 times", "empty", null],
+  ["a total that is no number", "2 a = many", "unreadable", 7],
+  ["no total after the sign", "2 a =", "unreadable", 5],
+  ["something after the total", "2 a = 2, 3 k", "unreadable", 8],
+  ["a group that does not fill its ends", "47 a/k", "does-not-fit", 1],
+  ["a group of mixed letters", "48 ak/k", "unreadable", 1],
+  ["a group with an unknown letter", "48 a/z", "unknown-letter", 1],
+  ["more ends than any loom holds", "99999999 a", "too-long", null],
+  ["brackets that multiply past every loom", "[[[1 a] 1000 times] 1000 times] 1000 times", "too-long", null],
+])("%s is refused", (_, text, code, position) => {
+  expect(refusalOf(() => list(text))).toMatchObject({ code, position });
+});
+test("a list that only ever opens brackets, or a megabyte of it, is refused at once", () => {
+  expect(refusalOf(() => list("[".repeat(9000))).code).toBe("unreadable");
+  for (const text of ["20 a, ".repeat(200_000), "[".repeat(1_000_000), " ".repeat(1_000_000)]) {
+    expect(refusalOf(() => list(text)).code).toBe("too-long");
+    expect(refusalOf(() => sett(text, "full count")).code).toBe("too-long");
+  }
+});
+test("hostile text near the limit is read or refused in a moment", () => {
+  const began = performance.now();
+  for (const text of [
+    "1 a a".repeat(2000),
+    "48 " + "a/".repeat(4990),
+    "K4".repeat(5000),
+    "a ".repeat(5000),
+    "1 a,".repeat(2500),
+    "[1 a]x9".repeat(1400),
+  ]) {
+    for (const read of [() => list(text), () => sett(text, "repeating")]) {
+      try {
+        read();
+      } catch (error) {
+        expect(error).toHaveProperty("code");
+      }
+    }
+  }
+  expect(performance.now() - began).toBeLessThan(2000);
+});
+test.each<[string, unknown, string]>([
+  ["a legend that is a list", ["ash"], "wrong-kind"],
+  ["an empty legend", {}, "empty"],
+  ["a name that begins with a figure", { "2nd": "ash" }, "unreadable"],
+  ["a name with a comma", { "a,b": "ash" }, "unreadable"],
+  ["a name without a colour", { a: undefined }, "unreadable"],
+  ["no legend", null, "wrong-kind"],
+])("%s is refused", (_, legend, code) => {
+  expect(refusalOf(() => sequenceFromList({ text: "2 a", legend: legend as never })).code).toBe(code);
+});
+test("a letter is only what the legend itself says", () => {
+  expect(refusalOf(() => sequenceFromList({ text: "2 constructor", legend: { a: "ash" } })).code).toBe(
+    "unknown-letter",
+  );
+});
+test("a colour without a letter cannot be written", () => {
+  const made = sequence([
+    { colour: "ash", ends: 2 },
+    { colour: "rye", ends: 2 },
+  ]);
+  expect(refusalOf(() => threadCount({ sett: made, legend: letters, pivots: "repeating" })).code).toBe(
+    "unknown-letter",
+  );
+});
+
+const chart = {
+  rows: [
+    { colour: "red", ends: [2, 0, 2] },
+    { colour: "tan", ends: [0, 4] },
+  ],
+  brackets: [],
+  readFrom: "left",
+} as const;
+test("a bracket over columns repeats them, and a chart may be read from the right", () => {
+  const read = sequenceFromColourRows({ ...chart, brackets: [{ from: 1, to: 2, times: 21 }] });
+  expect([read.ends, read.runs.length]).toEqual([21 * 6 + 2, 43]);
+  const turned = sequenceFromColourRows({
+    rows: [
+      { colour: "red", ends: [2, 0] },
+      { colour: "tan", ends: [0, 4] },
+    ],
+    brackets: [],
+    readFrom: "right",
+  });
+  expect(turned.runs[0]).toEqual({ colour: "tan", ends: 4 });
+});
+test.each<[string, unknown, string]>([
+  ["a column with no colour", { ...chart, rows: [{ colour: "red", ends: [2, 0, 2] }] }, "does-not-fit"],
+  [
+    "a column with two colours",
+    {
+      ...chart,
+      rows: [
+        { colour: "red", ends: [2] },
+        { colour: "tan", ends: [2] },
+      ],
+    },
+    "does-not-fit",
+  ],
+  [
+    "brackets that overlap",
+    {
+      ...chart,
+      brackets: [
+        { from: 1, to: 2, times: 2 },
+        { from: 2, to: 3, times: 2 },
+      ],
+    },
+    "out-of-range",
+  ],
+  ["a bracket outside the chart", { ...chart, brackets: [{ from: 3, to: 4, times: 2 }] }, "out-of-range"],
+  ["a bracket that ends before it begins", { ...chart, brackets: [{ from: 3, to: 2, times: 2 }] }, "out-of-range"],
+  ["a chart read from no side", { rows: chart.rows, brackets: [] }, "missing"],
+  ["a blank that is not 0", { ...chart, rows: [{ colour: "red", ends: [2, null] }] }, "wrong-kind"],
+])("%s is refused", (_, input, code) => {
+  expect(refusalOf(() => sequenceFromColourRows(input as never)).code).toBe(code);
+});

@@ -1,0 +1,76 @@
+import { check, refuse } from "../refusal/check.js";
+import { anyColour, fields, listOf, oneOf, whole } from "../refusal/kinds.js";
+import { reverse } from "../sequence/reverse.js";
+import { sequence, type Sequence, type Stripe } from "../sequence/sequence.js";
+
+export interface ColourRow<C> {
+  readonly colour: C;
+  /** Ends in each column of the chart, 0 where the row is blank. */
+  readonly ends: readonly number[];
+}
+
+/** A bracket over columns counted from the left, from 1. */
+export interface ColumnBracket {
+  readonly from: number;
+  readonly to: number;
+  readonly times: number;
+}
+
+export interface SequenceFromColourRowsInput<C> {
+  readonly rows: readonly ColourRow<C>[];
+  /** May be empty; brackets do not overlap. */
+  readonly brackets: readonly ColumnBracket[];
+  /** Side of the chart where end 1 stands: books differ. */
+  readonly readFrom: "left" | "right";
+}
+
+const NAME = "sequenceFromColourRows";
+
+/**
+ * The sequence of a chart with a row for each colour and a column for each stripe.
+ *
+ * @throws StripeError for a column with no colour or with two, or brackets that overlap or leave the chart
+ * @example sequenceFromColourRows({ rows: [{ colour: "red", ends: [2, 0] }, { colour: "tan", ends: [0, 4] }], brackets: [], readFrom: "left" })
+ */
+export function sequenceFromColourRows<C>(input: SequenceFromColourRowsInput<C>): Sequence<C> {
+  const aBracket = fields({ from: whole(1), to: whole(1), times: whole(1, 100_000) });
+  check(NAME, input, {
+    rows: listOf(fields({ colour: anyColour, ends: listOf(whole(0)) })),
+    brackets: (value, where) => (Array.isArray(value) && value.length === 0 ? [] : listOf(aBracket)(value, where)),
+    readFrom: oneOf("left", "right"),
+  });
+  const { rows, brackets, readFrom } = input;
+  const columns = Math.max(...rows.map(({ ends }) => ends.length));
+  const stripes = Array.from({ length: columns }, (_, column) => onlyStripe(rows, column));
+  const written: Stripe<C>[] = [];
+  let column = 0;
+  for (const { from, to, times } of [...brackets].sort((one, other) => one.from - other.from)) {
+    if (from <= column || to < from || to > columns) outside(from, to, columns);
+    written.push(...stripes.slice(column, from - 1));
+    for (let time = 0; time < times; time++) written.push(...stripes.slice(from - 1, to));
+    column = to;
+  }
+  const made = sequence([...written, ...stripes.slice(column)]);
+  return readFrom === "left" ? made : reverse(made);
+}
+
+function outside(from: number, to: number, columns: number): never {
+  return refuse(NAME, "out-of-range", "brackets", {
+    expected: `brackets side by side within columns 1 to ${columns}`,
+    received: `columns ${from} to ${to}`,
+    remedy: "Count the columns from the left, from 1.",
+  });
+}
+
+function onlyStripe<C>(rows: readonly ColourRow<C>[], column: number): Stripe<C> {
+  const [only, ...others] = rows.flatMap(({ colour, ends }) => {
+    const count = ends[column] ?? 0;
+    return count > 0 ? [{ colour, ends: count }] : [];
+  });
+  if (only !== undefined && others.length === 0) return only;
+  return refuse(NAME, "does-not-fit", `rows, column ${column + 1}`, {
+    expected: "ends in one row",
+    received: `ends in ${only === undefined ? 0 : others.length + 1} rows`,
+    remedy: "A column is one stripe: write 0 in its other rows.",
+  });
+}

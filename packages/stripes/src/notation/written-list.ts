@@ -1,0 +1,49 @@
+import { check } from "../refusal/check.js";
+import { oneOf, someEnds } from "../refusal/kinds.js";
+import type { Sequence } from "../sequence/sequence.js";
+import { aLegend, type Legend, nameOf } from "./legend.js";
+import { type Repeat, repeats } from "./repeats.js";
+
+export interface WrittenListInput<C> {
+  readonly sequence: Sequence<C>;
+  readonly legend: Legend<C>;
+  /** `4 dark, 4 light, 4 dark` · `[4 dark, 4 light] 6 times` · `48 DDDD/LLLL`, for names of one letter. */
+  readonly repeats: "written out" | "in brackets" | "as groups";
+}
+
+export const aNameLegend: ReturnType<typeof aLegend> = /* @__PURE__ */ aLegend(
+  /^[^\s\d,;[\]=/]+(?: [^\s,;[\]=/]+)*$/,
+  "a name that begins with no figure and holds none of , ; [ ] = /",
+);
+
+/**
+ * A list with the number first and the total last, as mills and weavers write it.
+ *
+ * @throws StripeError for a colour without a name
+ * @example writtenList({ sequence, legend: { pink: 1, black: 2 }, repeats: "written out" }) // "20 pink, 2 black = 22 ends"
+ */
+export function writtenList<C>(input: WrittenListInput<C>): string {
+  check("writtenList", input, {
+    sequence: someEnds,
+    legend: aNameLegend,
+    repeats: oneOf("written out", "in brackets", "as groups"),
+  });
+  const { sequence, legend } = input;
+  const named = sequence.written.map(({ colour, ends }) => ({ colour: nameOf("writtenList", legend, colour), ends }));
+  const parts = input.repeats === "written out" ? [{ group: named, times: 1 }] : repeats(named);
+  const items = parts.map((part) => (input.repeats === "as groups" ? grouped(part) : bracketed(part)));
+  return `${items.join(", ")} = ${sequence.ends} ends`;
+}
+
+function bracketed({ group, times }: Repeat<string>): string {
+  const list = group.map(({ colour, ends }) => `${ends} ${colour}`).join(", ");
+  return times === 1 ? list : `[${list}] ${times} times`;
+}
+
+function grouped(part: Repeat<string>): string {
+  const { group, times } = part;
+  const short = group.length > 1 && group.every(({ colour, ends }) => colour.length === 1 && ends < 10);
+  if (!short) return bracketed(part);
+  const letters = group.map(({ colour, ends }) => colour.repeat(ends)).join("/");
+  return `${times * group.reduce((sum, { ends }) => sum + ends, 0)} ${letters}`;
+}
