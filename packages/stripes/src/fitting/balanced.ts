@@ -1,0 +1,42 @@
+import { check, refuse } from "../refusal/check.js";
+import { someEnds, whole } from "../refusal/kinds.js";
+import { item } from "../sequence/item.js";
+import { join } from "../sequence/join.js";
+import { repeat } from "../sequence/repeat.js";
+import { mirrored } from "../sequence/mirrored.js";
+import type { Sequence } from "../sequence/sequence.js";
+import { slice } from "../sequence/slice.js";
+
+export interface BalancedInput<C> {
+  readonly repeat: Sequence<C>;
+  readonly times: number;
+}
+
+export interface BalancedSequence<C> {
+  readonly sequence: Sequence<C>;
+  /** What follows the last whole repeat so that both sides are alike; it may have no ends. */
+  readonly closing: Sequence<C>;
+}
+
+/**
+ * A repeat as many times over and the closing stripes it needs to look the same from both sides.
+ *
+ * @throws StripeError for a repeat that no closing stripes can balance
+ * @example balanced({ repeat: check, times: 12 }).closing.ends // the ends of its first stripe
+ */
+export function balanced<C>(input: BalancedInput<C>): BalancedSequence<C> {
+  check("balanced", input, { repeat: someEnds, times: whole(1) });
+  const { runs } = input.repeat;
+  for (let stripes = 0; stripes < runs.length; stripes++) {
+    // A repeat of two parts, each alike from both sides, is balanced by its first part once more.
+    if (mirrored(runs, 0, stripes) && mirrored(runs, stripes, runs.length)) {
+      const closing = slice({ sequence: input.repeat, after: 0, upTo: item(input.repeat.starts, stripes) - 1 });
+      return { sequence: join([repeat({ sequence: input.repeat, times: input.times }), closing]), closing };
+    }
+  }
+  return refuse("balanced", "not-symmetrical", "repeat", {
+    expected: "a repeat that reverses at one of its stripes",
+    received: `a repeat of ${runs.length} stripes that does not`,
+    remedy: "Mirror it instead, or add borders.",
+  });
+}
