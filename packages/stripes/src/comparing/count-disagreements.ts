@@ -1,0 +1,45 @@
+import { check, fault, PASSED } from "../refusal/check.js";
+import { aSequence, whole } from "../refusal/kinds.js";
+import { endsPerColour } from "../sequence/ends-per-colour.js";
+import type { Sequence } from "../sequence/sequence.js";
+
+export interface CountDisagreementsInput<C> {
+  readonly sequence: Sequence<C>;
+  /** The total a book prints; null where it prints none. */
+  readonly printedTotal: number | null;
+  /** The totals it prints for single colours; may be empty. */
+  readonly printedOfColour: ReadonlyMap<C, number>;
+}
+
+export interface CountDisagreement<C> {
+  /** The colour counted; undefined for the total. */
+  readonly colour: C | undefined;
+  readonly printed: number;
+  readonly counted: number;
+}
+
+/**
+ * Where the totals a book prints differ from the stripes it prints; empty if they agree.
+ *
+ * @throws StripeError for totals that are not whole numbers
+ * @example countDisagreements({ sequence: scarf, printedTotal: 494, printedOfColour: new Map() })[0].counted // 498
+ */
+export function countDisagreements<C>(input: CountDisagreementsInput<C>): readonly CountDisagreement<C>[] {
+  check("countDisagreements", input, {
+    sequence: aSequence,
+    printedTotal: (value, where) => (value === null ? PASSED : whole(0)(value, where)),
+    printedOfColour: (value, where) =>
+      value instanceof Map
+        ? [...value.values()].flatMap((ends) => whole(0)(ends, where))
+        : fault("wrong-kind", where, "a Map of colours", value, "Write new Map() for none."),
+  });
+  const { sequence, printedTotal, printedOfColour } = input;
+  const counted = endsPerColour(sequence);
+  const rows = [...printedOfColour].map(([colour, printed]) => ({
+    colour,
+    printed,
+    counted: counted.get(colour) ?? 0,
+  }));
+  const total = printedTotal === null ? [] : [{ colour: undefined, printed: printedTotal, counted: sequence.ends }];
+  return [...total, ...rows].filter((row) => row.printed !== row.counted);
+}

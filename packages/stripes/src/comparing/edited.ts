@@ -1,0 +1,52 @@
+import { check, refuse } from "../refusal/check.js";
+import { anyColour, aSequence, fields, oneOf, whole } from "../refusal/kinds.js";
+import { item } from "../sequence/item.js";
+import { madeSequence } from "../sequence/made-sequence.js";
+import { sameColour } from "../sequence/same-colour.js";
+import type { Sequence, Stripe } from "../sequence/sequence.js";
+import { slice } from "../sequence/slice.js";
+import type { Edit } from "./shortest-edit.js";
+
+export interface EditedInput<C> {
+  readonly sequence: Sequence<C>;
+  readonly edit: Edit<C>;
+}
+
+/**
+ * A warp after an edit, which must have been found for that warp.
+ *
+ * @throws StripeError if the edit keeps or takes out an end that the warp does not have there
+ * @example edited({ sequence: old, edit: shortestEdit({ from: old, to: planned }) })
+ */
+export function edited<C>(input: EditedInput<C>): Sequence<C> {
+  const aStep = fields({ change: oneOf("keep", "take out", "put in"), colour: anyColour, ends: whole(1) });
+  check("edited", input, {
+    sequence: aSequence,
+    edit: fields({
+      changed: whole(0),
+      steps: (value, where) =>
+        Array.isArray(value) ? value.flatMap((step, index) => aStep(step, `${where}[${index}]`)) : aStep(value, where),
+    }),
+  });
+  const { sequence, edit } = input;
+  let at = 0;
+  const written: Stripe<C>[] = [];
+  for (const { change, colour, ends } of edit.steps) {
+    if (change !== "put in") {
+      const there = at + ends <= sequence.ends ? slice({ sequence, after: at, upTo: at + ends }).runs : [];
+      if (there.length !== 1 || !sameColour(item(there, 0).colour, colour)) parted(at, ends);
+      at += ends;
+    }
+    if (change !== "take out") written.push(Object.freeze({ colour, ends }));
+  }
+  if (at !== sequence.ends) parted(at, 0);
+  return madeSequence("edited", written);
+}
+
+function parted(after: number, ends: number): never {
+  return refuse("edited", "does-not-fit", "edit", {
+    expected: "an edit of this very sequence",
+    received: `${ends} ends after end ${after} that it does not have`,
+    remedy: "Find the edit from this sequence.",
+  });
+}

@@ -1,0 +1,25 @@
+import { check } from "../refusal/check.js";
+import { aSequence } from "../refusal/kinds.js";
+import { item } from "../sequence/item.js";
+import { sameStripe } from "../sequence/same-stripe.js";
+import type { Sequence } from "../sequence/sequence.js";
+
+export interface TwoSequences<C> {
+  readonly first: Sequence<C>;
+  readonly second: Sequence<C>;
+}
+
+/**
+ * Whether two sequences are the same warp, end for end, however they were written.
+ *
+ * @throws StripeError for anything that is not a sequence
+ * @example equal({ first: planned, second: counted })
+ */
+export function equal<C>(input: TwoSequences<C>): boolean {
+  check("equal", input, { first: aSequence, second: aSequence });
+  const { first, second } = input;
+  return (
+    first.runs.length === second.runs.length &&
+    first.runs.every((run, index) => sameStripe(run, item(second.runs, index)))
+  );
+}

@@ -1,0 +1,97 @@
+import { check, fault } from "../refusal/check.js";
+import { oneOf, someEnds } from "../refusal/kinds.js";
+import { cyclicRuns } from "../sequence/cyclic-runs.js";
+import { item } from "../sequence/item.js";
+import { reverse } from "../sequence/reverse.js";
+import { rotationOf } from "../sequence/rotation-of.js";
+import { sameColour } from "../sequence/same-colour.js";
+import type { Sequence } from "../sequence/sequence.js";
+
+export interface LikenessInput<C> {
+  readonly first: Sequence<C>;
+  readonly second: Sequence<C>;
+  /** What may differ; an empty list asks for the same warp end for end. */
+  readonly upTo: readonly ("rotation" | "reversal" | "scale" | "recolouring")[];
+}
+
+/** How the second comes from the first: turned round, its ends moved to the far side, scaled, recoloured. */
+export interface Likeness<C> {
+  readonly reversed: boolean;
+  /** In ends of the first; no whole number where the scaled repeat begins within an end. */
+  readonly rotatedBy: number;
+  /** Ends of the second for so many of the first. */
+  readonly scale: { readonly second: number; readonly first: number };
+  readonly colours: ReadonlyMap<C, C>;
+}
+
+/**
+ * How one sequence becomes another if it may be begun elsewhere, turned round, scaled or recoloured; null if it cannot.
+ *
+ * @throws StripeError for a sequence without ends, or an unknown liberty
+ * @example likeness({ first: law, second: book, upTo: ["rotation", "scale"] })?.scale
+ */
+export function likeness<C>(input: LikenessInput<C>): Likeness<C> | null {
+  const liberty = oneOf("rotation", "reversal", "scale", "recolouring");
+  check("likeness", input, {
+    first: someEnds,
+    second: someEnds,
+    upTo: (value, where) =>
+      Array.isArray(value)
+        ? value.flatMap((word, index) => liberty(word, `${where}[${index}]`))
+        : fault("wrong-kind", where, "a list", value, "Write [] for none."),
+  });
+  const { first, second, upTo } = input;
+  if (!upTo.includes("scale") && first.ends !== second.ends) return null;
+  const straight = likeTo(first, second, upTo);
+  if (straight !== null || !upTo.includes("reversal")) return straight;
+  const turned = likeTo(reverse(first), second, upTo);
+  return turned === null ? null : { ...turned, reversed: true };
+}
+
+function likeTo<C>(first: Sequence<C>, second: Sequence<C>, upTo: LikenessInput<C>["upTo"]): Likeness<C> | null {
+  const rotates = upTo.includes("rotation");
+  const [one, other] = [first, second].map((warp) => (rotates ? cyclicRuns(warp) : { moved: 0, repeat: warp })) as [
+    ReturnType<typeof cyclicRuns<C>>,
+    ReturnType<typeof cyclicRuns<C>>,
+  ];
+  const [from, to] = [symbols(one.repeat, second.ends), symbols(other.repeat, first.ends)];
+  const recolours = upTo.includes("recolouring");
+  const same = (a: StripeSymbol<C>, b: StripeSymbol<C>): boolean =>
+    a.width === b.width && (recolours ? a.back === b.back : sameColour(a.colour, b.colour));
+  const shift = rotates
+    ? rotationOf(from, to, same)
+    : from.length === to.length && from.every((symbol, index) => same(symbol, item(to, index)))
+      ? 0
+      : null;
+  if (shift === null) return null;
+  const begins = item(one.repeat.starts, shift) - 1 + one.moved - (other.moved * first.ends) / second.ends;
+  return {
+    reversed: false,
+    rotatedBy: (begins + first.ends) % first.ends,
+    scale: ratio(second.ends, first.ends),
+    colours: new Map(to.map(({ colour }, index) => [item(from, (shift + index) % from.length).colour, colour])),
+  };
+}
+
+interface StripeSymbol<C> {
+  readonly colour: C;
+  /** Ends times the ends of the other warp: the same in both if the proportions are. */
+  readonly width: number;
+  /** Stripes back to the last one of its colour, round the repeat: the same for any names of the colours. */
+  readonly back: number;
+}
+
+function symbols<C>({ runs }: Sequence<C>, times: number): readonly StripeSymbol<C>[] {
+  const seen = new Map(runs.map(({ colour }, index) => [colour, index - runs.length]));
+  return runs.map(({ colour, ends }, index) => {
+    const back = index - (seen.get(colour) ?? index);
+    seen.set(colour, index);
+    return { colour, width: ends * times, back };
+  });
+}
+
+function ratio(second: number, first: number): Likeness<never>["scale"] {
+  let [one, other] = [second, first];
+  while (other > 0) [one, other] = [other, one % other];
+  return { second: second / one, first: first / one };
+}
