@@ -1,0 +1,32 @@
+import { check, refuse } from "../refusal/check.js";
+import { anyColour, whole } from "../refusal/kinds.js";
+import { sequenceFromEnds } from "../sequence/sequence-from-ends.js";
+import type { Sequence } from "../sequence/sequence.js";
+
+export interface EvenSpreadInput<C> {
+  readonly colour: C;
+  readonly ground: C;
+  /** Ends of the colour; the others are ground. */
+  readonly marks: number;
+  readonly ends: number;
+}
+
+/**
+ * A number of ends of one colour spread as evenly as can be, the first of them on end 1: any two windows of one width
+ * hold the same number, or one more.
+ *
+ * @throws StripeError for more marks than ends
+ * @example evenSpread({ colour: "coal", ground: "ash", marks: 3, ends: 8 }) // coal, 2 ash, coal, 2 ash, coal, ash
+ */
+export function evenSpread<C>(input: EvenSpreadInput<C>): Sequence<C> {
+  check("evenSpread", input, { colour: anyColour, ground: anyColour, marks: whole(0), ends: whole(1, 100_000) });
+  const { colour, ground, marks, ends } = input;
+  if (marks > ends) {
+    refuse("evenSpread", "out-of-range", "marks", {
+      expected: `at most the ${ends} ends`,
+      received: marks,
+      remedy: "Fewer marks, or more ends.",
+    });
+  }
+  return sequenceFromEnds(Array.from({ length: ends }, (_, end) => ((end * marks) % ends < marks ? colour : ground)));
+}
