@@ -1,0 +1,47 @@
+import { type Check, check, fault, PASSED } from "../refusal/check.js";
+import { someEnds, whole } from "../refusal/kinds.js";
+import { edges } from "../sequence/edges.js";
+import type { Sequence } from "../sequence/sequence.js";
+import { slice } from "../sequence/slice.js";
+import { evenCuts } from "./even-cuts.js";
+import { steppedCuts } from "./stepped-cuts.js";
+
+export interface ChainsInput<C> {
+  readonly sequence: Sequence<C>;
+  /** Most ends of a chain. */
+  readonly most: number;
+  /** Where one chain may end and the next begin: at a stripe's edge, or after every so many ends (1 anywhere, 2 a pair). */
+  readonly cutAt: "stripe edges" | number;
+}
+
+export interface Chain<C> {
+  /** From 1, in the order wound. */
+  readonly number: number;
+  readonly firstEnd: number;
+  readonly lastEnd: number;
+  readonly sequence: Sequence<C>;
+}
+
+/**
+ * The warp in the fewest chains of at most so many ends, as nearly equal as the places for a cut allow.
+ *
+ * @throws StripeError for a stripe, or a step, wider than a chain may be
+ * @example chains({ sequence: warp, most: 100, cutAt: "stripe edges" })
+ */
+export function chains<C>(input: ChainsInput<C>): readonly Chain<C>[] {
+  check("chains", input, { sequence: someEnds, most: whole(1), cutAt: edgesOrStep });
+  const { sequence, most, cutAt } = input;
+  const cuts = cutAt === "stripe edges" ? evenCuts(edges(sequence), most) : steppedCuts(sequence.ends, most, cutAt);
+  return cuts.map((lastEnd, index) => {
+    const after = cuts[index - 1] ?? 0;
+    return { number: index + 1, firstEnd: after + 1, lastEnd, sequence: slice({ sequence, after, upTo: lastEnd }) };
+  });
+}
+
+const edgesOrStep: Check = (value, where) => {
+  if (value === "stripe edges") return PASSED;
+  const found = whole(1)(value, where);
+  return typeof value === "number"
+    ? found
+    : fault("wrong-kind", where, '"stripe edges" or a number of ends', value, "Say where a chain may end.");
+};
