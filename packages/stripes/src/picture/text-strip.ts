@@ -1,0 +1,37 @@
+import { check, fault, PASSED } from "../refusal/check.js";
+import { someEnds, whole } from "../refusal/kinds.js";
+import { everyEnd } from "../sequence/every-end.js";
+import type { Sequence } from "../sequence/sequence.js";
+import { aMapOfPaints, paintOf } from "./paint.js";
+
+export interface TextStripInput<C> {
+  readonly sequence: Sequence<C>;
+  /** One printable character for each colour. */
+  readonly letters: ReadonlyMap<C, string>;
+  readonly endsPerLine: number;
+}
+
+/**
+ * The sequence for a terminal, one character an end; each line begins with the number of its first end.
+ *
+ * @throws StripeError for a colour without a letter
+ * @example textStrip({ sequence, letters: new Map([["ash", "."], ["coal", "#"]]), endsPerLine: 60 })
+ */
+export function textStrip<C>(input: TextStripInput<C>): string {
+  check("textStrip", input, { sequence: someEnds, letters: aMapOfPaints, endsPerLine: whole(1, 1000) });
+  const { sequence, letters, endsPerLine } = input;
+  const shown = new Map([...letters].map(([colour, letter]) => [colour, { letter }]));
+  const ends = everyEnd(sequence).map((colour) => paintOf("textStrip", shown, colour, { letter: oneCharacter }).letter);
+  const lines = [];
+  for (let first = 0; first < ends.length; first += endsPerLine) {
+    const number = String(first + 1).padStart(String(ends.length).length);
+    lines.push(`${number}  ${ends.slice(first, first + endsPerLine).join("")}`);
+  }
+  return lines.join("\n");
+}
+
+function oneCharacter(value: unknown, where: string): ReturnType<typeof fault> {
+  return typeof value === "string" && /^[^\p{C}\p{Z}\p{M}]$/u.test(value)
+    ? PASSED
+    : fault("unsafe-text", where, "one printable character", value, "Choose a letter, a figure or a sign.");
+}
