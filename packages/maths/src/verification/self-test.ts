@@ -1,5 +1,4 @@
-import * as handbook from "../handbook/index.js";
-import * as units from "../units/index.js";
+import * as maths from "../index.js";
 import collected from "./cases.json" with { type: "json" };
 
 /** A published case as collected from the tests: what is called with what, what the source prints, what is exact. */
@@ -32,7 +31,7 @@ export const cases: readonly VerificationCase[] = collected.cases;
 
 type Function = (...args: readonly unknown[]) => unknown;
 
-const exported: Readonly<Record<string, unknown>> = { ...handbook, ...units };
+const exported: Readonly<Record<string, unknown>> = maths;
 
 /** Arguments made again from data: quantities from their fields, units from their names. */
 function revived(value: unknown): unknown {

@@ -1,6 +1,6 @@
 import * as v from "valibot";
-import { isCollection, LineCounter, parseDocument } from "yaml";
-import type { Document } from "yaml";
+import { isCollection, LineCounter, parseDocument, visit } from "yaml";
+import type { Document, YAMLError } from "yaml";
 import { shownText } from "../text/clean.js";
 import type { JobFault } from "./fault.js";
 import { nearName } from "./near-name.js";
@@ -67,6 +67,25 @@ function namesAt(path: Path): readonly string[] {
   return Object.keys((schema as { entries?: object }).entries ?? {});
 }
 
+function notYaml({ message, pos }: YAMLError, lines: LineCounter): JobFault {
+  const received = shownText(message.split("\n")[0] ?? "");
+  return { line: lines.linePos(pos[0]).line, path: "", expected: "YAML, or JSON", received, remedy: "" };
+}
+
+/** References to other parts of the file could make it grow without end, and hide what a reader sees. */
+function aliasFaults(document: Document, lines: LineCounter): readonly JobFault[] {
+  const faults: JobFault[] = [];
+  visit(document, {
+    Alias: (_, { range, source }) => {
+      const line = lines.linePos(range?.[0] ?? 0).line;
+      const expected = "every value written out";
+      const received = `a reference to ${shownText(source)}`;
+      faults.push({ line, path: "", expected, received, remedy: "Write the value again." });
+    },
+  });
+  return faults;
+}
+
 /**
  * Reads a job file: YAML 1.2, and so JSON too.
  *
@@ -81,24 +100,10 @@ export function readJob(text: string): JobReading {
     return refuse({ ...whole, expected, received: `${String(text.length)} characters`, remedy: "" });
   }
   const lines = new LineCounter();
-  const document = parseDocument(text, {
-    lineCounter: lines,
-    version: "1.2",
-    uniqueKeys: true,
-    maxAliasCount: 0,
-  } as never);
-  if (document.errors.length > 0) {
-    return refuse(
-      ...document.errors.map((error) => ({
-        line: error.linePos?.[0].line ?? 1,
-        path: "",
-        expected: "YAML, or JSON",
-        received: shownText(error.message.split("\n")[0] ?? ""),
-        remedy: "",
-      })),
-    );
-  }
-  const parsed = v.safeParse(jobSchema, document.toJS({ maxAliasCount: 0 }));
+  const document = parseDocument(text, { lineCounter: lines, version: "1.2", uniqueKeys: true });
+  const unreadable = [...document.errors.map((error) => notYaml(error, lines)), ...aliasFaults(document, lines)];
+  if (unreadable.length > 0) return refuse(...unreadable);
+  const parsed = v.safeParse(jobSchema, document.toJS());
   if (!parsed.success) return refuse(...parsed.issues.map((issue) => faultOf(issue, document, lines)));
   const faults = stripesFaults(parsed.output).map(({ path, ...fault }) => ({
     line: lineOf(document, lines, path),

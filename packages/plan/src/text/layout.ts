@@ -28,12 +28,10 @@ export function table(heads: readonly string[], rows: readonly (readonly (string
   const cells = [heads, ...rows].map((row) => row.map(String));
   const widths = heads.map((_, at) => Math.max(...cells.map((row) => row[at]?.length ?? 0)));
   const isNumber = heads.map((_, at) => rows.every((row) => typeof row[at] === "number"));
-  return cells.map((row) =>
-    row
-      .map((cell, at) => (isNumber[at] === true ? cell.padStart(widths[at] ?? 0) : cell.padEnd(widths[at] ?? 0)))
-      .join("  ")
-      .trimEnd(),
+  const lines = cells.map((row) =>
+    row.map((cell, at) => (isNumber[at] === true ? cell.padStart(widths[at] ?? 0) : cell.padEnd(widths[at] ?? 0))),
   );
+  return lines.flatMap((row) => keptIndent(row.join("  ").trimEnd()));
 }
 
 /** A heading with its lines, and an empty line after. */

@@ -62,7 +62,7 @@ function windingLines({ winding, threadsTogether }: WarpPlan): readonly string[]
     ...winding.flatMap(({ chain, firstEnd, lastEnd, ends, stripes }) => [
       "",
       `Chain ${String(chain)}: ends ${String(firstEnd)} to ${String(lastEnd)}, ${String(ends)} in all`,
-      ...table(["colour", "ends", "rounds", "so far", "meanwhile"], stripes.map(woundRow)).flatMap(keptIndent),
+      ...table(["colour", "ends", "rounds", "so far", "meanwhile"], stripes.map(woundRow)),
     ]),
   ];
 }
