@@ -36,7 +36,8 @@ interface NamedUnit {
   readonly dimension: string;
 }
 
-type Reading = NamedUnit | string | null;
+/** A unit for a quantity, a path for a report, both for a quantity in a report, nothing for a plain number or text. */
+type Reading = NamedUnit | string | null | readonly [path: string, unit: NamedUnit];
 
 declare module "vitest" {
   interface TaskMeta {
@@ -62,10 +63,17 @@ function roundsTo(exact: number, prints: string): boolean {
 
 function readOut(result: unknown, read: Reading): unknown {
   if (read === null) return result;
+  if (Array.isArray(read)) return readOut(readOut(result, read[0] as string), read[1] as NamedUnit);
   if (typeof read === "string") {
     return read.split(".").reduce<unknown>((at, key) => (at as Readonly<Record<string, unknown>>)[key], result);
   }
-  return (result as { in(unit: NamedUnit): number }).in(read);
+  return (result as { in(unit: NamedUnit): number }).in(read as NamedUnit);
+}
+
+/** The reading as the collected case keeps it: "cottonCount", "total.ends" or "count in tex". */
+function readingText(read: Reading): string | null {
+  if (read === null || typeof read === "string") return read;
+  return Array.isArray(read) ? `${read[0] as string} in ${(read[1] as NamedUnit).name}` : (read as NamedUnit).name;
 }
 
 function callName(call: (...args: never[]) => unknown): string {
@@ -76,8 +84,8 @@ function callName(call: (...args: never[]) => unknown): string {
 /**
  * A published case beside the code it checks.
  *
- * The call's result is read out in `read`: a unit for a quantity, a path such as "total.ends" for a report, nothing for
- * a plain number or text. It must agree with `exact` to 1e-12.
+ * The call's result is read out in `read`: a unit for a quantity, a path such as "total.ends" for a report, both for a
+ * quantity in a report, nothing for a plain number or text. It must agree with `exact` to 1e-12.
  */
 export function cited<A extends readonly unknown[]>(
   title: string,
@@ -88,7 +96,7 @@ export function cited<A extends readonly unknown[]>(
 ): void {
   test(title, ({ task }) => {
     const value = readOut(call(...args), read);
-    const name = read === null || typeof read === "string" ? read : read.name;
+    const name = readingText(read);
     const row = { ...citation, title, call: callName(call), args: plain(args) as unknown[], read: name };
     task.meta.cited = { ...row, value: String(value) };
     const exact = exactNumber(citation.exact);

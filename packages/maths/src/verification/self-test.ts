@@ -7,7 +7,7 @@ export interface VerificationCase {
   /** The exported function that is called. */
   readonly call: string;
   readonly args: readonly unknown[];
-  /** The unit or property the result is read in; null where it is a plain number or text. */
+  /** How the result is read: "inches", "total.ends", "count in tex"; null where it is a plain number or text. */
   readonly read: string | null;
   /** The key of the source, in `sources`. */
   readonly source: string;
@@ -53,9 +53,12 @@ export function argumentsOf({ args }: VerificationCase): readonly unknown[] {
 /** A result read out as the case has it. */
 export function readOut(result: unknown, { read }: VerificationCase): unknown {
   if (read === null) return result;
-  const unit = exported[read];
-  if (typeof unit === "function") return (result as { in(unit: unknown): number }).in(unit);
-  return read.split(".").reduce<unknown>((at, key) => (at as Readonly<Record<string, unknown>>)[key], result);
+  const steps = read.split(/\.| in /u);
+  return steps.reduce<unknown>((at, step) => {
+    const unit = exported[step];
+    if (typeof unit === "function") return (at as { in(unit: unknown): number }).in(unit);
+    return (at as Readonly<Record<string, unknown>>)[step];
+  }, result);
 }
 
 /** In how many digits two answers agree, at most 15; text agrees wholly or not at all. */

@@ -4,6 +4,8 @@ import type { Quantity, Unit } from "../../engine/quantity/index.js";
 import { QuantityError } from "../../engine/refusal.js";
 import type { DirectCount, IndirectCount } from "../../units/index.js";
 
+type CountDimension = "mass per length" | "length per mass";
+
 /** A count in another system, and the one line of arithmetic that takes it there. */
 export interface CountConversion<Q> {
   readonly count: Q;
@@ -30,15 +32,10 @@ function refuse(field: string, expected: string, received: unknown, code: "wrong
  * @throws QuantityError "wrong-kind" for what is no count or no count system, "out-of-range" for a count of zero or less
  * @example convertCount(cottonCount(20), tex).says // "590.541 ÷ 20 Ne ≈ 29.5271 tex"
  */
-export function convertCount(
+export function convertCount<D extends CountDimension>(
   count: DirectCount | IndirectCount,
-  unit: Unit<"mass per length">,
-): CountConversion<DirectCount>;
-export function convertCount(
-  count: DirectCount | IndirectCount,
-  unit: Unit<"length per mass">,
-): CountConversion<IndirectCount>;
-export function convertCount(count: Quantity<string>, unit: Unit<string>): CountConversion<Quantity<string>> {
+  unit: Unit<D>,
+): CountConversion<Quantity<D>> {
   const own = genuineUnit(count);
   if (!isCountUnit(own)) return refuse("count", "a yarn count", count, "wrong-kind");
   if (!isCountUnit(unit)) return refuse("unit", "a count system", unit, "wrong-kind");

@@ -1,0 +1,81 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { cited } from "#ci/cited.js";
+import { QuantityError } from "../../engine/refusal.js";
+import { durhamWeaver, dustBunnies, fiberGeekery, luncheon2019, measuredThreads } from "../../sources/index.js";
+import { dentsPerInch, dentsPerTenCentimetres, endsPerCentimetre, endsPerInch, inches } from "../../units/index.js";
+import { dentsForEnds } from "./dents-for-ends.js";
+import { reedWidth } from "./reed-width.js";
+import { settInReed } from "./sett-in-reed.js";
+
+describe("the width in the reed", () => {
+  cited(
+    "295 ends at 20 to the inch",
+    { source: luncheon2019, at: "project", status: "read", prints: "14 3/4", exact: "14.75" },
+    reedWidth,
+    [{ ends: 295, sett: endsPerInch(20) }],
+    inches,
+  );
+  cited(
+    "528 ends at 24 to the inch",
+    { source: measuredThreads, at: "whole entry", status: "read", prints: "22", exact: "22" },
+    reedWidth,
+    [{ ends: 528, sett: endsPerInch(24) }],
+    inches,
+  );
+  cited(
+    "501 ends at 24 to the inch",
+    { source: fiberGeekery, at: "whole post", status: "read", prints: "20.9", exact: "20.875" },
+    reedWidth,
+    [{ ends: 501, sett: endsPerInch(24) }],
+    inches,
+  );
+  cited(
+    "572 ends at 24 to the inch",
+    {
+      source: durhamWeaver,
+      at: "15 June 2017",
+      status: "read",
+      prints: "23.5",
+      exact: "143/6",
+      differs: "misprint: 23.5 in holds 564 ends; 572 take 23.83 in",
+    },
+    reedWidth,
+    [{ ends: 572, sett: endsPerInch(24) }],
+    inches,
+  );
+  cited(
+    "an 8-dent reed at 4 to the dent",
+    { source: dustBunnies, at: "November 2013", status: "read", prints: "32", exact: "32" },
+    settInReed,
+    [{ reed: dentsPerInch(8), endsPerDent: 4 }],
+    endsPerInch,
+  );
+
+  it("is in centimetres where the reed is counted in them", () => {
+    expect(settInReed({ reed: dentsPerTenCentimetres(50), endsPerDent: 2 }).in(endsPerCentimetre)).toBe(10);
+    expect(reedWidth({ ends: 120, sett: endsPerCentimetre(8) }).unit).toBe("centimetres");
+  });
+
+  it("comes back to the ends it was made from", () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 1, max: 5000 }), fc.integer({ min: 1, max: 100 }), (ends, sett) => {
+        const width = reedWidth({ ends, sett: endsPerInch(sett) }).in(inches);
+        expect(Math.abs(width * sett - ends)).toBeLessThan(1e-9);
+      }),
+    );
+  });
+
+  it("counts a dent that is part filled as a whole one", () => {
+    expect(dentsForEnds({ ends: 406, endsPerDent: 2 })).toBe(203);
+    expect(dentsForEnds({ ends: 406, endsPerDent: 3 })).toBe(136);
+    expect(dentsForEnds({ ends: 1, endsPerDent: 8 })).toBe(1);
+  });
+
+  it("refuses no ends, half an end and a sett that is a reed number", () => {
+    expect(() => dentsForEnds({ ends: 0, endsPerDent: 2 })).toThrow(QuantityError);
+    expect(() => reedWidth({ ends: 3.5, sett: endsPerInch(20) })).toThrow(QuantityError);
+    expect(() => reedWidth({ ends: 3, sett: dentsPerInch(20) as never })).toThrow(QuantityError);
+    expect(() => settInReed({ reed: endsPerInch(20) as never, endsPerDent: 2 })).toThrow(QuantityError);
+  });
+});

@@ -1,0 +1,89 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import type { QuantityError } from "../../engine/refusal.js";
+import { cottonCount, dentsPerInch, endsPerInch, tex, worstedCount } from "../../units/index.js";
+import { tieOn } from "./tie-on.js";
+
+const old = { ends: 384, sett: endsPerInch(20), threadingRepeat: 4, count: cottonCount(4) };
+const same = { ...old, edges: [96, 288, 384] };
+
+function about(
+  subject: string,
+  now: Parameters<typeof tieOn>[1],
+): ReturnType<typeof tieOn>["findings"][number] | undefined {
+  return tieOn(old, now).findings.find((finding) => finding.about === subject);
+}
+
+describe("a new warp held against the old one", () => {
+  it("fits where ends, threading, sett and yarn agree and every edge closes a repeat", () => {
+    const { verdict, findings } = tieOn(old, same);
+    expect(verdict).toBe("fits");
+    expect(findings.every(({ agrees }) => agrees)).toBe(true);
+  });
+
+  it("does not fit with one end more or fewer, and says how many", () => {
+    expect(tieOn(old, { ...same, ends: 385 }).verdict).toBe("does not fit");
+    expect(about("ends", { ...same, ends: 385 })).toMatchObject({ standing: "must", difference: 1 });
+    expect(about("ends", { ...same, ends: 383 })?.says).toBe(
+      "The new warp is 1 end short: so many old ends are left without a partner.",
+    );
+  });
+
+  it("does not fit another threading repeat", () => {
+    expect(tieOn(old, { ...same, threadingRepeat: 6 }).verdict).toBe("does not fit");
+  });
+
+  it("wants a look where the sett or the yarn differs", () => {
+    expect(tieOn(old, { ...same, sett: endsPerInch(18) }).verdict).toBe("check");
+    expect(about("sett", { ...same, sett: endsPerInch(18) })?.difference).toMatchObject({
+      value: "-2",
+      unit: "endsPerInch",
+    });
+    // 4 cotton is 6 worsted; 8 worsted is three quarters of its weight for the same length.
+    expect(tieOn(old, { ...same, count: worstedCount(6) }).verdict).toBe("fits");
+    expect(about("grist", { ...same, count: worstedCount(8) })?.says).toContain("about 75 hundredths");
+    expect(about("grist", { ...same, count: tex(300) })?.says).toContain("heavier");
+  });
+
+  it("names every edge that falls inside a threading repeat, with its place, and still fits", () => {
+    const report = tieOn(old, { ...same, edges: [97, 200, 306, 384] });
+    expect(report.verdict).toBe("fits");
+    expect(report.findings.at(-1)?.says).toBe(
+      "2 stripe edges of 3 inside a threading repeat of 4 ends: end 97 at place 1, end 306 at place 2.",
+    );
+  });
+
+  it("gives the width of each in the reed as a step to be explained", () => {
+    expect(tieOn(old, same).steps.map(({ calculation, input }) => String(calculation(input)))).toEqual([
+      "19.2 in",
+      "19.2 in",
+    ]);
+  });
+
+  it("finds the same for any two warps, whichever way round the ends differ", () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 1, max: 2000 }), fc.integer({ min: 1, max: 2000 }), (a, b) => {
+        const there = tieOn({ ...old, ends: a }, { ...old, ends: b, edges: [b] });
+        const back = tieOn({ ...old, ends: b }, { ...old, ends: a, edges: [a] });
+        expect(there.verdict).toBe(a === b ? "fits" : "does not fit");
+        expect(back.verdict).toBe(there.verdict);
+      }),
+    );
+  });
+
+  it("is refused with all that is wrong in one error", () => {
+    try {
+      tieOn(old, { ends: 0, sett: dentsPerInch(10), threadingRepeat: 1.5, count: endsPerInch(3), edges: [] } as never);
+      expect.unreachable();
+    } catch (error) {
+      const { faults } = error as QuantityError;
+      expect(faults.map(({ where }) => where)).toEqual([
+        "tieOn.newWarp({ ends })",
+        "tieOn.newWarp({ sett })",
+        "tieOn.newWarp({ threadingRepeat })",
+        "tieOn.newWarp({ count })",
+        "tieOn.newWarp({ edges })",
+      ]);
+    }
+  });
+});

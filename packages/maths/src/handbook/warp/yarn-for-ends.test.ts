@@ -1,0 +1,125 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { cited } from "#ci/cited.js";
+import { QuantityError } from "../../engine/refusal.js";
+import {
+  brooks1892,
+  horton,
+  jeanWeaves,
+  measuredThreads,
+  patrick,
+  sammons,
+  sparksearcher,
+  weftHanded,
+} from "../../sources/index.js";
+import { grams, inches, ounces, pounds, yards } from "../../units/index.js";
+import { packagesToBuy } from "./packages-to-buy.js";
+import { yarnForEnds } from "./yarn-for-ends.js";
+
+describe("the yarn in so many ends", () => {
+  cited(
+    "2304 ends of 7 1/2 yards",
+    { source: jeanWeaves, at: "whole post", status: "read", prints: "17280", exact: "17280" },
+    yarnForEnds,
+    [{ ends: 2304, warpLength: yards("7.5") }],
+    yards,
+  );
+  cited(
+    "450 ends of 10 yards",
+    { source: weftHanded, at: "14 April 2010", status: "read", prints: "4500", exact: "4500" },
+    yarnForEnds,
+    [{ ends: 450, warpLength: yards(10) }],
+    yards,
+  );
+  cited(
+    "56 ends of 90 inches",
+    { source: sparksearcher, at: "whole post", status: "read", prints: "140", exact: "140" },
+    yarnForEnds,
+    [{ ends: 56, warpLength: inches(90) }],
+    yards,
+  );
+  cited(
+    "99 ends of 60 inches",
+    { source: horton, at: "project", status: "read", prints: "165", exact: "165" },
+    yarnForEnds,
+    [{ ends: 99, warpLength: inches(60) }],
+    yards,
+  );
+  cited(
+    "110 ends of 110 inches",
+    {
+      source: sammons,
+      at: "project",
+      status: "read",
+      prints: "340",
+      exact: "3025/9",
+      differs: "rounded up to 250 + 90 yd",
+    },
+    yarnForEnds,
+    [{ ends: 110, warpLength: inches(110) }],
+    yards,
+  );
+  cited(
+    "82 ends of 110 inches",
+    {
+      source: sammons,
+      at: "project",
+      status: "read",
+      prints: "250",
+      exact: "2255/9",
+      differs: "rounded down, 0.6 yd short",
+    },
+    yarnForEnds,
+    [{ ends: 82, warpLength: inches(110) }],
+    yards,
+  );
+  cited(
+    "528 ends of 4 yards",
+    { source: measuredThreads, at: "whole entry", status: "read", prints: "2112", exact: "2112" },
+    yarnForEnds,
+    [{ ends: 528, warpLength: yards(4) }],
+    yards,
+  );
+  cited(
+    "3750 pieces of 38 yards",
+    { source: brooks1892, at: "site page 96", status: "read", prints: "142500", exact: "142500" },
+    yarnForEnds,
+    [{ ends: 3750, warpLength: yards(38) }],
+    yards,
+  );
+  cited(
+    "414 ends of 5 2/3 yards",
+    {
+      source: patrick,
+      at: "project",
+      status: "read",
+      prints: "2320",
+      exact: "2346",
+      differs: "misprint: 414 × 5 2/3 is 2346; rounded down by 26 yd",
+    },
+    yarnForEnds,
+    [{ ends: 414, warpLength: inches(204) }],
+    yards,
+  );
+
+  it("is bought in whole packages, never one too few and never two too many", () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 0, max: 4000 }), fc.integer({ min: 1, max: 64 }), (needed, size) => {
+        const packages = packagesToBuy({ needed: ounces(needed / 16), packageMass: ounces(size / 16) });
+        expect(packages * size).toBeGreaterThanOrEqual(needed);
+        expect((packages - 1) * size).toBeLessThan(Math.max(needed, 1));
+      }),
+    );
+  });
+
+  it("needs no package for no yarn, one for just a package, two for a grain more", () => {
+    expect(packagesToBuy({ needed: grams(0), packageMass: ounces(8) })).toBe(0);
+    expect(packagesToBuy({ needed: pounds("0.5"), packageMass: ounces(8) })).toBe(1);
+    expect(packagesToBuy({ needed: pounds("0.50015"), packageMass: ounces(8) })).toBe(2);
+  });
+
+  it("is refused for a package of nothing and for a length of nothing", () => {
+    expect(() => packagesToBuy({ needed: grams(1), packageMass: grams(0) })).toThrow(QuantityError);
+    expect(() => yarnForEnds({ ends: 4, warpLength: inches(0) })).toThrow(QuantityError);
+  });
+});

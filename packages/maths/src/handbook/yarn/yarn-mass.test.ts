@@ -1,0 +1,167 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { cited } from "#ci/cited.js";
+import { QuantityError } from "../../engine/refusal.js";
+import {
+  brooks1892,
+  davis1920,
+  interlacements,
+  jeanWeaves,
+  mallikerta,
+  measuredThreads,
+  taylor1909,
+} from "../../sources/index.js";
+import {
+  cottonCount,
+  grains,
+  grams,
+  inches,
+  linenCount,
+  metres,
+  metresPerKilogram,
+  ounces,
+  pounds,
+  tex,
+  worstedCount,
+  yards,
+  yardsPerPound,
+} from "../../units/index.js";
+import { yarnLength } from "./yarn-length.js";
+import { yarnMassDirect } from "./yarn-mass-direct.js";
+import { yarnMass } from "./yarn-mass.js";
+
+describe("the mass of a length of yarn", () => {
+  cited(
+    "9240 yards of 44s",
+    { source: brooks1892, at: "Having the length and count", status: "read", prints: "1/4", exact: "1/4" },
+    yarnMass,
+    [{ length: yards(9240), count: cottonCount(44) }],
+    pounds,
+  );
+  cited(
+    "a lea of 40s weighs 25 grains",
+    { source: taylor1909, at: "site page 430", status: "read", prints: "25", exact: "25" },
+    yarnMass,
+    [{ length: yards(120), count: cottonCount(40) }],
+    grains,
+  );
+  cited(
+    "warp of 2260 ends, 38 yards, 30s",
+    {
+      source: brooks1892,
+      at: "site page 96",
+      status: "read",
+      prints: "3.407",
+      exact: "42940/12600",
+      differs: "cut off, not rounded: 3.4079",
+    },
+    yarnMass,
+    [{ length: yards(85880), count: cottonCount(30) }],
+    pounds,
+  );
+  cited(
+    "17280 yards at 8400 to the pound",
+    { source: jeanWeaves, at: "whole post", status: "read", prints: "2.057", exact: "72/35" },
+    yarnMass,
+    [{ length: yards(17280), count: yardsPerPound(8400) }],
+    pounds,
+  );
+  cited(
+    "86640 yards of 30s",
+    {
+      source: brooks1892,
+      at: "chapter on calculations",
+      status: "read",
+      prints: "3 7/16",
+      exact: "361/105",
+      differs: "rounded to the ounce",
+    },
+    yarnMass,
+    [{ length: yards(86640), count: cottonCount(30) }],
+    pounds,
+  );
+  cited(
+    "2112 yards at 3360 to the pound",
+    { source: measuredThreads, at: "whole entry", status: "read", prints: "almost 2/3", exact: "22/35" },
+    yarnMass,
+    [{ length: yards(2112), count: yardsPerPound(3360) }],
+    pounds,
+  );
+  cited(
+    "5.8 m of 269 ends at 2560 metres to the kilogram",
+    {
+      source: mallikerta,
+      at: "Pohja-en-4",
+      status: "read",
+      prints: "600",
+      exact: "609.453125",
+      differs: "misprint: the 4 extra selvedge ends are left out",
+    },
+    yarnMass,
+    [{ length: metres("1560.2"), count: metresPerKilogram(2560) }],
+    grams,
+  );
+  cited(
+    "a metre of 265 ends at 2560 metres to the kilogram",
+    { source: mallikerta, at: "Pohja-en-4", status: "read", prints: "104", exact: "103.515625" },
+    yarnMass,
+    [{ length: metres(265), count: metresPerKilogram(2560) }],
+    grams,
+  );
+  cited(
+    "a metre of 215 ends at 2560 metres to the kilogram",
+    {
+      source: mallikerta,
+      at: "Colourful checks",
+      status: "read",
+      prints: "85",
+      exact: "83.984375",
+      differs: "printed a gram high",
+    },
+    yarnMass,
+    [{ length: metres(215), count: metresPerKilogram(2560) }],
+    grams,
+  );
+
+  cited(
+    "yards in 3 pounds of 2/48s worsted",
+    { source: davis1920, at: "Ex. 10, p. 41", status: "read", prints: "40320", exact: "40320" },
+    yarnLength,
+    [{ mass: pounds(3), count: worstedCount(24) }],
+    yards,
+  );
+  cited(
+    "yards in a quarter ounce of 60/2 spun silk",
+    { source: davis1920, at: "Ex. 10, p. 41", status: "read", prints: "787.5", exact: "787.5" },
+    yarnLength,
+    [{ mass: ounces("0.25"), count: cottonCount(60) }],
+    yards,
+  );
+  cited(
+    "yards on a tube of 40/2 linen",
+    { source: interlacements, at: "whole page", status: "read", prints: "3300", exact: "3300" },
+    yarnLength,
+    [{ mass: ounces("8.8"), count: linenCount(20) }],
+    yards,
+  );
+
+  it("grows with the length and falls with the count", () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 1, max: 100000 }), fc.integer({ min: 1, max: 300 }), (length, count) => {
+        const mass = yarnMass({ length: yards(length), count: cottonCount(count) }).in(pounds);
+        expect(yarnMass({ length: yards(length + 1), count: cottonCount(count) }).in(pounds)).toBeGreaterThan(mass);
+        expect(yarnMass({ length: yards(length), count: cottonCount(count + 1) }).in(pounds)).toBeLessThan(mass);
+      }),
+    );
+  });
+
+  it("of no length is nothing, and of a direct count is length times tex", () => {
+    expect(yarnMass({ length: yards(0), count: cottonCount(20) }).value).toBe("0");
+    expect(yarnMassDirect({ length: metres(1560), count: tex(360) }).in(grams)).toBe(561.6);
+  });
+
+  it("refuses a direct count where an indirect one is wanted, and the reverse", () => {
+    expect(() => yarnMass({ length: yards(3), count: tex(3) as never })).toThrow(QuantityError);
+    expect(() => yarnMassDirect({ length: inches(3), count: cottonCount(3) as never })).toThrow(QuantityError);
+  });
+});
