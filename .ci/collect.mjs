@@ -17,7 +17,7 @@ export function citedRows() {
     "--typecheck.enabled=false",
   ];
   const files = [".test.ts", "--exclude", "**/*.{calc,chromium,jupyter,units}.test.ts", "--exclude", ".ci/**"];
-  const json = ["--reporter=json", `--outputFile.json=${report}`];
+  const json = ["--reporter=dot", "--reporter=json", `--outputFile.json=${report}`];
   const { status } = spawnSync(process.execPath, [...args, ...files, ...json], { cwd: root, stdio: "inherit" });
   if (status !== 0) throw new Error("the tests do not pass: their cases are not collected");
   const { testResults } = JSON.parse(readFileSync(report, "utf8"));
