@@ -4,6 +4,7 @@ import { everyEnd } from "../sequence/every-end.js";
 import { item } from "../sequence/item.js";
 import { sameColour } from "../sequence/same-colour.js";
 import type { Sequence } from "../sequence/sequence.js";
+import { keptEnds } from "./kept-ends.js";
 
 export interface ShortestEditInput<C> {
   readonly from: Sequence<C>;
@@ -23,8 +24,8 @@ export interface Edit<C> {
   readonly steps: readonly EditStep<C>[];
 }
 
-/** Pairs of ends that are compared at most, once what both warps begin and end with is set aside. */
-const MOST_COMPARED = 36_000_000;
+/** Pairs of ends compared at most, once what both warps begin and end with is set aside: 50 MB of table. */
+const MOST_COMPARED = 400_000_000;
 
 /**
  * The fewest single ends to take out and to put in so that one warp becomes the other.
@@ -56,48 +57,14 @@ export function shortestEdit<C>(input: ShortestEditInput<C>): Edit<C> {
     else steps.push({ change, colour, ends: 1 });
   };
   for (const colour of from.slice(0, head)) add("keep", colour);
-  walk(taken, put, add);
+  let [i, j] = [0, 0];
+  for (const [keptFrom, keptTo] of [...keptEnds(taken, put), [taken.length, put.length] as const]) {
+    for (const colour of taken.slice(i, keptFrom)) add("take out", colour);
+    for (const colour of put.slice(j, keptTo)) add("put in", colour);
+    if (keptFrom < taken.length) add("keep", item(taken, keptFrom));
+    [i, j] = [keptFrom + 1, keptTo + 1];
+  }
   for (const colour of from.slice(from.length - tail)) add("keep", colour);
   const changed = steps.reduce((sum, { change, ends }) => (change === "keep" ? sum : sum + ends), 0);
   return { changed, steps };
-}
-
-const [KEEP, TAKE, PUT] = [0, 1, 2];
-
-/** The longest common order of colours, by a plain table from the last ends back; beats cleverer ways at a loom's size. */
-function walk<C>(from: readonly C[], to: readonly C[], add: (change: EditStep<C>["change"], colour: C) => void): void {
-  const numbers = new Map([...from, ...to].map((colour, index) => [colour, index]));
-  const [a, b] = [from, to].map((colours) => Int32Array.from(colours, (colour) => numbers.get(colour) ?? -1)) as [
-    Int32Array,
-    Int32Array,
-  ];
-  const width = b.length + 1;
-  const ways = new Uint8Array(a.length * b.length);
-  let below = new Int32Array(width);
-  let row = new Int32Array(width);
-  for (let i = a.length - 1; i >= 0; i--) {
-    const colour = a[i];
-    let right = 0;
-    for (let j = b.length - 1; j >= 0; j--) {
-      const down = below[j] ?? 0;
-      let way = down >= right ? TAKE : PUT;
-      let kept = down >= right ? down : right;
-      if (colour === b[j]) {
-        kept = (below[j + 1] ?? 0) + 1;
-        way = KEEP;
-      }
-      row[j] = right = kept;
-      ways[i * b.length + j] = way;
-    }
-    [below, row] = [row, below];
-  }
-  let [i, j] = [0, 0];
-  while (i < a.length || j < b.length) {
-    const way = i === a.length ? PUT : j === b.length ? TAKE : ways[i * b.length + j];
-    if (way === KEEP) add("keep", item(from, i));
-    else if (way === TAKE) add("take out", item(from, i));
-    else add("put in", item(to, j));
-    if (way !== PUT) i++;
-    if (way !== TAKE) j++;
-  }
 }

@@ -6,7 +6,9 @@ export type Check = (value: unknown, where: string) => readonly StripeFault[];
 
 /** Refuses an input object unless it has exactly these fields and each passes its check. */
 export function check(refusedBy: string, input: unknown, checks: Readonly<Record<string, Check>>): void {
-  const [first, ...others] = fieldFaults(input, "", checks);
+  const faults = fieldFaults(input, "", checks);
+  if (faults === PASSED) return;
+  const [first, ...others] = faults;
   if (first !== undefined) throw new StripeError(refusedBy, [first, ...others]);
 }
 
@@ -38,24 +40,27 @@ export function fieldFaults(
   where: string,
   checks: Readonly<Record<string, Check>>,
 ): readonly StripeFault[] {
-  const known = `The fields are ${Object.keys(checks).join(", ")}.`;
+  const known = (): string => `The fields are ${Object.keys(checks).join(", ")}.`;
   if (typeof input !== "object" || input === null || Array.isArray(input)) {
-    return fault("wrong-kind", where || "input", "an object", input, known);
+    return fault("wrong-kind", where || "input", "an object", input, known());
   }
-  const faults: StripeFault[] = [];
+  let faults = PASSED;
   const path = where === "" ? "" : `${where}.`;
-  for (const [field, passes] of Object.entries(checks)) {
-    const value = Object.hasOwn(input, field) ? (input as Record<string, unknown>)[field] : undefined;
+  let wanted = 0;
+  for (const field in checks) {
+    wanted++;
+    const value = (input as Record<string, unknown>)[field];
     const found =
       value === undefined
         ? fault("missing", path + field, "a value", value, "Nothing is assumed: state it.")
-        : passes(value, path + field);
-    if (found.length > 0) faults.push(...found);
+        : checks[field]?.(value, path + field);
+    if (found !== undefined && found !== PASSED) faults = [...faults, ...found];
   }
-  for (const field of Object.keys(input)) {
-    if (!Object.hasOwn(checks, field)) {
-      faults.push(...fault("unknown-field", path + field, "no such field", field, known));
-    }
+  const given = Object.keys(input);
+  if (faults === PASSED && given.length === wanted) return PASSED;
+  for (const field of given) {
+    if (Object.hasOwn(checks, field)) continue;
+    faults = [...faults, ...fault("unknown-field", path + field, "no such field", field, known())];
   }
   return faults;
 }

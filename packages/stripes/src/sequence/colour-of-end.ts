@@ -19,6 +19,6 @@ export interface ColourOfEndInput<C> {
 export function colourOfEnd<C>(input: ColourOfEndInput<C>): C {
   check("colourOfEnd", input, { sequence: someEnds, end: whole(1) });
   const { sequence, end } = input;
-  check("colourOfEnd", { end }, { end: whole(1, sequence.ends) });
+  if (end > sequence.ends) check("colourOfEnd", { end }, { end: whole(1, sequence.ends) });
   return item(sequence.runs, runIndex(sequence.starts, end)).colour;
 }
