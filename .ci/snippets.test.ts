@@ -10,7 +10,15 @@ import { transform } from "esbuild";
 import { describe, expect, it } from "vitest";
 
 const root: string = fileURLToPath(new URL("..", import.meta.url));
-const scope: Readonly<Record<string, unknown>> = { ...plan, ...stripes, ...verification, ...maths };
+type Scope = Readonly<Record<string, unknown>>;
+
+/** What an example may use without importing it: its own package, and for documents all of them. */
+const scopes: Readonly<Record<string, Scope>> = {
+  maths: { ...maths, ...verification },
+  stripes: { ...stripes },
+  plan: { ...maths, ...plan },
+};
+const everything: Scope = { ...plan, ...stripes, ...verification, ...maths };
 
 function filesIn(folder: string, ends: string): readonly string[] {
   const files = readdirSync(root + folder, { recursive: true, encoding: "utf8" });
@@ -40,7 +48,7 @@ function shownAs(value: unknown): string {
 }
 
 /** Lines that end in a comment show what they give; a shown number that ends in … is its beginning. */
-async function run(snippet: string): Promise<number> {
+async function run(snippet: string, scope: Scope): Promise<number> {
   const found: (readonly [shown: string, value: unknown])[] = [];
   const lines = snippet.split("\n").map((line) => {
     const [, code, shown] = /^(?!\s*\/\/)(.*\S)\s*\/\/ (.+)$/u.exec(line) ?? [];
@@ -68,7 +76,7 @@ describe("every example shown in a comment gives what it says", () => {
   for (const file of sources) {
     for (const [index, example] of examplesIn(file).entries()) {
       it(`${file} ${String(index + 1)}`, async () => {
-        expect(await run(example)).toBeGreaterThan(0);
+        expect(await run(example, scopes[file.split("/")[1] ?? ""] ?? everything)).toBeGreaterThan(0);
       });
     }
   }
@@ -78,7 +86,7 @@ describe("every ts block of the documents gives what it says", () => {
   for (const file of documents) {
     for (const [index, block] of blocksIn(file).entries()) {
       it(`${file} ${String(index + 1)}`, async () => {
-        expect(await run(block)).toBeGreaterThan(0);
+        expect(await run(block, everything)).toBeGreaterThan(0);
       });
     }
   }

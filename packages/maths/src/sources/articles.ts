@@ -359,3 +359,21 @@ export const starweaving: Source = {
   year: "2012",
   place: "online",
 };
+
+/** A weaver on thrums. */
+export const caws: Source = {
+  key: "365-caws",
+  author: "365 Caws",
+  title: "Thrums",
+  year: "undated",
+  place: "online",
+};
+
+/** A weaver on winding a fine warp. */
+export const materialThoughts: Source = {
+  key: "material-thoughts",
+  author: "Material Thoughts",
+  title: "Warp Speed",
+  year: "undated",
+  place: "online",
+};

@@ -4,7 +4,7 @@ import type { Unit } from "../engine/quantity/index.js";
 /**
  * A percentage lost, of what was there before: shrinkage, take-up, narrowing, waste.
  *
- * @example percentLost(10) // 10 % of the length before: 100 becomes 90
+ * @example percentLost(10).toString() // "10 %"
  */
 export const percentLost: Unit<"loss"> = /* @__PURE__ */ unit({
   dimension: "loss",
@@ -16,7 +16,7 @@ export const percentLost: Unit<"loss"> = /* @__PURE__ */ unit({
 /**
  * A percentage of what it is added to: crimp, regain, size.
  *
- * @example percentAdded(6) // 6 % of the shorter length: 100 becomes 106
+ * @example percentAdded(6).toString() // "6 %"
  */
 export const percentAdded: Unit<"addition"> = /* @__PURE__ */ unit({
   dimension: "addition",

@@ -2,8 +2,23 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { cited } from "#ci/cited.js";
 import { QuantityError } from "../../engine/refusal.js";
-import { durhamWeaver, dustBunnies, fiberGeekery, luncheon2019, measuredThreads } from "../../sources/index.js";
-import { dentsPerInch, dentsPerTenCentimetres, endsPerCentimetre, endsPerInch, inches } from "../../units/index.js";
+import {
+  durhamWeaver,
+  goodOnes,
+  handwovenQuestion,
+  dustBunnies,
+  fiberGeekery,
+  luncheon2019,
+  measuredThreads,
+} from "../../sources/index.js";
+import {
+  centimetres,
+  dentsPerInch,
+  dentsPerTenCentimetres,
+  endsPerCentimetre,
+  endsPerInch,
+  inches,
+} from "../../units/index.js";
 import { dentsForEnds } from "./dents-for-ends.js";
 import { reedWidth } from "./reed-width.js";
 import { settInReed } from "./sett-in-reed.js";
@@ -50,6 +65,54 @@ describe("the width in the reed", () => {
     settInReed,
     [{ reed: dentsPerInch(8), endsPerDent: 4 }],
     endsPerInch,
+  );
+
+  cited(
+    "572 ends at 24 to the inch, in centimetres",
+    {
+      source: durhamWeaver,
+      at: "15 June 2017",
+      status: "read",
+      prints: "59.75",
+      exact: "18161/300",
+      differs: "misprint: it follows the 23.5 in printed beside it",
+    },
+    reedWidth,
+    [{ ends: 572, sett: endsPerInch(24) }],
+    centimetres,
+  );
+  cited(
+    "406 ends at 20 to the inch",
+    {
+      source: handwovenQuestion,
+      at: "Winding a Warp with Complex Color Order",
+      status: "read",
+      prints: "a little over 20",
+      exact: "20.3",
+    },
+    reedWidth,
+    [{ ends: 406, sett: endsPerInch(20) }],
+    inches,
+  );
+  cited(
+    "406 ends at 30 to the inch",
+    {
+      source: handwovenQuestion,
+      at: "Winding a Warp with Complex Color Order",
+      status: "read",
+      prints: "a little over 13 1/2",
+      exact: "203/15",
+    },
+    reedWidth,
+    [{ ends: 406, sett: endsPerInch(30) }],
+    inches,
+  );
+  cited(
+    "183 ends at 10 to the inch",
+    { source: goodOnes, at: "11 January 2020", status: "read", prints: "18.3", exact: "18.3" },
+    reedWidth,
+    [{ ends: 183, sett: endsPerInch(10) }],
+    inches,
   );
 
   it("is in centimetres where the reed is counted in them", () => {

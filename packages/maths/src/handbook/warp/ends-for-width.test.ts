@@ -6,6 +6,7 @@ import {
   allFiberArts,
   brooks1892,
   jeanWeaves,
+  materialThoughts,
   mallikerta,
   sparksearcher,
   weftHanded,
@@ -69,6 +70,14 @@ describe("the ends for a width", () => {
     { source: mallikerta, at: "Pohja-en-4", status: "read", prints: "265", exact: "265" },
     endsForWidth,
     [{ sett: endsPerCentimetre("2.5"), widthInReed: centimetres(106), threadingRepeat: 1, balanceEnds: 0 }],
+    null,
+  );
+
+  cited(
+    "24 inches at 60 to the inch",
+    { source: materialThoughts, at: "Warp Speed", status: "read", prints: "1440", exact: "1440" },
+    endsForWidth,
+    [{ sett: endsPerInch(60), widthInReed: inches(24), threadingRepeat: 1, balanceEnds: 0 }],
     null,
   );
 

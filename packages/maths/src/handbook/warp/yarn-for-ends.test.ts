@@ -11,8 +11,9 @@ import {
   sammons,
   sparksearcher,
   weftHanded,
+  caws,
 } from "../../sources/index.js";
-import { grams, inches, ounces, pounds, yards } from "../../units/index.js";
+import { feet, grams, inches, ounces, pounds, yards } from "../../units/index.js";
 import { packagesToBuy } from "./packages-to-buy.js";
 import { yarnForEnds } from "./yarn-for-ends.js";
 
@@ -100,6 +101,14 @@ describe("the yarn in so many ends", () => {
     yarnForEnds,
     [{ ends: 414, warpLength: inches(204) }],
     yards,
+  );
+
+  cited(
+    "400 thrums of six feet",
+    { source: caws, at: "opening", status: "read", prints: "2400", exact: "2400" },
+    yarnForEnds,
+    [{ ends: 400, warpLength: feet(6) }],
+    feet,
   );
 
   it("is bought in whole packages, never one too few and never two too many", () => {

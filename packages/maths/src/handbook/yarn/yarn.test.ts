@@ -12,9 +12,12 @@ import {
   rugtalk,
   taylor1909,
   tbunny,
+  textileNotes,
   textileindonesia,
 } from "../../sources/index.js";
 import { cottonCount, inches, linenCount, tex, worstedCount, yardsPerPound } from "../../units/index.js";
+import { resultantCount } from "./resultant-count.js";
+import { resultantDirectCount } from "./resultant-direct-count.js";
 import { yarnCount } from "./yarn.js";
 
 describe("a yarn", () => {
@@ -143,6 +146,34 @@ describe("a yarn", () => {
     yarnCount,
     [{ count: cottonCount(30), plies: 2, counted: "single" }],
     cottonCount,
+  );
+
+  cited(
+    "2/40s cotton, folded",
+    { source: taylor1909, at: "site page 239", status: "read", prints: "20", exact: "20" },
+    resultantCount,
+    [{ count: cottonCount(40), plies: 2 }],
+    cottonCount,
+  );
+  cited(
+    "2/60s, folded",
+    { source: davis1920, at: "Ex. 38, p. 52", status: "read", prints: "30", exact: "30" },
+    resultantCount,
+    [{ count: cottonCount(60), plies: 2 }],
+    cottonCount,
+  );
+  cited(
+    "25 tex, two ends together",
+    {
+      source: textileNotes,
+      at: "Designation of yarns after ply",
+      status: "read",
+      prints: "two ends wound without twist",
+      exact: "50",
+    },
+    resultantDirectCount,
+    [{ count: tex(25), plies: 2 }],
+    tex,
   );
 
   it("numbered in tex grows heavier with every ply, numbered in cotton finer with every count", () => {
