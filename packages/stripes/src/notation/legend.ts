@@ -6,7 +6,7 @@ import { refuse } from "../refusal/check.js";
 /** What each letter or name of a written order stands for. Letters are not the same everywhere: B is blue, or black. */
 export type Legend<C> = Readonly<Record<string, C>>;
 
-export const MOST_CHARACTERS = 10_000;
+const MOST_CHARACTERS = 10_000;
 
 export const aText: Check = (value, where) => {
   if (typeof value !== "string") return fault("wrong-kind", where, "a text", value, "Put it in quotation marks.");

@@ -9,7 +9,7 @@ export interface Lead {
 
 const MOST = 1_000_000;
 
-export const aLead: Check = (value, where) => {
+const aLead: Check = (value, where) => {
   const found = fields({ times: whole(0, MOST), outOf: whole(1, MOST) })(value, where);
   if (found.length > 0) return found;
   const { times, outOf } = value as Lead;
