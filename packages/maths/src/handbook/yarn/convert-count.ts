@@ -41,14 +41,12 @@ export function convertCount<D extends CountDimension>(
   if (!isCountUnit(unit)) return refuse("unit", "a count system", unit, "wrong-kind");
   const value = new Decimal(count.value);
   if (value.lte(0)) return refuse("count", "a count above zero", count, "out-of-range");
-  const [n, d] = [new Decimal(own.scale[0]).div(own.scale[1]), new Decimal(unit.scale[0]).div(unit.scale[1])];
   const crosses = own.dimension !== unit.dimension;
-  const constant = kept(crosses ? new Decimal(1).div(n.times(d)) : n.div(d));
-  const made = kept(
-    crosses
-      ? constant.div(value)
-      : value.times(own.scale[0]).times(unit.scale[1]).div(new Decimal(own.scale[1]).times(unit.scale[0])),
-  );
+  // One division at the end, so that equal yarns of two systems come out equal to the last digit.
+  const over = new Decimal(own.scale[crosses ? 1 : 0]).times(unit.scale[1]);
+  const under = new Decimal(own.scale[crosses ? 0 : 1]).times(unit.scale[0]);
+  const constant = kept(over.div(under));
+  const made = kept(crosses ? over.div(under.times(value)) : over.times(value).div(under));
   const [factor, answer] = [shown(constant), shown(made)];
   const given = `${count.value} ${own.symbol}`;
   const sum = crosses ? `${factor.text} ÷ ${given}` : `${given} × ${factor.text}`;
