@@ -76,6 +76,11 @@ function readingText(read: Reading): string | null {
   return Array.isArray(read) ? `${read[0] as string} in ${(read[1] as NamedUnit).name}` : (read as NamedUnit).name;
 }
 
+/** A case read in its source, where the answer is printed. */
+export function published(source: CitedSource, at: string, prints: string, exact: string, differs?: string): Citation {
+  return { source, at, status: "read", prints, exact, ...(differs === undefined ? {} : { differs }) };
+}
+
 function callName(call: (...args: never[]) => unknown): string {
   const { declaration } = call as { declaration?: { name: string } };
   return declaration?.name ?? call.name;

@@ -377,3 +377,237 @@ export const materialThoughts: Source = {
   year: "undated",
   place: "online",
 };
+
+/** Worked beam counts of a textile trade page. */
+export const beamCount2015: Source = {
+  key: "beam-count-2015",
+  author: "not named",
+  title: "Beam Count Calculation in Warping",
+  year: "2015",
+  place: "textilecalculation.blogspot.com",
+};
+
+/** A trade page on reeds. */
+export const reedCalculations2008: Source = {
+  key: "reed-calculations-2008",
+  author: "not named",
+  title: "Reed Calculations",
+  year: "2008",
+  place: "mytextilenotes.blogspot.com",
+};
+
+/** A trade page on reed systems. */
+export const reedCount2015: Source = {
+  key: "reed-count-2015",
+  author: "not named",
+  title: "Counting of Reed Count and Heald Count in Weaving",
+  year: "2015",
+  place: "textilecalculation.blogspot.com",
+};
+
+/** A dictionary entry on the sett systems of the English districts. */
+export const settSystems2014: Source = {
+  key: "sett-systems-2014",
+  author: "not named",
+  title: "Dictionary of the English textile terms, entry Sett Systems",
+  year: "2014",
+  place: "en-academic.com",
+};
+
+/** Worked weights of sized warps. */
+export const sizing2014: Source = {
+  key: "sizing-2014",
+  author: "not named",
+  title: "Mathematical Problems of Sizing in Weaving",
+  year: "2014",
+  place: "textilecalculation.blogspot.com",
+};
+
+/** Worked weights of sized warps. */
+export const sizingProblems: Source = {
+  key: "sizing-problems",
+  author: "not named",
+  title: "Mathematical Problems and Solutions of Sizing in Textile Weaving",
+  year: "undated",
+  place: "textiletutorials.com",
+};
+
+/** A worked count from a weighed length. */
+export const wrapping2024: Source = {
+  key: "wrapping-2024",
+  author: "not named",
+  title: "Yarn count calculation formula",
+  year: "2024",
+  place: "textiletipszone.blogspot.com",
+};
+
+/** Worked counts from weighed lengths. */
+export const yarnCount2015: Source = {
+  key: "yarn-count-2015",
+  author: "not named",
+  title: "How to Determine Yarn Count",
+  year: "2015",
+  place: "textilecalculation.blogspot.com",
+};
+
+/** A warp costed yarn by yarn. */
+export const allFiberArtsPricing: Source = {
+  key: "all-fiber-arts-pricing",
+  author: "All Fiber Arts",
+  title: "Pricing Handwovens and Handspun Products",
+  year: "undated",
+  place: "allfiberarts.com",
+};
+
+/** A weaver's log. */
+export const allOfMyLives2010: Source = {
+  key: "all-of-my-lives-2010",
+  author: "All of My Lives",
+  title: "Mathilda Mathilda, you grey my hair",
+  year: "2010",
+  place: "allofmylives.blogspot.com",
+};
+
+/** A teaching page for warp yarn, metric. */
+export const creativeThreads: Source = {
+  key: "creative-threads",
+  author: "Creative Threads",
+  title: "Calculating warp yarn quantity",
+  year: "undated",
+  place: "creative-threads.co.uk",
+};
+
+/** A weaver's log on sectional warping. */
+export const cupOnTheBus2018: Source = {
+  key: "cup-on-the-bus-2018",
+  author: "cuponthebus",
+  title: "Arithmetic",
+  year: "2018",
+  place: "cuponthebus.blogspot.com",
+};
+
+/** A sample of an exchange, with its figures. */
+export const franz2021: Source = {
+  key: "franz-2021",
+  author: "Patty Franz",
+  title: "Towel Exchange sample MAFA2021-015",
+  year: "2021",
+  place: "mafafiber.org",
+};
+
+/** Metric reeds and the nearest inch reeds. */
+export const handwovenReeds: Source = {
+  key: "handwoven-reeds",
+  author: "Handwoven",
+  title: "Converting Metric Reeds to Inches",
+  year: "undated",
+  place: "interweave.com",
+};
+
+/** A reader's warp, taken apart. */
+export const handwovenWarpLength: Source = {
+  key: "handwoven-warp-length",
+  author: "Handwoven",
+  title: "Determining Warp Length",
+  year: "2011",
+  place: "interweave.com",
+};
+
+/** On winding many colours. */
+export const handwovenWinding: Source = {
+  key: "handwoven-winding",
+  author: "Handwoven",
+  title: "Winding a Warp with Complex Color Order",
+  year: "undated",
+  place: "interweave.com",
+};
+
+/** A Danish weavers' guild's worked plan. */
+export const horsensVaevekreds: Source = {
+  key: "horsens-vaevekreds",
+  author: "Horsens Vævekreds",
+  title: "Hvordan beregner man garnforbruget til tre vævede viskestykker",
+  year: "undated",
+  place: "Horsens",
+};
+
+/** Canadian notes on weaving. */
+export const marissa: Source = {
+  key: "marissa",
+  author: "Marissa",
+  title: "Métier à tisser: fils et dessins",
+  year: "undated",
+  place: "marissa1843.batcave.net",
+};
+
+/** A weaver's log. */
+export const notFibonacci2020: Source = {
+  key: "not-fibonacci-2020",
+  author: "tt820",
+  title: "Not Fibonacci Striped Towels",
+  year: "2020",
+  place: "tt820.blogspot.com",
+};
+
+/** A weaver's log. */
+export const projectParade2017: Source = {
+  key: "project-parade-2017",
+  author: "Project Parade",
+  title: "Scarf Project!",
+  year: "2017",
+  place: "projectparade.blogspot.com",
+};
+
+/** A forum's question on take-up. */
+export const schoolOfWeaving: Source = {
+  key: "school-of-weaving",
+  author: "School of Weaving forum",
+  title: "Take-up and shrinkage vs woven length on the loom",
+  year: "undated",
+  place: "schoolofweaving.tv",
+};
+
+/** A Swedish teaching page. */
+export const sunnano: Source = {
+  key: "sunnano",
+  author: "Gunilla, Sunnanö",
+  title: "Beräkning av varplängder",
+  year: "undated",
+  place: "sunnano.se",
+};
+
+/** Tables of Roth and Schulz (1993), as a weaver quotes them. */
+export const sweatyKnitter2015: Source = {
+  key: "sweaty-knitter-2015",
+  author: "Sweaty Knitter, after Roth and Schulz",
+  title: "What Are Those Numbers?",
+  year: "2015",
+  place: "sweatyknitter.wordpress.com",
+};
+
+/** A teaching page. */
+export const tygartLake: Source = {
+  key: "tygart-lake",
+  author: "Tygart Lake Fiber Arts",
+  title: "Calculating Warp",
+  year: "undated",
+  place: "tygartlakefiberarts.com",
+};
+
+/** Yards a spool for sectional warping. */
+export const vogl2001: Source = {
+  key: "vogl-2001",
+  author: "Tom Vogl",
+  title: "How to calculate how many yards of warp to put on each spool",
+  year: "2001",
+  place: "world.std.com",
+};
+
+/** Napkins in blocks on a rigid heddle, with their ends counted. */
+export const trapunto2012: Source = {
+  key: "trapunto-2012",
+  author: "Trapunto",
+  title: "Eternity Napkins",
+  year: "2012",
+  place: "trapunto.wordpress.com",
+};

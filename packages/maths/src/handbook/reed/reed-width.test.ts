@@ -1,15 +1,21 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { cited } from "#ci/cited.js";
+import { cited, published } from "#ci/cited.js";
+import type { Citation } from "#ci/cited.js";
 import { QuantityError } from "../../engine/refusal.js";
 import {
+  allOfMyLives2010,
+  bell1895,
   durhamWeaver,
-  goodOnes,
-  handwovenQuestion,
   dustBunnies,
   fiberGeekery,
+  franz2021,
+  goodOnes,
+  handwovenQuestion,
+  handwovenWinding,
   luncheon2019,
   measuredThreads,
+  notFibonacci2020,
 } from "../../sources/index.js";
 import {
   centimetres,
@@ -19,9 +25,27 @@ import {
   endsPerInch,
   inches,
 } from "../../units/index.js";
+import type { EndsPerLength } from "../../units/index.js";
 import { dentsForEnds } from "./dents-for-ends.js";
 import { reedWidth } from "./reed-width.js";
 import { settInReed } from "./sett-in-reed.js";
+
+type Row = readonly [title: string, Citation, ends: number, sett: EndsPerLength];
+
+const rows: readonly Row[] = [
+  [
+    "2600 ends at 92",
+    published(bell1895, "p. 95, ch. III", "28 1/2", "650/23", "taken up to a half inch"),
+    2600,
+    endsPerInch(92),
+  ],
+  ["562 ends at 28", published(franz2021, "figures of the sample", "20", "281/14"), 562, endsPerInch(28)],
+  ["406 ends at 20", published(handwovenWinding, "whole page", "a little over 20", "203/10"), 406, endsPerInch(20)],
+  ["406 ends at 30", published(handwovenWinding, "whole page", "a little over 13 1/2", "203/15"), 406, endsPerInch(30)],
+  ["183 ends at 10", published(notFibonacci2020, "figures of the warp", "18.3", "183/10"), 183, endsPerInch(10)],
+  ["80 ends at 10", published(allOfMyLives2010, "whole page", "8", "8"), 80, endsPerInch(10)],
+  ["80 ends at 5", published(allOfMyLives2010, "whole page", "16", "16"), 80, endsPerInch(5)],
+];
 
 describe("the width in the reed", () => {
   cited(
@@ -114,6 +138,10 @@ describe("the width in the reed", () => {
     [{ ends: 183, sett: endsPerInch(10) }],
     inches,
   );
+
+  for (const [title, citation, ends, sett] of rows) {
+    cited(title, citation, reedWidth, [{ ends, sett }], inches);
+  }
 
   it("is in centimetres where the reed is counted in them", () => {
     expect(settInReed({ reed: dentsPerTenCentimetres(50), endsPerDent: 2 }).in(endsPerCentimetre)).toBe(10);

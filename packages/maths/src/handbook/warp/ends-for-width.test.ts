@@ -1,19 +1,108 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { cited } from "#ci/cited.js";
+import { cited, published } from "#ci/cited.js";
+import type { Citation } from "#ci/cited.js";
 import { QuantityError } from "../../engine/refusal.js";
 import {
   allFiberArts,
+  allFiberArtsPricing,
   brooks1892,
+  creativeThreads,
+  cupOnTheBus2018,
+  horsensVaevekreds,
   jeanWeaves,
-  materialThoughts,
   mallikerta,
-  sparksearcher,
-  weftHanded,
+  marissa,
+  materialThoughts,
+  measuredThreads,
   pegotty2009,
+  sparksearcher,
+  sunnano,
+  trapunto2012,
+  tygartLake,
+  weftHanded,
 } from "../../sources/index.js";
 import { centimetres, endsPerCentimetre, endsPerInch, inches } from "../../units/index.js";
+import type { EndsPerLength, Length } from "../../units/index.js";
 import { endsForWidth } from "./ends-for-width.js";
+
+type Row = readonly [title: string, Citation, sett: EndsPerLength, width: Length, repeat: number, balance: number];
+
+const rows: readonly Row[] = [
+  [
+    "24 to the inch, 22 inches",
+    published(measuredThreads, "whole entry", "528", "528"),
+    endsPerInch(24),
+    inches(22),
+    1,
+    0,
+  ],
+  [
+    "6 to the inch, 45 inches",
+    published(allFiberArtsPricing, "worked example", "270", "270"),
+    endsPerInch(6),
+    inches(45),
+    1,
+    0,
+  ],
+  [
+    "8 to the centimetre, 55 centimetres",
+    published(creativeThreads, "whole page", "440", "440"),
+    endsPerCentimetre(8),
+    centimetres(55),
+    1,
+    0,
+  ],
+  [
+    "60 to the inch, 24 inches",
+    published(materialThoughts, "whole page", "1440", "1440"),
+    endsPerInch(60),
+    inches(24),
+    1,
+    0,
+  ],
+  [
+    "20 to the inch, 22 inches",
+    published(cupOnTheBus2018, "whole post", "440", "440"),
+    endsPerInch(20),
+    inches(22),
+    1,
+    0,
+  ],
+  [
+    "10 to the centimetre, 55 centimetres",
+    published(horsensVaevekreds, "whole page", "550", "550"),
+    endsPerCentimetre(10),
+    centimetres(55),
+    1,
+    0,
+  ],
+  [
+    "3 to the centimetre, 82 centimetres",
+    published(sunnano, "whole page", "246", "246"),
+    endsPerCentimetre(3),
+    centimetres(82),
+    1,
+    0,
+  ],
+  ["15 to the inch, 10 inches", published(marissa, "whole page", "150", "150"), endsPerInch(15), inches(10), 1, 0],
+  [
+    "6 to the inch, 21 inches, as a teaching page has it",
+    published(tygartLake, "whole page", "72", "126", "misprint: 72 is 6 × 12; 6 × 21 is 126"),
+    endsPerInch(6),
+    inches(21),
+    1,
+    0,
+  ],
+  [
+    "a little more than 17 1/2 to the inch, 17 1/8 inches: blocks of 37, one end to balance and two borders of 20",
+    published(trapunto2012, "figures of the warp", "300", "300"),
+    endsPerInch("17.5"),
+    inches("17.125"),
+    37,
+    41,
+  ],
+];
 
 describe("the ends for a width", () => {
   cited(
@@ -81,6 +170,10 @@ describe("the ends for a width", () => {
     null,
   );
 
+  for (const [title, citation, sett, widthInReed, threadingRepeat, balanceEnds] of rows) {
+    cited(title, citation, endsForWidth, [{ sett, widthInReed, threadingRepeat, balanceEnds }]);
+  }
+
   it("come in whole repeats and the balance ends, and never fall short of the width", () => {
     const sizes = { width: fc.integer({ min: 1, max: 800 }), repeat: fc.integer({ min: 1, max: 64 }) };
     fc.assert(
@@ -88,10 +181,11 @@ describe("the ends for a width", () => {
         fc.record({ ...sizes, sett: fc.integer({ min: 1, max: 60 }), balance: fc.nat({ max: 9 }) }),
         (one) => {
           const { width, repeat, sett, balance } = one;
+          fc.pre(width * sett >= balance * 8);
           const sizes = { sett: endsPerInch(sett), widthInReed: inches(width / 8) };
           const ends = endsForWidth({ ...sizes, threadingRepeat: repeat, balanceEnds: balance });
           expect((ends - balance) % repeat).toBe(0);
-          expect(ends * 8).toBeGreaterThanOrEqual(Math.min(width * sett, ends * 8));
+          expect(ends * 8).toBeGreaterThanOrEqual(width * sett);
           expect((ends - repeat) * 8).toBeLessThan(width * sett);
         },
       ),

@@ -1,10 +1,24 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { cited } from "#ci/cited.js";
+import { cited, published } from "#ci/cited.js";
+import type { Citation } from "#ci/cited.js";
+import type { Unit } from "../../engine/quantity/index.js";
 import { QuantityError } from "../../engine/refusal.js";
-import { allFiberArts, cnch2016, goodOnes, jablonski, osterkamp, starweaving } from "../../sources/index.js";
-import { inches, percentLost, yards } from "../../units/index.js";
+import {
+  allFiberArts,
+  cnch2016,
+  goodOnes,
+  handwovenWarpLength,
+  horsensVaevekreds,
+  jablonski,
+  osterkamp,
+  schoolOfWeaving,
+  starweaving,
+  woodhouseKilgour1921,
+} from "../../sources/index.js";
+import { centimetres, inches, percentLost, yards } from "../../units/index.js";
 import { warpLength } from "./warp-length.js";
+import type { WarpLengthInput } from "./warp-length.js";
 
 const napkins = {
   pieces: 8,
@@ -14,6 +28,107 @@ const napkins = {
   takeUp: percentLost(8),
   loomWaste: inches(30),
 };
+
+type Row = readonly [title: string, Citation, input: WarpLengthInput, Unit<"length">];
+
+const rows: readonly Row[] = [
+  [
+    "5 cuts of 120 yards",
+    published(woodhouseKilgour1921, "ch. XIII", "600", "600"),
+    {
+      pieces: 5,
+      finishedLength: yards(120),
+      hemEachEnd: yards(0),
+      loomToFinished: percentLost(0),
+      takeUp: percentLost(0),
+      loomWaste: yards(0),
+    },
+    yards,
+  ],
+  [
+    "four towels woven 34 inches, 31 inches of waste and 13 of take-up left on the warp",
+    published(handwovenWarpLength, "a reader's question", "5", "5"),
+    {
+      pieces: 4,
+      finishedLength: inches(34),
+      hemEachEnd: inches(0),
+      loomToFinished: percentLost(0),
+      takeUp: percentLost(0),
+      loomWaste: inches(44),
+    },
+    yards,
+  ],
+  [
+    "one runner of 36 inches with 2-inch hems, 15 % lost and a yard of waste",
+    published(allFiberArts, "whole page", "2.3", "353/153"),
+    {
+      pieces: 1,
+      finishedLength: inches(36),
+      hemEachEnd: inches(2),
+      loomToFinished: percentLost(15),
+      takeUp: percentLost(0),
+      loomWaste: inches(36),
+    },
+    yards,
+  ],
+  [
+    "two runners of 36 inches with 2-inch hems, 15 % lost and a yard of waste",
+    published(
+      allFiberArts,
+      "whole page",
+      "3.5",
+      "553/153",
+      "adds 15 % to 40 inches, where it is to be divided out, and takes 128 inches for 3 1/2 yards",
+    ),
+    {
+      pieces: 2,
+      finishedLength: inches(36),
+      hemEachEnd: inches(2),
+      loomToFinished: percentLost(15),
+      takeUp: percentLost(0),
+      loomWaste: inches(36),
+    },
+    yards,
+  ],
+  [
+    "a towel of 28 inches that loses 12 % and takes up 9 %",
+    published(
+      schoolOfWeaving,
+      "the question",
+      "33.75",
+      "5000/143",
+      "adds both percentages to the finished length, where they are to be divided out one after the other",
+    ),
+    {
+      pieces: 1,
+      finishedLength: inches(28),
+      hemEachEnd: inches(0),
+      loomToFinished: percentLost(12),
+      takeUp: percentLost(9),
+      loomWaste: inches(0),
+    },
+    inches,
+  ],
+  [
+    "three towels of 70 cm with 2 cm turned under at each end, a tenth lost, 75 cm of waste",
+    published(
+      horsensVaevekreds,
+      "whole page",
+      "319.2",
+      "965/3",
+      "adds a tenth to 74 cm, where it is to be divided out",
+    ),
+    {
+      pieces: 3,
+      finishedLength: centimetres(70),
+      hemEachEnd: centimetres(2),
+      loomToFinished: percentLost(10),
+      takeUp: percentLost(0),
+      loomWaste: centimetres(75),
+    },
+    centimetres,
+  ],
+];
 
 describe("length of warp", () => {
   cited(
@@ -202,6 +317,8 @@ describe("length of warp", () => {
     ],
     inches,
   );
+
+  for (const [title, citation, input, unit] of rows) cited(title, citation, warpLength, [input], unit);
 
   it("of eight napkins is 252 2/9 in: 8 × 23 = 184, ÷ 0.9 ÷ 0.92 = 222 2/9, + 30", () => {
     expect(warpLength(napkins).in(inches)).toBeCloseTo(2270 / 9, 12);

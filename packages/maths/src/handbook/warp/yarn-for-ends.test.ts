@@ -1,21 +1,62 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { cited } from "#ci/cited.js";
+import { cited, published } from "#ci/cited.js";
+import type { Citation } from "#ci/cited.js";
+import type { Unit } from "../../engine/quantity/index.js";
 import { QuantityError } from "../../engine/refusal.js";
 import {
+  allFiberArts,
   brooks1892,
+  caws,
+  horsensVaevekreds,
   horton,
   jeanWeaves,
   measuredThreads,
   patrick,
   sammons,
+  sizing2014,
   sparksearcher,
+  vogl2001,
   weftHanded,
-  caws,
 } from "../../sources/index.js";
-import { feet, grams, inches, ounces, pounds, yards } from "../../units/index.js";
+import { feet, grams, inches, metres, ounces, pounds, yards } from "../../units/index.js";
+import type { Length } from "../../units/index.js";
 import { packagesToBuy } from "./packages-to-buy.js";
 import { yarnForEnds } from "./yarn-for-ends.js";
+
+type Row = readonly [title: string, Citation, ends: number, warpLength: Length, Unit<"length">];
+
+const rows: readonly Row[] = [
+  ["390 ends of 3 1/2 yards", published(allFiberArts, "whole page", "1365", "1365"), 390, yards("3.5"), yards],
+  [
+    "20 sections of 25 1/2 yards on one spool",
+    published(vogl2001, "whole page", "510", "510"),
+    20,
+    yards("25.5"),
+    yards,
+  ],
+  [
+    "10 sections of 25 1/2 yards on one spool",
+    published(vogl2001, "whole page", "255", "255"),
+    10,
+    yards("25.5"),
+    yards,
+  ],
+  [
+    "3250 ends of 36,000 yards",
+    published(sizing2014, "problem A", "117000000", "117000000"),
+    3250,
+    yards(36_000),
+    yards,
+  ],
+  [
+    "550 ends of 3.2 metres",
+    published(horsensVaevekreds, "whole page", "1210, then 1760", "1760"),
+    550,
+    metres("3.2"),
+    metres,
+  ],
+];
 
 describe("the yarn in so many ends", () => {
   cited(
@@ -110,6 +151,10 @@ describe("the yarn in so many ends", () => {
     [{ ends: 400, warpLength: feet(6) }],
     feet,
   );
+
+  for (const [title, citation, ends, warpLength, unit] of rows) {
+    cited(title, citation, yarnForEnds, [{ ends, warpLength }], unit);
+  }
 
   it("is bought in whole packages, never one too few and never two too many", () => {
     fc.assert(

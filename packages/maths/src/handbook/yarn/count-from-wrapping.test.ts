@@ -1,10 +1,92 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { cited } from "#ci/cited.js";
+import { cited, published } from "#ci/cited.js";
+import type { Citation } from "#ci/cited.js";
+import type { Unit } from "../../engine/quantity/index.js";
 import { QuantityError } from "../../engine/refusal.js";
-import { brooks1892, davis1920, taylor1909 } from "../../sources/index.js";
-import { cottonCount, grains, inches, metricCount, pounds, tex, worstedCount, yards } from "../../units/index.js";
+import {
+  beamCount2015,
+  brooks1892,
+  davis1920,
+  dooley1914,
+  taylor1909,
+  wrapping2024,
+  yarnCount2015,
+} from "../../sources/index.js";
+import {
+  cottonCount,
+  grains,
+  grams,
+  inches,
+  metricCount,
+  pounds,
+  tex,
+  worstedCount,
+  yards,
+} from "../../units/index.js";
+import type { Length, Mass } from "../../units/index.js";
 import { countFromWrapping } from "./count-from-wrapping.js";
+
+type Row = readonly [title: string, Citation, length: Length, mass: Mass, system: Unit<"length per mass">];
+
+const rows: readonly Row[] = [
+  [
+    "34 yards of 8 grains",
+    published(taylor1909, "p. 330, ch. XII", "35.41", "425/12", "cut off, not rounded"),
+    yards(34),
+    grains(8),
+    cottonCount,
+  ],
+  [
+    "2000 ends of 500 yards weigh 60 pounds",
+    published(taylor1909, "p. 434", "19.84", "1250/63"),
+    yards(1_000_000),
+    pounds(60),
+    cottonCount,
+  ],
+  [
+    "504 ends of 14,256 yards weigh 301 pounds",
+    published(brooks1892, "p. 153, ch. IX", "28.41", "42768/1505", "cut off, not rounded"),
+    yards(7_185_024),
+    pounds(301),
+    cottonCount,
+  ],
+  [
+    "420 ends of 2000 yards weigh 20 pounds",
+    published(beamCount2015, "problems 1 to 3", "50", "50"),
+    yards(840_000),
+    pounds(20),
+    cottonCount,
+  ],
+  [
+    "four leas of 104 grains",
+    published(beamCount2015, "problems 1 to 3", "38.4", "500/13", "cut off, not rounded"),
+    yards(480),
+    grains(104),
+    cottonCount,
+  ],
+  [
+    "24 yards of 4 grains are 50s",
+    published(yarnCount2015, "problems 1 to 4", "50", "50"),
+    yards(24),
+    grains(4),
+    cottonCount,
+  ],
+  [
+    "a lea of 2.05 grams",
+    published(wrapping2024, "example", "32", "6479891/205000"),
+    yards(120),
+    grams("2.05"),
+    cottonCount,
+  ],
+  [
+    "896 inches ravelled from 16 square inches weigh 8.6 grains",
+    published(dooley1914, "experiment 60", "24", "28000/1161"),
+    inches(896),
+    grains("8.6"),
+    cottonCount,
+  ],
+];
 
 describe("a count found by weighing", () => {
   cited(
@@ -42,6 +124,10 @@ describe("a count found by weighing", () => {
     [{ length: yards(840), mass: grains(100), system: cottonCount }],
     cottonCount,
   );
+
+  for (const [title, citation, length, mass, system] of rows) {
+    cited(title, citation, countFromWrapping, [{ length, mass, system }], system);
+  }
 
   it("finds the count a length was weighed out for", () => {
     fc.assert(

@@ -1,15 +1,24 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { cited } from "#ci/cited.js";
+import { cited, published } from "#ci/cited.js";
+import type { Citation } from "#ci/cited.js";
+import type { Unit } from "../../engine/quantity/index.js";
 import { QuantityError } from "../../engine/refusal.js";
 import {
+  allFiberArtsPricing,
   brooks1892,
   davis1920,
+  horsensVaevekreds,
+  howardBullough1909,
   interlacements,
   jeanWeaves,
   mallikerta,
   measuredThreads,
+  nasmith1890,
+  sizing2014,
+  sizingProblems,
   taylor1909,
+  yarnCount2015,
 } from "../../sources/index.js";
 import {
   cottonCount,
@@ -26,9 +35,119 @@ import {
   yards,
   yardsPerPound,
 } from "../../units/index.js";
+import type { IndirectCount, Length } from "../../units/index.js";
 import { yarnLength } from "./yarn-length.js";
 import { yarnMassDirect } from "./yarn-mass-direct.js";
 import { yarnMass } from "./yarn-mass.js";
+
+type Row = readonly [title: string, Citation, length: Length, count: IndirectCount, Unit<"mass">];
+
+const rows: readonly Row[] = [
+  [
+    "16 yards of 20s",
+    published(taylor1909, "p. 331, ch. XII", "6.6", "20/3", "cut off, not rounded"),
+    yards(16),
+    cottonCount(20),
+    grains,
+  ],
+  [
+    "2100 ends of 95 yards in 30s: 7 lb 14 2/3 oz",
+    published(taylor1909, "p. 312, ch. XII", "7 lb 14 2/3 oz", "380/3"),
+    yards(199_500),
+    cottonCount(30),
+    ounces,
+  ],
+  [
+    "1860 ends of 102 yards in 45s",
+    published(taylor1909, "pp. 344 and 345, ch. XII", "5", "527/105"),
+    yards(189_720),
+    cottonCount(45),
+    pounds,
+  ],
+  [
+    "1240 ends of 102 yards in 20s",
+    published(taylor1909, "pp. 344 and 345, ch. XII", "7 1/2", "527/70", "rounded to the half pound"),
+    yards(126_480),
+    cottonCount(20),
+    pounds,
+  ],
+  [
+    "a lea of 25s weighs 40 grains",
+    published(howardBullough1909, "p. 233", "40", "40"),
+    yards(120),
+    cottonCount(25),
+    grains,
+  ],
+  [
+    "52 1/2 hanks of 10s weigh 5 lb 4 oz",
+    published(nasmith1890, "table 4", "5 lb 4 oz", "84"),
+    yards(44_100),
+    cottonCount(10),
+    ounces,
+  ],
+  [
+    "44 hanks of 16s weigh 2 lb 12 oz",
+    published(nasmith1890, "table 4", "2 lb 12 oz", "44"),
+    yards(36_960),
+    cottonCount(16),
+    ounces,
+  ],
+  [
+    "38 hanks of 28s weigh 1 lb 5 3/4 oz",
+    published(nasmith1890, "table 4", "1 lb 5 3/4 oz", "152/7", "rounded to the quarter ounce"),
+    yards(31_920),
+    cottonCount(28),
+    ounces,
+  ],
+  [
+    "15 yards of 40s, as a trade page has it",
+    published(
+      yarnCount2015,
+      "problems 1 to 4",
+      "1 7/3",
+      "25/8",
+      "misprint: 15 × 25 ÷ 120 is printed 25 × 25 ÷ 120; it is 3 1/8",
+    ),
+    yards(15),
+    cottonCount(40),
+    grains,
+  ],
+  [
+    "2800 ends of 1000 yards in 45s, unsized",
+    published(sizingProblems, "problem 1", "74.07", "2000/27"),
+    yards(2_800_000),
+    cottonCount(45),
+    pounds,
+  ],
+  [
+    "3250 ends of 36,000 yards in 40s, unsized",
+    published(sizing2014, "problem A", "3482", "24375/7"),
+    yards(117_000_000),
+    cottonCount(40),
+    pounds,
+  ],
+  [
+    "3240 yards at 2240 to the pound",
+    published(allFiberArtsPricing, "worked example", "1.45", "81/56"),
+    yards(3240),
+    yardsPerPound(2240),
+    pounds,
+  ],
+  [
+    "34,560 yards at 8400 to the pound, warp and weft",
+    published(jeanWeaves, "whole page", "4.114", "144/35"),
+    yards(34_560),
+    yardsPerPound(8400),
+    pounds,
+  ],
+  [
+    "550 ends of 3.2 metres at 13,500 metres to the kilogram",
+    published(horsensVaevekreds, "whole page", "130", "3520/27"),
+    metres(1760),
+    metresPerKilogram(13500),
+    grams,
+  ],
+];
 
 describe("the mass of a length of yarn", () => {
   cited(
@@ -144,6 +263,10 @@ describe("the mass of a length of yarn", () => {
     [{ mass: ounces("8.8"), count: linenCount(20) }],
     yards,
   );
+
+  for (const [title, citation, length, count, unit] of rows) {
+    cited(title, citation, yarnMass, [{ length, count }], unit);
+  }
 
   it("grows with the length and falls with the count", () => {
     fc.assert(

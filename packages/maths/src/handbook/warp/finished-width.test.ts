@@ -1,0 +1,36 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { cited, published } from "#ci/cited.js";
+import { QuantityError } from "../../engine/refusal.js";
+import { cnch2016 } from "../../sources/index.js";
+import { inches, percentLost } from "../../units/index.js";
+import { finishedWidth } from "./finished-width.js";
+
+describe("finished width", () => {
+  cited(
+    "twelve inches that lose a fifth finish at 9.6",
+    published(cnch2016, "opening section", "9.6", "9.6"),
+    finishedWidth,
+    [{ widthInReed: inches(12), reedToFinished: percentLost(20) }],
+    inches,
+  );
+
+  it("is the width in the reed where nothing is lost", () => {
+    expect(finishedWidth({ widthInReed: inches(20), reedToFinished: percentLost(0) }).in(inches)).toBe(20);
+  });
+
+  it("and what is lost make up the width in the reed", () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 1, max: 60 }), fc.integer({ min: 0, max: 99 }), (wide, lost) => {
+        const left = finishedWidth({ widthInReed: inches(wide), reedToFinished: percentLost(lost) }).in(inches);
+        expect(Math.abs(left + (wide * lost) / 100 - wide)).toBeLessThanOrEqual(1e-12 * wide);
+      }),
+    );
+  });
+
+  it("refuses a loss of all there is, and a bare number for a loss", () => {
+    const widthInReed = inches(20);
+    expect(() => finishedWidth({ widthInReed, reedToFinished: percentLost(100) })).toThrow(QuantityError);
+    expect(() => finishedWidth({ widthInReed, reedToFinished: 15 as never })).toThrow(QuantityError);
+  });
+});

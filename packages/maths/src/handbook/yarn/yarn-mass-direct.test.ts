@@ -1,0 +1,33 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { QuantityError } from "../../engine/refusal.js";
+import { grams, kilometres, metres, metricCount, tex } from "../../units/index.js";
+import { convertCount } from "./convert-count.js";
+import { yarnMassDirect } from "./yarn-mass-direct.js";
+import { yarnMass } from "./yarn-mass.js";
+
+describe("mass of a length of yarn, from its direct count", () => {
+  it("of a kilometre of 30 tex is 30 grams", () => {
+    expect(yarnMassDirect({ length: kilometres(1), count: tex(30) }).in(grams)).toBe(30);
+  });
+
+  it("of no yarn is nothing", () => {
+    expect(yarnMassDirect({ length: metres(0), count: tex(30) }).in(grams)).toBe(0);
+  });
+
+  it("agrees with the mass from the indirect count", () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 1, max: 100_000 }), fc.integer({ min: 1, max: 5000 }), (long, number) => {
+        const length = metres(long);
+        const direct = yarnMassDirect({ length, count: tex(number) }).in(grams);
+        const indirect = yarnMass({ length, count: convertCount(tex(number), metricCount).count }).in(grams);
+        expect(Math.abs(indirect - direct)).toBeLessThanOrEqual(1e-12 * direct);
+      }),
+    );
+  });
+
+  it("refuses a count of nothing, and an indirect count", () => {
+    expect(() => yarnMassDirect({ length: metres(5), count: tex(0) })).toThrow(QuantityError);
+    expect(() => yarnMassDirect({ length: metres(5), count: metricCount(30) as never })).toThrow(QuantityError);
+  });
+});
