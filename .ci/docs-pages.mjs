@@ -3,6 +3,7 @@
 import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { format } from "prettier";
 import { packageNames, root } from "./built.mjs";
+import { isPublished } from "./rows.mjs";
 import { calculationsOf, fileOf, mathsSource } from "./source.mjs";
 
 const check = process.argv.includes("--check");
@@ -125,7 +126,7 @@ pages.set(
     calculations.map(([name]) => `- [${capital(inWords(name))}](./${fileOf(name).kebab}.md)`).join("\n"),
   ].join("\n\n"),
 );
-const published = all.filter(({ status }) => status === "read");
+const published = all.filter(isPublished);
 pages.set(
   "docs/verification.md",
   [

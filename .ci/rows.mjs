@@ -1,6 +1,7 @@
 // What the scripts over the cited cases share.
 
-export const PUBLISHED = "read";
+/** A published case was read in its source and has a printed answer there. */
+export const isPublished = ({ status, prints }) => status === "read" && prints !== "";
 
 /** In how many digits a row's value agrees with the exact one, at most 15. */
 export function digitsAgreeing({ value, exact }) {

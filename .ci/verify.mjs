@@ -1,12 +1,12 @@
 // pnpm verify: runs every cited case, prints the summary of the verification table, and compares the collected files with
 // the committed ones; with --write it writes them.
 import { citedRows, writeCases } from "./collect.mjs";
-import { digitsAgreeing, PUBLISHED } from "./rows.mjs";
+import { digitsAgreeing, isPublished } from "./rows.mjs";
 
 const write = process.argv.includes("--write");
 const rows = citedRows();
 const stale = await writeCases(rows, { check: !write });
-const published = rows.filter(({ status }) => status === PUBLISHED);
+const published = rows.filter(isPublished);
 const digits = rows.map((row) => ({ row, digits: digitsAgreeing(row) }));
 const worst = digits.reduce((a, b) => (b.digits < a.digits ? b : a));
 const misprints = published.filter(({ differs }) => differs?.startsWith("misprint"));
@@ -19,7 +19,7 @@ for (const name of new Set(rows.map((row) => row.package))) {
 count("published cases in all", published.length);
 count("of them printed as the exact answer, rounded", published.filter(({ differs }) => differs === undefined).length);
 count("of them misprints of the source", misprints.length);
-count("cases from memory or common practice, not counted above", rows.length - published.length);
+count("cases from memory or without a printed answer, not counted above", rows.length - published.length);
 count("cases agreeing with the exact answer in 12 digits or more", digits.filter((one) => one.digits >= 12).length);
 process.stdout.write(
   `worst: ${worst.digits} digits, "${worst.row.title}": ours ${worst.row.value}, exact ${worst.row.exact}\n`,

@@ -11,9 +11,10 @@ const ADDRESS = /^\$?[A-Z]{1,3}\$?[1-9]\d{0,6}(?::\$?[A-Z]{1,3}\$?[1-9]\d{0,6})?
 const FUNCTIONS: Readonly<Record<Unary, (inside: string) => string>> = {
   "√": (inside) => `SQRT(${inside})`,
   Σ: (inside) => `SUMPRODUCT(${inside})`,
-  roundUp: (inside) => `ROUNDUP(ROUND(${inside},9),0)`,
-  roundDown: (inside) => `ROUNDDOWN(ROUND(${inside},9),0)`,
-  nearest: (inside) => `ROUND(ROUND(${inside},9),0)`,
+  // ROUNDUP and ROUNDDOWN go away from zero and towards it; INT always goes down.
+  roundUp: (inside) => `-INT(-ROUND(${inside},9))`,
+  roundDown: (inside) => `INT(ROUND(${inside},9))`,
+  nearest: (inside) => `INT(ROUND(${inside},9)+0.5)`,
 };
 
 function refuse(where: string, expected: string, received: unknown): never {

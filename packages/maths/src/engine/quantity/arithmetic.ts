@@ -6,6 +6,9 @@ import { decimalIn, makeQuantity, requireSameDimension, unitOf } from "./quantit
 import type { Quantity } from "./quantity.js";
 import type { Unit } from "./unit.js";
 
+/** Two amounts nearer than this part of them differ only by what division left over. */
+const RESIDUE = "1e-30";
+
 /** Both amounts in the unit of the first. */
 function inFirstUnit(
   a: Quantity<string>,
@@ -119,7 +122,8 @@ export function ratio<D extends string>(over: Quantity<D>, under: NoInfer<Quanti
  */
 export function compare<D extends string>(a: Quantity<D>, b: NoInfer<Quantity<D>>): -1 | 0 | 1 {
   const [, x, y] = inFirstUnit(a, b, "compare({ a, b })");
-  return x.comparedTo(y) as -1 | 0 | 1;
+  const residue = Decimal.max(x.abs(), y.abs()).times(RESIDUE);
+  return x.minus(y).abs().lte(residue) ? 0 : (x.comparedTo(y) as -1 | 1);
 }
 
 /**

@@ -55,10 +55,13 @@ export function amount(
   return { text: symbol === "" ? signed : `${signed} ${symbol}`, exact };
 }
 
+/** As many digits as one writes in a hand calculation. */
+const SHORT = 6;
+
 /** "× 36", "÷ 7000" or "× 0.9144": a fraction as one step of hand arithmetic. */
 export function factorText([over, under]: readonly [Decimal, Decimal]): string {
   const times = over.div(under);
   const inverse = under.div(over);
-  if (inverse.isInteger() && !times.isInteger()) return `÷ ${decimalText(inverse)}`;
-  return `× ${shown(times, 12).text}`;
+  const byInverse = times.precision() > SHORT && inverse.precision() <= SHORT;
+  return byInverse ? `÷ ${decimalText(inverse)}` : `× ${shown(times, 12).text}`;
 }

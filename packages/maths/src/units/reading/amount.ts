@@ -36,6 +36,61 @@ function unitFor<D extends string>(word: string, units: readonly Unit<D>[]): Uni
   return units.find(({ name, symbol }) => [name, symbol, ...(SPELLINGS[name] ?? [])].includes(wanted));
 }
 
+type Refuse = (code: RefusalCode, remedy: string) => never;
+
+interface Part<D extends string> {
+  readonly value: Decimal;
+  readonly unit: Unit<D>;
+}
+
+/** The amount and unit that stand at this place, and where the next part begins. */
+function partAt<D extends string>(
+  tokens: readonly Token[],
+  at: number,
+  units: readonly Unit<D>[],
+  options: ReadingOptions | undefined,
+  refuse: Refuse,
+): readonly [Part<D>, next: number] {
+  const [value, next] =
+    amountAt(tokens, at, marksOf(options?.locale ?? null)) ?? refuse("unreadable", commaRemedy(tokens[at], options));
+  const word = tokens[next];
+  if (word === undefined) {
+    return refuse("ambiguous", `The last number has no unit: is it ${units.map(({ name }) => name).join(" or ")}?`);
+  }
+  if (word.kind === "slash") return refuse("unreadable", "A fraction is a whole number over another that is not zero.");
+  if (word.kind !== "word") {
+    return refuse("ambiguous", "Two numbers stand side by side: write one number, such as 3 1/2, before each unit.");
+  }
+  const unit =
+    unitFor(word.text, units) ?? refuse("unknown-unit", `${described(word.text)} is none of the units given.`);
+  return [{ value, unit }, next + 1];
+}
+
+/** Every part of the text, from large to small, each unit once. */
+function partsOf<D extends string>(
+  tokens: readonly Token[],
+  units: readonly Unit<D>[],
+  options: ReadingOptions | undefined,
+  refuse: Refuse,
+): readonly Part<D>[] {
+  const parts: Part<D>[] = [];
+  for (let at = 0; at < tokens.length;) {
+    const joint = tokens[at];
+    if (joint?.kind === "hyphen" && (parts.length === 0 || joint.spaced)) {
+      return refuse("ambiguous", "A sign stands only before the whole amount.");
+    }
+    const [part, next] = partAt(tokens, joint?.kind === "hyphen" ? at + 1 : at, units, options, refuse);
+    const last = parts.at(-1)?.unit.scale;
+    const { scale } = part.unit;
+    if (last !== undefined && scale[0] * last[1] >= last[0] * scale[1]) {
+      return refuse("ambiguous", "Parts go from the larger unit to the smaller, each unit once.");
+    }
+    parts.push(part);
+    at = next;
+  }
+  return parts;
+}
+
 /**
  * Reads an amount of one or more parts, each with its unit, from large to small: `2 yd 6 in`, `6'6"`, `3 1/2 in`.
  * No part is ever dropped; a leading minus governs the whole.
@@ -47,50 +102,25 @@ export function amountFrom<D extends string>(
   units: readonly Unit<D>[],
   options: ReadingOptions | undefined,
 ): Quantity<D> {
-  const refuse = (code: RefusalCode, remedy: string): never => {
-    const expected = `an amount in ${units.map(({ name }) => name).join(", ")}, such as 3 1/2 ${units[0]?.symbol ?? ""}`;
+  const known = areUnitsOf(dimension, units) ? units.map(({ name }) => name).join(", ") : "";
+  const refuse: Refuse = (code, remedy) => {
+    const expected = known === "" ? `an amount and a list of units of ${dimension}` : `an amount in ${known}`;
     throw new QuantityError({ code, where: `${reader}(text)`, expected, received: described(text), remedy });
   };
-  if (!areUnitsOf(dimension, units)) {
+  if (known === "")
     return refuse("unknown-unit", "Give the units the text may use, for example [yards, feet, inches].");
-  }
   if (text.length > LONGEST)
     return refuse("unreadable", `Text of more than ${String(LONGEST)} characters is not read.`);
-  const tokens = tokensOf(text);
-  if (tokens === null || tokens.length === 0) return refuse("unreadable", "Write a number and its unit.");
-  const marks = marksOf(options?.locale ?? null);
+  const tokens = tokensOf(text) ?? [];
   const negative = tokens[0]?.kind === "hyphen";
-  let at = negative ? 1 : 0;
-  let sum = new Decimal(0);
-  let last: Unit<D> | null = null;
-  while (at < tokens.length) {
-    if (last !== null && tokens[at]?.kind === "hyphen") {
-      if (tokens[at]?.spaced === true) return refuse("ambiguous", "A sign stands only before the whole amount.");
-      at += 1;
-    }
-    const [value, next] = amountAt(tokens, at, marks) ?? refuse("unreadable", commaRemedy(tokens[at], options));
-    const word = tokens[next];
-    if (word?.kind === "slash")
-      return refuse("unreadable", "A fraction is a whole number over another that is not zero.");
-    if (word?.kind === "digits" || word?.kind === "vulgar" || word?.kind === "hyphen") {
-      return refuse("ambiguous", "Two numbers stand side by side: write one number, such as 3 1/2, before each unit.");
-    }
-    if (word === undefined)
-      return refuse("ambiguous", `The last number has no unit: is it ${units.map(({ name }) => name).join(" or ")}?`);
-    const unit =
-      unitFor(word.text, units) ??
-      refuse("unknown-unit", `"${described(word.text).slice(10, -1)}" is none of the units given.`);
-    if (last !== null && unit.scale[0] * last.scale[1] >= last.scale[0] * unit.scale[1]) {
-      return refuse("ambiguous", "Parts go from the larger unit to the smaller, each unit once.");
-    }
-    const scale = new Decimal(unit.scale[0]).div(unit.scale[1]);
-    sum = sum.plus(value.times(scale));
-    last = unit;
-    at = next + 1;
-  }
-  if (last === null) return refuse("unreadable", "Write a number and its unit.");
-  const inLast = kept(sum.times(last.scale[1]).div(last.scale[0]));
-  return makeQuantity(last, negative ? inLast.negated() : inLast);
+  const parts = partsOf(negative ? tokens.slice(1) : tokens, units, options, refuse);
+  const last = parts.at(-1)?.unit ?? refuse("unreadable", "Write a number and its unit, such as 3 1/2 in.");
+  const inBase = parts.reduce(
+    (sum, { value, unit }) => sum.plus(value.times(unit.scale[0]).div(unit.scale[1])),
+    new Decimal(0),
+  );
+  const total = kept(inBase.times(last.scale[1]).div(last.scale[0]));
+  return makeQuantity(last, negative ? total.negated() : total);
 }
 
 function commaRemedy(token: Token | undefined, options: ReadingOptions | undefined): string {

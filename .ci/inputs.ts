@@ -1,0 +1,40 @@
+import fc from "fast-check";
+import * as maths from "@thrum/maths";
+import type { Calculation, Declared, Unit } from "@thrum/maths";
+
+type Input = Declared["inputs"][string];
+type AnyCalculation = Calculation<Record<string, unknown>, unknown>;
+
+/** Every calculation the package exports, by name. */
+export const calculations: readonly (readonly [name: string, calculation: AnyCalculation])[] = Object.entries(maths)
+  .filter(([, value]) => typeof value === "function" && "declaration" in value)
+  .map(([name, value]) => [name, value as unknown as AnyCalculation]);
+
+const units = Object.values(maths).filter(
+  (value) => typeof value === "function" && "scale" in value,
+) as unknown as readonly Unit<string>[];
+
+/** The units of a dimension. */
+export function unitsOf(dimension: string): readonly Unit<string>[] {
+  return units.filter((unit) => unit.dimension === dimension);
+}
+
+const sixteenths = fc.integer({ min: 1, max: 4000 }).map((n) => n / 16);
+
+/** Any valid value for an input, made from its declaration. */
+export function validFor(input: Input): fc.Arbitrary<unknown> {
+  if (input.what === "whole") return fc.integer({ min: input.range.atLeast ?? 0, max: 900 });
+  if (input.what === "number") return sixteenths;
+  if (input.what === "word") return fc.constantFrom(...(input.words ?? []));
+  if (input.what === "unit") return fc.constantFrom(...unitsOf(input.dimension));
+  if (input.what === "list" && input.member !== null)
+    return fc.array(validFor(input.member), { minLength: 1, maxLength: 5 });
+  const amounts = input.range.below === 1 ? fc.integer({ min: 0, max: 95 }) : sixteenths;
+  return fc.tuple(fc.constantFrom(...unitsOf(input.dimension)), amounts).map(([unit, amount]) => unit(amount));
+}
+
+/** Any valid input of a calculation. */
+export function validInput({ declaration }: AnyCalculation): fc.Arbitrary<Record<string, unknown>> {
+  const fields = Object.entries(declaration.inputs).map(([field, input]) => [field, validFor(input)] as const);
+  return fc.record(Object.fromEntries(fields));
+}

@@ -1,0 +1,132 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { calculations, validInput } from "#ci/inputs.js";
+import { QuantityError } from "../refusal.js";
+import { explain } from "../working/index.js";
+import { dimensionsOf, formulaStyle, namesIn, parseTree, treeText } from "./index.js";
+
+function refusalOf(call: () => unknown): QuantityError {
+  try {
+    call();
+  } catch (error) {
+    if (error instanceof QuantityError) return error;
+    throw error;
+  }
+  throw new Error("was not refused");
+}
+
+const [first] = calculations;
+
+describe.each(calculations)("%s", (_name, calculation) => {
+  const { declaration } = calculation;
+  const inputs = Object.entries(declaration.inputs);
+  const sample = fc.sample(validInput(calculation), { numRuns: 1, seed: 5 })[0] ?? {};
+
+  it("uses every input it declares and nothing else, and its dimensions balance", () => {
+    const lines = declaration.lines.map(({ name }) => name);
+    const used = declaration.lines.flatMap(({ tree }) => namesIn(tree)).map((name) => name.split(".")[0] ?? "");
+    expect(new Set(used.filter((name) => !lines.includes(name)))).toEqual(new Set(inputs.map(([field]) => field)));
+    expect(dimensionsOf(declaration).size).toBeGreaterThan(inputs.length);
+  });
+
+  it("prints each line so that reading it gives the same line", () => {
+    for (const { tree } of declaration.lines)
+      expect(
+        parseTree(
+          treeText(
+            tree,
+            formulaStyle((name) => name),
+          ),
+        ),
+      ).toEqual(tree);
+  });
+
+  it("gives a finite answer or a typed refusal, the same as its working", () => {
+    fc.assert(
+      fc.property(validInput(calculation), (input) => {
+        let answer: unknown;
+        try {
+          answer = calculation(input);
+        } catch (error) {
+          expect(error).toBeInstanceOf(QuantityError);
+          expect((error as QuantityError).code).toBe("no-answer");
+          return;
+        }
+        const value = typeof answer === "number" ? answer : Number((answer as { value: string }).value);
+        expect(Number.isFinite(value)).toBe(true);
+        const { result, steps } = explain(calculation, input);
+        expect(steps).toHaveLength(declaration.lines.length);
+        const shown = Number.parseFloat(result.value.replace("(−", "-"));
+        expect(Math.abs(shown - value)).toBeLessThanOrEqual(1e-5 * Math.abs(value));
+      }),
+      { numRuns: 60 },
+    );
+  });
+
+  it("refuses every field left out, named wrong, or of another kind, with its path", () => {
+    for (const [field, input] of inputs) {
+      const without = Object.fromEntries(Object.entries(sample).filter(([name]) => name !== field));
+      expect(refusalOf(() => calculation(without))).toMatchObject({
+        code: "missing",
+        where: `${declaration.name}({ ${field} })`,
+        received: "nothing",
+      });
+      const bad: unknown[] = [null, "3", {}, [], true, Number.NaN, Number.POSITIVE_INFINITY, -1, () => 3, Symbol("x")];
+      if (input.what === "whole") bad.push(2.5, 2 ** 60);
+      for (const value of bad) {
+        const refusal = refusalOf(() => calculation({ ...sample, [field]: value }));
+        expect(refusal.where).toContain(field);
+        expect(refusal.expected.length * refusal.received.length).toBeGreaterThan(0);
+      }
+    }
+    expect(refusalOf(() => calculation({ ...sample, colour: 3 })).code).toBe("unknown-field");
+  });
+
+  it("refuses a copied, tampered or unfrozen quantity", () => {
+    for (const [field, input] of inputs) {
+      if (input.what !== "quantity") continue;
+      const own = sample[field] as object;
+      const copies: readonly unknown[] = [
+        structuredClone({ ...own }),
+        JSON.parse(JSON.stringify(own)),
+        { ...own, value: "1" },
+        Object.create(own),
+      ];
+      for (const copy of copies) {
+        expect(["copied-quantity", "wrong-kind"]).toContain(
+          refusalOf(() => calculation({ ...sample, [field]: copy })).code,
+        );
+      }
+    }
+  });
+
+  it("lists all its faulty fields in one error", () => {
+    expect(refusalOf(() => calculation({})).faults).toHaveLength(inputs.length);
+    for (const nothing of [undefined, null, 3, "x", []]) {
+      expect(refusalOf(() => calculation(nothing as never)).faults).toHaveLength(inputs.length);
+    }
+  });
+});
+
+describe("a formula", () => {
+  it("is read with × and ÷ before + and −, from the left", () => {
+    const text = (source: string): string =>
+      treeText(
+        parseTree(source),
+        formulaStyle((name) => name),
+      );
+    expect(text("a − b − c")).toBe("a − b − c");
+    expect(text("a − (b − c)")).toBe("a − (b − c)");
+    expect(text("(a × b) ÷ (c × d)")).toBe("a × b ÷ (c × d)");
+    expect(text("√(a + b) × Σ(1 ÷ c)")).toBe("√(a + b) × Σ(1 ÷ c)");
+    expect(text("((a))")).toBe("a");
+  });
+
+  it.each(["a +", "a b", "(a", "a)", "a ^ b", "roundUp a b", "", "a ÷ ÷ b"])("is not read from %j", (source) => {
+    expect(() => parseTree(source)).toThrow(SyntaxError);
+  });
+
+  it("is declared only when it is first used", () => {
+    expect(first?.[1].declaration).toBe(first?.[1].declaration);
+  });
+});

@@ -1,0 +1,109 @@
+import { describe, expect, it } from "vitest";
+import {
+  countFromWrapping,
+  endsForWidth,
+  foldedCount,
+  partnerCount,
+  settByDiameter,
+  warpLength,
+} from "../../handbook/index.js";
+import {
+  centimetres,
+  cottonCount,
+  endsPerInch,
+  grains,
+  inches,
+  metricCount,
+  percentLost,
+  yards,
+} from "../../units/index.js";
+import { asMarkdown, asText, explain } from "./index.js";
+
+const napkins = {
+  pieces: 8,
+  finishedLength: inches(21),
+  hemEachEnd: inches(1),
+  loomToFinished: percentLost(10),
+  takeUp: percentLost(8),
+  loomWaste: yards(1),
+};
+
+const byText = (a: string, b: string): number => a.localeCompare(b, "en");
+
+function linesOf(text: string): readonly string[] {
+  return text.split("\n").map((line) => line.trim());
+}
+
+describe("a working in text", () => {
+  it("of a warp shows every line, the conversion and the numbers in it", () => {
+    expect(linesOf(asText(explain(warpLength, napkins))).slice(7, -1)).toEqual([
+      "loom waste: 1 yd × 36 = 36 in",
+      "cut length = finished length + 2 × hem each end",
+      "= 21 in + 2 × 1 in",
+      "= 23 in",
+      "on loom = pieces × cut length ÷ (1 − loom to finished)",
+      "= 8 × 23 in ÷ (1 − 10 %)",
+      "≈ 204.444 in",
+      "thread in cloth = on loom ÷ (1 − take-up)",
+      "= 204.444 in ÷ (1 − 8 %)",
+      "≈ 222.222 in",
+      "warp = thread in cloth + loom waste",
+      "= 222.222 in + 36 in",
+      "≈ 258.222 in",
+    ]);
+  });
+
+  it("of a fold writes the sum out thread by thread, in the system of the first", () => {
+    const text = asText(explain(foldedCount, { counts: [cottonCount(40), cottonCount(80), metricCount(120)] }));
+    expect(linesOf(text)).toContain("counts: 120 Nm × 0.590541247448 ≈ 70.8649 Ne");
+    expect(linesOf(text)).toContain("= 1 ÷ (1 ÷ 40 Ne + 1 ÷ 80 Ne + 1 ÷ 70.8649 Ne)");
+  });
+
+  it("of a weighing shows the pound in grains", () => {
+    const text = asText(explain(countFromWrapping, { length: yards(120), mass: grains(20), system: cottonCount }));
+    expect(linesOf(text)).toContain("system mass: 1 lb × 7000 = 7000 gr");
+    expect(linesOf(text).at(-2)).toBe("= 50 Ne");
+  });
+
+  it("of ends for a width names the rounding and the ends", () => {
+    const input = { sett: endsPerInch(20), widthInReed: centimetres(53), threadingRepeat: 8, balanceEnds: 1 };
+    const lines = linesOf(asText(explain(endsForWidth, input)));
+    expect(lines).toContain("width in reed: 53 cm ÷ 2.54 ≈ 20.8661 in");
+    expect(lines).toContain("= roundUp((417.323 − 1) ÷ 8)");
+    expect(lines.at(-2)).toBe("= 425 ends");
+  });
+
+  it("of a rule of thumb shows the square root", () => {
+    const input = { constant: 0.9, yardsPerPound: 3360, ends: 2, intersections: 2 };
+    const lines = linesOf(asText(explain(settByDiameter, input)));
+    expect(lines).toContain("= 0.9 × √3360");
+    expect(lines.at(-2)).toBe("≈ 26.0845 ends per inch");
+  });
+
+  it("never shows a small number as nothing", () => {
+    const lines = linesOf(asText(explain(foldedCount, { counts: [cottonCount("0.000012345678")] })));
+    expect(lines.at(-2)).toBe("≈ 0.0000123457 Ne");
+  });
+
+  it("is refused as the calculation is", () => {
+    expect(() => explain(partnerCount, { wanted: cottonCount(30), counts: [cottonCount(30)] })).toThrow("partnerCount");
+  });
+});
+
+describe("a working in Markdown", () => {
+  it("carries the same numbers as the text", () => {
+    const working = explain(warpLength, napkins);
+    const numbers = (text: string): readonly string[] => text.match(/\d+(?:\.\d+)?/gu) ?? [];
+    const markdown = asMarkdown(working).replace(/^\d\. /gmu, "");
+    expect([...numbers(markdown)].sort(byText)).toEqual([...numbers(asText(working))].sort(byText));
+  });
+
+  it("lets no mark of a text act", () => {
+    const working = {
+      ...explain(warpLength, napkins),
+      name: "x",
+      inputs: [{ name: "<b>|*", value: "`1`", meaning: "[a](b)" }],
+    };
+    expect(asMarkdown(working)).not.toMatch(/<b>|`1`|\[a\]/u);
+  });
+});
