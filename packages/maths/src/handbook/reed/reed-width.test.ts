@@ -12,10 +12,8 @@ import {
   franz2021,
   goodOnes,
   handwovenQuestion,
-  handwovenWinding,
   luncheon2019,
   measuredThreads,
-  notFibonacci2020,
 } from "../../sources/index.js";
 import {
   centimetres,
@@ -40,9 +38,6 @@ const rows: readonly Row[] = [
     endsPerInch(92),
   ],
   ["562 ends at 28", published(franz2021, "figures of the sample", "20", "281/14"), 562, endsPerInch(28)],
-  ["406 ends at 20", published(handwovenWinding, "whole page", "a little over 20", "203/10"), 406, endsPerInch(20)],
-  ["406 ends at 30", published(handwovenWinding, "whole page", "a little over 13 1/2", "203/15"), 406, endsPerInch(30)],
-  ["183 ends at 10", published(notFibonacci2020, "figures of the warp", "18.3", "183/10"), 183, endsPerInch(10)],
   ["80 ends at 10", published(allOfMyLives2010, "whole page", "8", "8"), 80, endsPerInch(10)],
   ["80 ends at 5", published(allOfMyLives2010, "whole page", "16", "16"), 80, endsPerInch(5)],
 ];

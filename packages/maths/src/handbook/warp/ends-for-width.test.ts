@@ -54,14 +54,6 @@ const rows: readonly Row[] = [
     0,
   ],
   [
-    "60 to the inch, 24 inches",
-    published(materialThoughts, "whole page", "1440", "1440"),
-    endsPerInch(60),
-    inches(24),
-    1,
-    0,
-  ],
-  [
     "20 to the inch, 22 inches",
     published(cupOnTheBus2018, "whole post", "440", "440"),
     endsPerInch(20),
