@@ -38,24 +38,18 @@ const row = (line, figure, budget) => ({ line, figure: `${figure} B`, budget: `$
 
 async function mathsRows() {
   const names = await namesWhere("maths", (value) => typeof value === "function" && "declaration" in value);
-  const all = await bytes("maths", names);
+  const units = await namesWhere("maths", (value) => typeof value === "function" && "scale" in value);
+  const all = await bytes("maths", [...names, ...units]);
   const alone = [];
   const saved = [];
   for (const name of names) {
     alone.push(await bytes("maths", [name]));
-    saved.push(
-      all -
-        (await bytes(
-          "maths",
-          names.filter((other) => other !== name),
-        )),
-    );
+    const others = names.filter((other) => other !== name);
+    saved.push(all - (await bytes("maths", [...others, ...units])));
   }
-  const average = Math.round((all - Math.min(...alone)) / (names.length - 1));
   return [
     largest("largest calculation alone", names, alone, budgets.calculation),
-    row(`each of ${names.length - 1} further ones, on average`, average, budgets.furtherCalculation),
-    largest("largest further one beside all the others", names, saved, budgets.furtherCalculation),
+    largest("largest further one, beside the others and the units", names, saved, budgets.furtherCalculation),
   ];
 }
 

@@ -18,15 +18,6 @@ export const gateTextile: Source = {
   place: "online",
 };
 
-/** A page of count conversions with worked examples. */
-export const countConversion: Source = {
-  key: "count-conversion-tex",
-  author: "textile article site",
-  title: "Count conversion to tex",
-  year: "undated",
-  place: "online",
-};
-
 /** A course page on yarn numbering. */
 export const groenKennisnet: Source = {
   key: "groen-kennisnet",
@@ -234,15 +225,6 @@ export const fiberGeekery: Source = {
   place: "online",
 };
 
-/** A mill example of ends, tape length and hanks. */
-export const textilecalculation: Source = {
-  key: "textilecalculation-ends",
-  author: "textilecalculation",
-  title: "Calculation of the total quantity of warp",
-  year: "undated",
-  place: "online",
-};
-
 /** A beginners page with a worked project. */
 export const allFiberArts: Source = {
   key: "all-fiber-arts",
@@ -250,15 +232,6 @@ export const allFiberArts: Source = {
   title: "Beginner weaving: calculate yarn",
   year: "undated",
   place: "online",
-};
-
-/** The magazine answers readers on sleying. */
-export const handwovenQuestion: Source = {
-  key: "handwoven-sleying",
-  author: "Handwoven",
-  title: "Sleying the Reed for Specific Setts; 8/2 cotton in an 8-dent reed",
-  year: "undated",
-  place: "Fort Collins",
 };
 
 /** A weaver finds that the wrong reed was used. */

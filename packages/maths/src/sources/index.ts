@@ -1,3 +1,2 @@
-export type { Source } from "../engine/formula/index.js";
 export * from "./articles.js";
 export * from "./books.js";

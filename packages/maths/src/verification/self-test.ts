@@ -45,12 +45,12 @@ function revived(value: unknown): unknown {
   return Object.fromEntries(Object.entries(value).map(([key, one]) => [key, revived(one)]));
 }
 
-/** The arguments of a case, as its function takes them. */
+/** The arguments of a case, as its function takes them. @internal */
 export function argumentsOf({ args }: VerificationCase): readonly unknown[] {
   return args.map(revived);
 }
 
-/** A result read out as the case has it. */
+/** A result read out as the case has it. @internal */
 export function readOut(result: unknown, { read }: VerificationCase): unknown {
   if (read === null) return result;
   const steps = read.split(/\.| in /u);
@@ -61,7 +61,7 @@ export function readOut(result: unknown, { read }: VerificationCase): unknown {
   }, result);
 }
 
-/** In how many digits two answers agree, at most 15; text agrees wholly or not at all. */
+/** In how many digits two answers agree, at most 15; text agrees wholly or not at all. @internal */
 export function digitsAgreeing(ours: unknown, exact: string): number {
   const found = /^(-?\d+(?:\.\d+)?)(?:\/(\d+))?$/u.exec(exact);
   if (found === null || typeof ours !== "number") return String(ours) === exact ? 15 : 0;

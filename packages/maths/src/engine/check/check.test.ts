@@ -31,7 +31,7 @@ describe("a claim about the length of a warp", () => {
     ["6.91", "adds each of loom to finished and take-up instead of dividing it out"], // 184 × 1.1 × 1.08 + 30 = 248.592
     ["6.17", "leaves out loom waste"], // 222.222
     ["12.84", "counts the loom waste once for every piece"], // 222.222 + 240 = 462.222
-    ["6.74", "counts one hem to the piece instead of two"], // 8 × 22 ÷ 0.828 + 30 = 242.560
+    ["6.74", "leaves out the factor 2"], // 8 × 22 ÷ 0.828 + 30 = 242.560
     ["7.07", "adds the percentages of loom to finished and take-up together and divides once"], // 184 ÷ 0.82 + 30 = 254.390
     ["252.22", "reckons in in and calls them yd"],
   ])("of %s yd comes of a sum that %s", (written, says) => {

@@ -1,4 +1,4 @@
-import type { Quantity, Unit } from "../quantity/index.js";
+import type { Unit } from "../quantity/index.js";
 import type { Input } from "./input.js";
 import type { Line } from "./tree.js";
 
@@ -22,6 +22,8 @@ export interface Declaration<I, R> {
   readonly name: string;
   readonly inputs: { readonly [K in keyof I]: Input<I[K]> };
   readonly formula: string;
+  /** The least that a line between may come to, where less would make no sense: no fewer repeats than none. */
+  readonly atLeast?: Readonly<Record<string, number>>;
   readonly result: Input<R>;
   /** The input whose unit the result takes, or the units to choose from; a length or mass needs neither. */
   readonly resultIn?: (keyof I & string) | readonly Unit<string>[];
@@ -35,6 +37,7 @@ export interface Declared {
   readonly inputs: Readonly<Record<string, Input<unknown>>>;
   readonly formula: string;
   readonly lines: readonly Line[];
+  readonly atLeast: Readonly<Record<string, number>>;
   readonly result: Input<unknown>;
   readonly resultIn: string | readonly Unit<string>[] | null;
   readonly source: Source;
@@ -46,5 +49,3 @@ export interface Calculation<I, R> {
   (input: I): R;
   readonly declaration: Declared;
 }
-
-export type Answer = Quantity<string> | number;

@@ -1,24 +1,13 @@
 export { calculation } from "./calculation.js";
-export type { Answer, Calculation, Declaration, Declared, Slip, Source } from "./declaration.js";
+export type { Calculation, Declared, Source } from "./declaration.js";
 export { dimensionsOf } from "./dimensions.js";
 export type { Powers } from "./dimensions.js";
 export { stepsOf } from "./evaluate.js";
 export type { Step, Value } from "./evaluate.js";
 export { factorInto, intoFrame, outOfFrame } from "./frame.js";
 export type { Frame } from "./frame.js";
-export {
-  added,
-  atLeastZero,
-  listOf,
-  loss,
-  oneOf,
-  plainNumber,
-  positive,
-  positiveEither,
-  unitFor,
-  whole,
-} from "./input.js";
-export type { Input, Range } from "./input.js";
+export { atLeastZero, listOf, loss, oneOf, plainNumber, positive, positiveEither, unitFor, whole } from "./input.js";
+export type { Input } from "./input.js";
 export { parseLines, parseTree } from "./parse.js";
 export { plainTree } from "./plain-tree.js";
 export { readInputs } from "./read.js";
@@ -26,4 +15,4 @@ export type { Read } from "./read.js";
 export { countsInUnit, run } from "./run.js";
 export type { Run } from "./run.js";
 export { folded, formulaStyle, namesIn, treeText, withNames } from "./tree.js";
-export type { Line, Operator, Tree, TreeStyle, Unary } from "./tree.js";
+export type { Line, Operator, Tree, Unary } from "./tree.js";

@@ -49,12 +49,6 @@ export function loss(meaning: string): Input<Quantity<"loss">> {
   };
 }
 
-/** A percentage added to what is there. */
-export function added(meaning: string): Input<Quantity<"addition">> {
-  const noun = "a percentage added";
-  return { what: "quantity", dimension: "addition", noun, meaning, range: { ...anything, atLeast: 0 }, member: null };
-}
-
 /** A whole number of things; the noun is theirs. */
 export function whole(noun: string, meaning: string, bounds: { readonly atLeast: number }): Input<number> {
   return { ...plain, what: "whole", noun, meaning, range: { ...anything, atLeast: bounds.atLeast } };

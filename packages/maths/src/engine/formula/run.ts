@@ -96,6 +96,12 @@ export function run(declared: Declared, given: unknown): Run {
   if (failed !== null || last === undefined || Array.isArray(last)) {
     return refuse(declared, "a finite value for", `nothing at the line ${failed ?? "asked for"}`);
   }
+  for (const { name, value } of steps) {
+    const least = declared.atLeast[name];
+    if (least !== undefined && !Array.isArray(value) && (value as Decimal).lt(least)) {
+      return refuse(declared, `${name} of ${String(least)} or more for`, String(value));
+    }
+  }
   const unit = resultUnit(declared, inputs, frame);
   const inFrame = last as Decimal;
   const value = settled(

@@ -1,5 +1,5 @@
 export { asMarkdown } from "./as-markdown.js";
-export { asText, sourceText } from "./as-text.js";
+export { asText } from "./as-text.js";
 export { explain } from "./explain.js";
 export type { Working, WorkingStep } from "./explain.js";
 export { inWords } from "./words.js";

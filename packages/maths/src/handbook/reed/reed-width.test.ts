@@ -10,10 +10,10 @@ import {
   dustBunnies,
   fiberGeekery,
   franz2021,
-  goodOnes,
-  handwovenQuestion,
+  handwovenWinding,
   luncheon2019,
   measuredThreads,
+  notFibonacci2020,
 } from "../../sources/index.js";
 import {
   centimetres,
@@ -103,8 +103,8 @@ describe("the width in the reed", () => {
   cited(
     "406 ends at 20 to the inch",
     {
-      source: handwovenQuestion,
-      at: "Winding a Warp with Complex Color Order",
+      source: handwovenWinding,
+      at: "answer",
       status: "read",
       prints: "a little over 20",
       exact: "20.3",
@@ -116,8 +116,8 @@ describe("the width in the reed", () => {
   cited(
     "406 ends at 30 to the inch",
     {
-      source: handwovenQuestion,
-      at: "Winding a Warp with Complex Color Order",
+      source: handwovenWinding,
+      at: "answer",
       status: "read",
       prints: "a little over 13 1/2",
       exact: "203/15",
@@ -128,7 +128,7 @@ describe("the width in the reed", () => {
   );
   cited(
     "183 ends at 10 to the inch",
-    { source: goodOnes, at: "11 January 2020", status: "read", prints: "18.3", exact: "18.3" },
+    { source: notFibonacci2020, at: "11 January 2020", status: "read", prints: "18.3", exact: "18.3" },
     reedWidth,
     [{ ends: 183, sett: endsPerInch(10) }],
     inches,

@@ -194,6 +194,11 @@ describe("the ends for a width", () => {
     expect(endsForWidth({ sett: endsPerInch(24), widthInReed: third, threadingRepeat: 4, balanceEnds: 0 })).toBe(320);
   });
 
+  it("are refused where the width holds fewer than the balance ends", () => {
+    const narrow = { sett: endsPerInch(1), widthInReed: inches(1), threadingRepeat: 1, balanceEnds: 2 };
+    expect(() => endsForWidth(narrow)).toThrow("repeats of 0 or more");
+  });
+
   it("are refused for half an end to the repeat", () => {
     const width = { sett: endsPerInch(30), widthInReed: inches(26) };
     expect(() => endsForWidth({ ...width, threadingRepeat: 2.5, balanceEnds: 0 })).toThrow(QuantityError);

@@ -42,6 +42,7 @@ export const endsForWidth: Calculation<EndsForWidthInput, number> = /* @__PURE__
     endsInWidth = sett × widthInReed
     repeats     = roundUp((endsInWidth − balanceEnds) ÷ threadingRepeat)
     ends        = repeats × threadingRepeat + balanceEnds`,
+  atLeast: { repeats: 0 },
   result: whole("ends", "in the reed", { atLeast: 1 }),
   source: commonPractice,
   slips: [

@@ -59,9 +59,5 @@ export const warpLength: Calculation<WarpLengthInput, Length> = /* @__PURE__ */ 
       says: "counts the loom waste once for every piece",
       instead: "warp = threadInCloth + pieces × loomWaste",
     },
-    {
-      says: "counts one hem to the piece instead of two",
-      instead: "cutLength = finishedLength + hemEachEnd",
-    },
   ],
 }));

@@ -99,13 +99,6 @@ describe("a yarn", () => {
     yardsPerPound,
   );
   cited(
-    "2/40s cotton wraps as 20s",
-    { source: taylor1909, at: "site page 239", status: "read", prints: "20", exact: "20" },
-    yarnCount,
-    [{ count: cottonCount(40), plies: 2, counted: "single" }],
-    cottonCount,
-  );
-  cited(
     "40/2 spun silk is 40 hanks to the pound as it stands",
     { source: taylor1909, at: "site page 239", status: "read", prints: "40", exact: "40" },
     yarnCount,
@@ -168,7 +161,7 @@ describe("a yarn", () => {
       source: textileNotes,
       at: "Designation of yarns after ply",
       status: "read",
-      prints: "two ends wound without twist",
+      prints: "",
       exact: "50",
     },
     resultantDirectCount,

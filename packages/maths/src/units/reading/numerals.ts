@@ -15,7 +15,7 @@ export function marksOf(locale: string | null): NumeralMarks {
 }
 
 /** A numeral with its marks taken as the locale has them; null when they don't fit it. */
-export function numeral(text: string, { decimal, group }: NumeralMarks): Decimal | null {
+function numeral(text: string, { decimal, group }: NumeralMarks): Decimal | null {
   const [whole = "", part, more] = text.split(decimal);
   if (more !== undefined || part === "") return null;
   const groups = group === null ? [whole] : whole.split(group);
