@@ -319,7 +319,7 @@ export const cdquestions: Source = {
 export const goodOnes: Source = {
   key: "tt820-2019",
   author: "tt820",
-  title: "Good ones, weaving journal",
+  title: "Towels: good ones",
   year: "2019",
   place: "online",
 };
@@ -583,4 +583,13 @@ export const trapunto2012: Source = {
   title: "Eternity Napkins",
   year: "2012",
   place: "trapunto.wordpress.com",
+};
+
+/** A weaver's log of her first napkins, every colour weighed. */
+export const zaldoGrace2019: Source = {
+  key: "zaldograce-2019",
+  author: "ZaldoGrace",
+  title: "My First Napkins, project page",
+  year: "2019",
+  place: "ravelry.com",
 };

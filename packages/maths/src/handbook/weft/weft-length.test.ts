@@ -1,0 +1,64 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { cited } from "#ci/cited.js";
+import { QuantityError } from "../../engine/refusal.js";
+import { textileNotes, weftHanded, zaldoGrace2019 } from "../../sources/index.js";
+import { centimetres, inches, metres, picksPerCentimetre, picksPerInch, yards } from "../../units/index.js";
+import { weftLength } from "./weft-length.js";
+
+describe("length of weft", () => {
+  cited(
+    "a yard of cloth 30 inches wide at 60 picks",
+    { source: textileNotes, at: "Weft calculations, sections 1-4", status: "read", prints: "1800", exact: "1800" },
+    weftLength,
+    [{ wovenLength: yards(1), picks: picksPerInch(60), widthInReed: inches(30) }],
+    yards,
+  );
+  cited(
+    "fifty yards of it",
+    { source: textileNotes, at: "Weft calculations, sections 1-4", status: "read", prints: "90000", exact: "90000" },
+    weftLength,
+    [{ wovenLength: yards(50), picks: picksPerInch(60), widthInReed: inches(30) }],
+    yards,
+  );
+  cited(
+    "two cloaks 45 inches wide at 10 picks",
+    { source: weftHanded, at: "14 April 2010", status: "read", prints: "4500", exact: "4500" },
+    weftLength,
+    [{ wovenLength: yards(10), picks: picksPerInch(10), widthInReed: inches(45) }],
+    yards,
+  );
+  cited(
+    "napkins 24 inches wide at 14 picks, 79.5 inches woven",
+    {
+      source: zaldoGrace2019,
+      at: "project page",
+      status: "read",
+      prints: "",
+      exact: "742",
+    },
+    weftLength,
+    [{ wovenLength: inches("79.5"), picks: picksPerInch(14), widthInReed: inches(24) }],
+    yards,
+  );
+
+  it("counted in centimetres is two metres of cloth, 8 picks, 50 cm: 1600 picks of half a metre", () => {
+    const cloth = { wovenLength: centimetres(200), picks: picksPerCentimetre(8), widthInReed: centimetres(50) };
+    expect(weftLength(cloth).in(metres)).toBe(800);
+  });
+
+  it("grows with the cloth, the picks and the width", () => {
+    const size = fc.integer({ min: 1, max: 500 });
+    fc.assert(
+      fc.property(size, size, size, (length, picks, width) => {
+        const cloth = { wovenLength: inches(length), picks: picksPerInch(picks), widthInReed: inches(width) };
+        expect(weftLength(cloth).in(inches)).toBe(length * picks * width);
+      }),
+    );
+  });
+
+  it("is refused for a cloth of no width", () => {
+    const cloth = { wovenLength: yards(10), picks: picksPerInch(10), widthInReed: inches(0) };
+    expect(() => weftLength(cloth)).toThrow(QuantityError);
+  });
+});
