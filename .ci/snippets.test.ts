@@ -60,11 +60,11 @@ async function run(snippet: string, scope: Scope): Promise<number> {
   const show = (shown: string, value: unknown): void => {
     found.push([shown, value]);
   };
-  runInNewContext(code, { ...scope, show }, { timeout: 5000 });
+  runInNewContext(code, { Map, ...scope, show }, { timeout: 5000 });
   for (const [shown, value] of found) {
     const cut = shown.indexOf("…");
     if (cut >= 0) expect(shownAs(value).slice(0, cut)).toBe(shown.slice(0, cut));
-    else expect(shownAs(value)).toBe(shown);
+    else expect(shownAs(value)).toBe(shownAs(runInNewContext(`(${shown})`)));
   }
   return found.length;
 }

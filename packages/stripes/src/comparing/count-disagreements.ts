@@ -22,7 +22,9 @@ export interface CountDisagreement<C> {
  * Where the totals a book prints differ from the stripes it prints; empty if they agree.
  *
  * @throws StripeError for totals that are not whole numbers
- * @example countDisagreements({ sequence: scarf, printedTotal: 494, printedOfColour: new Map() })[0].counted // 498
+ * @example
+ * const warp = sequence([{ colour: "ash", ends: 24 }, { colour: "madder", ends: 72 }, { colour: "ash", ends: 24 }]);
+ * countDisagreements({ sequence: warp, printedTotal: 118, printedOfColour: new Map() })[0].counted // 120
  */
 export function countDisagreements<C>(input: CountDisagreementsInput<C>): readonly CountDisagreement<C>[] {
   check("countDisagreements", input, {

@@ -16,7 +16,11 @@ export interface EditedInput<C> {
  * A warp after an edit, which must have been found for that warp.
  *
  * @throws StripeError if the edit keeps or takes out an end that the warp does not have there
- * @example edited({ sequence: old, edit: shortestEdit({ from: old, to: planned }) })
+ * @example
+ * const warp = sequence([{ colour: "ash", ends: 24 }, { colour: "madder", ends: 72 }, { colour: "ash", ends: 24 }]);
+ * const planned = multiply({ sequence: warp, by: 2 });
+ * const edit = shortestEdit({ from: warp, to: planned });
+ * equal({ first: edited({ sequence: warp, edit }), second: planned }) // true
  */
 export function edited<C>(input: EditedInput<C>): Sequence<C> {
   const aStep = fields({ change: oneOf("keep", "take out", "put in"), colour: anyColour, ends: whole(1) });

@@ -13,7 +13,9 @@ export interface TwoSequences<C> {
  * Whether two sequences are the same warp, end for end, however they were written.
  *
  * @throws StripeError for anything that is not a sequence
- * @example equal({ first: planned, second: counted })
+ * @example
+ * const warp = sequence([{ colour: "ash", ends: 24 }, { colour: "madder", ends: 72 }, { colour: "ash", ends: 24 }]);
+ * equal({ first: warp, second: reverse(warp) }) // true
  */
 export function equal<C>(input: TwoSequences<C>): boolean {
   check("equal", input, { first: aSequence, second: aSequence });

@@ -16,7 +16,9 @@ export interface Difference<C> {
  * Where two warps first part; null if they never do.
  *
  * @throws StripeError for anything that is not a sequence
- * @example firstDifference({ first: planned, second: counted })?.end // 43
+ * @example
+ * const half = sequence([{ colour: "ash", ends: 12 }, { colour: "coal", ends: 4 }]);
+ * firstDifference({ first: half, second: reverse(half) }).end // 1
  */
 export function firstDifference<C>(input: TwoSequences<C>): Difference<C> | null {
   check("firstDifference", input, { first: aSequence, second: aSequence });

@@ -28,7 +28,9 @@ export interface Likeness<C> {
  * How one sequence becomes another if it may be begun elsewhere, turned round, scaled or recoloured; null if it cannot.
  *
  * @throws StripeError for a sequence without ends, or an unknown liberty
- * @example likeness({ first: law, second: book, upTo: ["rotation", "scale"] })?.scale
+ * @example
+ * const half = sequence([{ colour: "ash", ends: 12 }, { colour: "coal", ends: 4 }]);
+ * likeness({ first: half, second: multiply({ sequence: half, by: 3 }), upTo: ["scale"] }).scale // { second: 3, first: 1 }
  */
 export function likeness<C>(input: LikenessInput<C>): Likeness<C> | null {
   const liberty = oneOf("rotation", "reversal", "scale", "recolouring");

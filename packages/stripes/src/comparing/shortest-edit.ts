@@ -31,7 +31,9 @@ const MOST_COMPARED = 400_000_000;
  * The fewest single ends to take out and to put in so that one warp becomes the other.
  *
  * @throws StripeError for two warps that differ over many thousands of ends
- * @example shortestEdit({ from: old, to: planned }).changed // 12
+ * @example
+ * const half = sequence([{ colour: "ash", ends: 12 }, { colour: "coal", ends: 4 }]);
+ * shortestEdit({ from: half, to: multiply({ sequence: half, by: 2 }) }).changed // 16
  */
 export function shortestEdit<C>(input: ShortestEditInput<C>): Edit<C> {
   check("shortestEdit", input, { from: aSequence, to: aSequence });

@@ -26,7 +26,9 @@ export interface StripeInGroup<C> {
  * The stripes, or parts of them, that lie in a group of ends: what a group counted off at the loom should show.
  *
  * @throws StripeError for a group outside the sequence
- * @example stripesInGroup({ sequence: warp, firstEnd: 49, lastEnd: 96 })
+ * @example
+ * const warp = sequence([{ colour: "ash", ends: 24 }, { colour: "madder", ends: 72 }, { colour: "ash", ends: 24 }]);
+ * stripesInGroup({ sequence: warp, firstEnd: 1, lastEnd: 48 }).map(({ ends }) => ends) // [24, 24]
  */
 export function stripesInGroup<C>(input: StripesInGroupInput<C>): readonly StripeInGroup<C>[] {
   check("stripesInGroup", input, { sequence: someEnds, firstEnd: whole(1), lastEnd: whole(1) });

@@ -22,7 +22,9 @@ export interface BalancedSequence<C> {
  * A repeat as many times over and the closing stripes it needs to look the same from both sides.
  *
  * @throws StripeError for a repeat that no closing stripes can balance
- * @example balanced({ repeat: check, times: 12 }).closing.ends // the ends of its first stripe
+ * @example
+ * const half = sequence([{ colour: "ash", ends: 12 }, { colour: "coal", ends: 4 }]);
+ * balanced({ repeat: half, times: 12 }).closing.ends // 12
  */
 export function balanced<C>(input: BalancedInput<C>): BalancedSequence<C> {
   check("balanced", input, { repeat: someEnds, times: whole(1) });

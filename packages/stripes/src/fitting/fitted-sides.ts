@@ -28,7 +28,9 @@ export interface FittedSides<C> {
  * The sequence with ends added or dropped at its two sides; added ends continue the outermost stripes.
  *
  * @throws StripeError if the difference is no whole number of steps
- * @example fittedSides({ sequence: warp, ends: warp.ends + 24, step: 4, oddStep: "left" }).left // 12
+ * @example
+ * const warp = sequence([{ colour: "ash", ends: 24 }, { colour: "madder", ends: 72 }, { colour: "ash", ends: 24 }]);
+ * fittedSides({ sequence: warp, ends: 144, step: 4, oddStep: "left" }).left // 12
  */
 export function fittedSides<C>(input: FittedSidesInput<C>): FittedSides<C> {
   check("fittedSides", input, {

@@ -18,7 +18,9 @@ export interface ScaleInput<C> {
  * The same proportions in another number of ends, as nearly as whole steps allow.
  *
  * @throws StripeError if the ends are no multiple of the step, or too few for the smallest stripe
- * @example scale({ sequence: napkin, ends: 420, step: 4, smallest: 4 }).sequence
+ * @example
+ * const warp = sequence([{ colour: "ash", ends: 24 }, { colour: "madder", ends: 72 }, { colour: "ash", ends: 24 }]);
+ * scale({ sequence: warp, ends: 240, step: 4, smallest: 4 }).sequence.runs.map(({ ends }) => ends) // [48, 144, 48]
  */
 export function scale<C>(input: ScaleInput<C>): FittedSequence<C> {
   check("scale", input, { sequence: someEnds, ends: whole(1, MOST_ENDS), step: whole(1), smallest: whole(0) });

@@ -32,7 +32,9 @@ export interface FittedSequence<C> {
  * Stripes of the ends nearest to their shares.
  *
  * @throws StripeError if the ends are no multiple of the step, or too few for the smallest stripe
- * @example sequenceFromShares({ stripes: [{ colour: "ash", share: 3 }, { colour: "coal", share: 1 }], ends: 40, step: 2, smallest: 2 })
+ * @example
+ * const stripes = [{ colour: "ash", share: 3 }, { colour: "coal", share: 1 }];
+ * sequenceFromShares({ stripes, ends: 40, step: 2, smallest: 2 }).sequence.runs[0].ends // 30
  */
 export function sequenceFromShares<C>(input: SequenceFromSharesInput<C>): FittedSequence<C> {
   const aShare = fields({ colour: anyColour, share: whole(1) });

@@ -34,7 +34,9 @@ export interface SnappedSequence<C> {
  * keeps it mirrored. An edge halfway between two steps goes down, in the right half of a mirrored sequence up.
  *
  * @throws StripeError if the ends are no multiple of the step, or too few for every stripe
- * @example snap({ sequence: napkin, step: 4, smallest: 4 }).moved // [{ stripe: 3, from: 45, to: 44 }]
+ * @example
+ * const napkin = sequence([{ colour: "ash", ends: 45 }, { colour: "coal", ends: 35 }]);
+ * snap({ sequence: napkin, step: 4, smallest: 4 }).moved // [{ stripe: 1, from: 45, to: 44 }]
  */
 export function snap<C>(input: SnapInput<C>): SnappedSequence<C> {
   check("snap", input, { sequence: someEnds, step: whole(1), smallest: whole(0) });

@@ -16,7 +16,9 @@ export interface ColourRowsInput<C> {
  * A chart with a row for each colour and a column for each stripe as written, 0 where a row is blank.
  *
  * @throws StripeError for a sequence without ends
- * @example colourRows({ sequence: warp, readFrom: "right" })
+ * @example
+ * const half = sequence([{ colour: "ash", ends: 12 }, { colour: "coal", ends: 4 }]);
+ * colourRows({ sequence: half, readFrom: "left" })[0].ends // [12, 0]
  */
 export function colourRows<C>(input: ColourRowsInput<C>): readonly ColourRow<C>[] {
   check("colourRows", input, { sequence: someEnds, readFrom: oneOf("left", "right") });

@@ -30,7 +30,9 @@ const NAME = "sequenceFromColourRows";
  * The sequence of a chart with a row for each colour and a column for each stripe.
  *
  * @throws StripeError for a column with no colour or with two, or brackets that overlap or leave the chart
- * @example sequenceFromColourRows({ rows: [{ colour: "red", ends: [2, 0] }, { colour: "tan", ends: [0, 4] }], brackets: [], readFrom: "left" })
+ * @example
+ * const rows = [{ colour: "red", ends: [2, 0] }, { colour: "tan", ends: [0, 4] }];
+ * sequenceFromColourRows({ rows, brackets: [], readFrom: "left" }).ends // 6
  */
 export function sequenceFromColourRows<C>(input: SequenceFromColourRowsInput<C>): Sequence<C> {
   const aBracket = fields({ from: whole(1), to: whole(1), times: whole(1, 100_000) });

@@ -38,7 +38,9 @@ const MARKS: Readonly<Record<string, readonly Pivots[]>> = {
  * A pattern sett read from letters and counts, as written and in full.
  *
  * @throws StripeError, with the character, for an unknown letter, a mark out of place, or marks against the pivots stated
- * @example settFromThreadCount({ text: "K/4 R24 K24 Y/4", legend, pivots: "full count" }).fullSett.ends // 104
+ * @example
+ * const legend = { K: "black", R: "red", Y: "yellow" };
+ * settFromThreadCount({ text: "K/4 R24 K24 Y/4", legend, pivots: "full count" }).fullSett.ends // 104
  */
 export function settFromThreadCount<C>(input: SettFromThreadCountInput<C>): Sett<C> {
   check(NAME, input, { text: aText, legend: aLetterLegend, pivots: oneOf("full count", "half count", "repeating") });

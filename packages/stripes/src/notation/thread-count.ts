@@ -20,7 +20,9 @@ export const aLetterLegend: ReturnType<typeof aLegend> = /* @__PURE__ */ aLegend
  * dots a sett that repeats straight on.
  *
  * @throws StripeError for a colour without a letter
- * @example threadCount({ sett, legend: { K: "black", Y: "yellow" }, pivots: "full count" }) // "K/4 Y/4"
+ * @example
+ * const sett = sequence([{ colour: "black", ends: 4 }, { colour: "yellow", ends: 6 }]);
+ * threadCount({ sett, legend: { K: "black", Y: "yellow" }, pivots: "full count" }) // "K/4 Y/6"
  */
 export function threadCount<C>(input: ThreadCountInput<C>): string {
   check("threadCount", input, {

@@ -20,7 +20,9 @@ export const aNameLegend: ReturnType<typeof aLegend> = /* @__PURE__ */ aLegend(
  * A list with the number first and the total last, as mills and weavers write it.
  *
  * @throws StripeError for a colour without a name
- * @example writtenList({ sequence, legend: { pink: 1, black: 2 }, repeats: "written out" }) // "20 pink, 2 black = 22 ends"
+ * @example
+ * const half = sequence([{ colour: "ash", ends: 12 }, { colour: "coal", ends: 4 }]);
+ * writtenList({ sequence: half, legend: { pink: "ash", black: "coal" }, repeats: "written out" }) // "12 pink, 4 black = 16 ends"
  */
 export function writtenList<C>(input: WrittenListInput<C>): string {
   check("writtenList", input, {

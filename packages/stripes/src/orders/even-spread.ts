@@ -16,7 +16,7 @@ export interface EvenSpreadInput<C> {
  * hold the same number, or one more.
  *
  * @throws StripeError for more marks than ends
- * @example evenSpread({ colour: "coal", ground: "ash", marks: 3, ends: 8 }) // coal, 2 ash, coal, 2 ash, coal, ash
+ * @example evenSpread({ colour: "coal", ground: "ash", marks: 3, ends: 8 }).runs.map(({ ends }) => ends) // [1, 2, 1, 2, 1, 1]
  */
 export function evenSpread<C>(input: EvenSpreadInput<C>): Sequence<C> {
   check("evenSpread", input, { colour: anyColour, ground: anyColour, marks: whole(0), ends: whole(1, 100_000) });

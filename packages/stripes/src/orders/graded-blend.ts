@@ -14,7 +14,7 @@ export interface GradedBlendInput<C> {
  * colour, rounded to the nearest whole end, a half up.
  *
  * @throws StripeError for a number of ends that is not whole
- * @example gradedBlend({ from: "ash", to: "coal", ends: 24 })
+ * @example gradedBlend({ from: "ash", to: "coal", ends: 24 }).ends // 24
  */
 export function gradedBlend<C>(input: GradedBlendInput<C>): Sequence<C> {
   check("gradedBlend", input, { from: anyColour, to: anyColour, ends: whole(2, 100_000) });

@@ -27,7 +27,9 @@ const MOST_RANDOM_ENDS = 100_000;
  * A random order of ends that keeps within limits: every colour within its share, no run longer than the longest.
  *
  * @throws StripeError for limits that no order can keep
- * @example randomOrder({ seed: 7, ends: 60, colours: [{ colour: "ash", atLeast: 20, atMost: 40 }, { colour: "coal", atLeast: 20, atMost: 40 }], longestRun: 3 })
+ * @example
+ * const colours = [{ colour: "ash", atLeast: 20, atMost: 40 }, { colour: "coal", atLeast: 20, atMost: 40 }];
+ * randomOrder({ seed: 7, ends: 60, colours, longestRun: 3 }).ends // 60
  */
 export function randomOrder<C>(input: RandomOrderInput<C>): Sequence<C> {
   check("randomOrder", input, {

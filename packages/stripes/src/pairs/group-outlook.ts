@@ -21,7 +21,7 @@ export interface GroupOutlook {
  * What to expect of groups of several colours wound together, each group in random order.
  *
  * @throws StripeError for a group of fewer than two threads
- * @example groupOutlook({ groups: 3, threads: 3 }).meanRuns // 25/3
+ * @example groupOutlook({ groups: 3, threads: 3 }).longestRun // 2
  */
 export function groupOutlook(input: GroupOutlookInput): GroupOutlook {
   check("groupOutlook", input, { groups: whole(1, MOST_PAIRS), threads: whole(2, 100) });

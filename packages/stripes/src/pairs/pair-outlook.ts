@@ -39,7 +39,7 @@ export interface PairOutlook {
  * What random order within each pair can look like, and what it cannot: never a run of three.
  *
  * @throws StripeError for a lead of more times than it is out of
- * @example pairOutlook({ pairs: 8, lead: { times: 1, outOf: 2 } }).meanDoubles // 7/2
+ * @example pairOutlook({ pairs: 8, lead: { times: 1, outOf: 2 } }).longestRun // 2
  */
 export function pairOutlook(input: PairOutlookInput): PairOutlook {
   checkPairs("pairOutlook", input, {});

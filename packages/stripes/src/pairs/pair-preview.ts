@@ -17,7 +17,9 @@ export interface PairPreviewInput<C> {
  * One of the orders that pairs wound together may fall into at the loom.
  *
  * @throws StripeError for a lead of more times than it is out of
- * @example pairPreview({ seed: 3, pairs: 8, lead: { times: 1, outOf: 2 }, first: "ash", second: "coal" })
+ * @example
+ * const lead = { times: 1, outOf: 2 };
+ * pairPreview({ seed: 3, pairs: 8, lead, first: "ash", second: "coal" }).ends // 16
  */
 export function pairPreview<C>(input: PairPreviewInput<C>): Sequence<C> {
   checkPairs("pairPreview", input, { seed: aSeed, first: anyColour, second: anyColour });

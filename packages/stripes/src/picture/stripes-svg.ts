@@ -23,7 +23,11 @@ export interface StripesSvgInput<C> {
  * A picture of the stripes to scale, one end one unit wide, as the text of an SVG file.
  *
  * @throws StripeError for a colour without a paint, or a paint that is more than a colour
- * @example stripesSvg({ sequence, paints, drawnIn: "colours", height: 40, id: "napkin", title: "Napkin", description: "Nine stripes" })
+ * @example
+ * const half = sequence([{ colour: "ash", ends: 12 }, { colour: "coal", ends: 4 }]);
+ * const paints = new Map([["ash", { fill: "#ccc", letter: "A", name: "ash" }], ["coal", { fill: "#222", letter: "C", name: "coal" }]]);
+ * const words = { id: "napkin", title: "Napkin", description: "Two stripes" };
+ * stripesSvg({ sequence: half, paints, drawnIn: "colours", height: 40, ...words }).startsWith("<svg") // true
  */
 export function stripesSvg<C>(input: StripesSvgInput<C>): string {
   check("stripesSvg", input, {

@@ -15,7 +15,9 @@ export interface TextStripInput<C> {
  * The sequence for a terminal, one character an end; each line begins with the number of its first end.
  *
  * @throws StripeError for a colour without a letter
- * @example textStrip({ sequence, letters: new Map([["ash", "."], ["coal", "#"]]), endsPerLine: 60 })
+ * @example
+ * const half = sequence([{ colour: "ash", ends: 12 }, { colour: "coal", ends: 4 }]);
+ * textStrip({ sequence: half, letters: new Map([["ash", "."], ["coal", "#"]]), endsPerLine: 60 }) // " 1  ............####"
  */
 export function textStrip<C>(input: TextStripInput<C>): string {
   check("textStrip", input, { sequence: someEnds, letters: aMapOfPaints, endsPerLine: whole(1, 1000) });

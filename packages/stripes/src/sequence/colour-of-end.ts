@@ -14,7 +14,9 @@ export interface ColourOfEndInput<C> {
  * Colour of one end.
  *
  * @throws StripeError for an end that the sequence does not have
- * @example colourOfEnd({ sequence: warp, end: 43 }) // "madder"
+ * @example
+ * const warp = sequence([{ colour: "ash", ends: 24 }, { colour: "madder", ends: 72 }, { colour: "ash", ends: 24 }]);
+ * colourOfEnd({ sequence: warp, end: 43 }) // "madder"
  */
 export function colourOfEnd<C>(input: ColourOfEndInput<C>): C {
   check("colourOfEnd", input, { sequence: someEnds, end: whole(1) });

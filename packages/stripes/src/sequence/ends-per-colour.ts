@@ -6,7 +6,9 @@ import type { Sequence } from "./sequence.js";
  * Ends of each colour, in the order in which the colours first appear.
  *
  * @throws StripeError for anything that is not a sequence
- * @example endsPerColour(warp).get("madder") // 96
+ * @example
+ * const warp = sequence([{ colour: "ash", ends: 24 }, { colour: "madder", ends: 72 }, { colour: "ash", ends: 24 }]);
+ * endsPerColour(warp).get("madder") // 72
  */
 export function endsPerColour<C>(sequence: Sequence<C>): ReadonlyMap<C, number> {
   check("endsPerColour", { sequence }, { sequence: aSequence });

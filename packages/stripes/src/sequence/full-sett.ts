@@ -20,7 +20,9 @@ export interface FullSettInput<C> {
  * One whole repeat of a sett, beginning with its first pivot.
  *
  * @throws StripeError for a half sett of a single stripe, which has no second pivot
- * @example fullSett({ sett: halfSettOfNapkin, pivots: "full count" })
+ * @example
+ * const half = sequence([{ colour: "ash", ends: 12 }, { colour: "coal", ends: 4 }]);
+ * fullSett({ sett: half, pivots: "half count" }).ends // 32
  */
 export function fullSett<C>(input: FullSettInput<C>): Sequence<C> {
   check("fullSett", input, { sett: someEnds, pivots: oneOf("full count", "half count", "repeating") });

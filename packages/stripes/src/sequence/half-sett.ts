@@ -18,7 +18,9 @@ export interface HalfSettInput<C> {
  * From pivot to pivot of a sett that reverses, begun at the pivot nearest its beginning.
  *
  * @throws StripeError for a sett that does not reverse, or an odd pivot that would be halved
- * @example halfSett({ sett: wholeRepeat, pivots: "full count" })
+ * @example
+ * const half = sequence([{ colour: "ash", ends: 12 }, { colour: "coal", ends: 4 }]);
+ * halfSett({ sett: fullSett({ sett: half, pivots: "full count" }), pivots: "full count" }).ends // 16
  */
 export function halfSett<C>(input: HalfSettInput<C>): Sequence<C> {
   check("halfSett", input, { sett: someEnds, pivots: oneOf("full count", "half count") });

@@ -7,7 +7,9 @@ import type { Sequence } from "./sequence.js";
  * One sequence after the other.
  *
  * @throws StripeError for an empty list, or anything in it that is not a sequence
- * @example join([border, body, border])
+ * @example
+ * const half = sequence([{ colour: "ash", ends: 12 }, { colour: "coal", ends: 4 }]);
+ * join([half, half]).ends // 32
  */
 export function join<C>(sequences: readonly Sequence<C>[]): Sequence<C> {
   check("join", { sequences }, { sequences: listOf(aSequence) });

@@ -8,7 +8,9 @@ import type { Sequence } from "./sequence.js";
  * A sequence and its reverse, so that the last stripe comes out twice as wide.
  *
  * @throws StripeError for a sequence without ends
- * @example mirror(half).ends // twice the ends of the half
+ * @example
+ * const half = sequence([{ colour: "ash", ends: 12 }, { colour: "coal", ends: 4 }]);
+ * mirror(half).ends // 32
  */
 export function mirror<C>(sequence: Sequence<C>): Sequence<C> {
   check("mirror", { sequence }, { sequence: someEnds });

@@ -12,7 +12,9 @@ export interface MultiplyInput<C> {
  * Every stripe as many times as wide, the proportions exactly kept.
  *
  * @throws StripeError for a factor that is not a whole number of 1 or more
- * @example multiply({ sequence: small, by: 4 })
+ * @example
+ * const half = sequence([{ colour: "ash", ends: 12 }, { colour: "coal", ends: 4 }]);
+ * multiply({ sequence: half, by: 4 }).ends // 64
  */
 export function multiply<C>(input: MultiplyInput<C>): Sequence<C> {
   check("multiply", input, { sequence: aSequence, by: whole(1) });

@@ -10,7 +10,9 @@ import { slice } from "./slice.js";
  * A sequence turned back at its last stripe, which stands once.
  *
  * @throws StripeError for a sequence without ends
- * @example pivot(half).ends // twice the ends of the half, less its last stripe
+ * @example
+ * const half = sequence([{ colour: "ash", ends: 12 }, { colour: "coal", ends: 4 }]);
+ * pivot(half).ends // 28
  */
 export function pivot<C>(sequence: Sequence<C>): Sequence<C> {
   check("pivot", { sequence }, { sequence: someEnds });

@@ -14,7 +14,9 @@ export interface RecolourInput<C, D> {
  * The same widths in other colours.
  *
  * @throws StripeError for a colour of the sequence that has no new colour
- * @example recolour({ sequence: winter, colours: new Map([["ash", "lime"], ["coal", "moss"]]) })
+ * @example
+ * const half = sequence([{ colour: "ash", ends: 12 }, { colour: "coal", ends: 4 }]);
+ * recolour({ sequence: half, colours: new Map([["ash", "lime"], ["coal", "moss"]]) }).runs[0].colour // "lime"
  */
 export function recolour<C, D>(input: RecolourInput<C, D>): Sequence<D> {
   check("recolour", input, { sequence: aSequence, colours: aMap });

@@ -13,7 +13,9 @@ export interface RepeatInput<C> {
  * A sequence as many times over.
  *
  * @throws StripeError for a number of times that is not whole, or more ends than a loom can hold
- * @example repeat({ sequence: check, times: 15 })
+ * @example
+ * const half = sequence([{ colour: "ash", ends: 12 }, { colour: "coal", ends: 4 }]);
+ * repeat({ sequence: half, times: 15 }).ends // 240
  */
 export function repeat<C>(input: RepeatInput<C>): Sequence<C> {
   check("repeat", input, { sequence: aSequence, times: whole(0) });

@@ -14,7 +14,9 @@ export interface RotateInput<C> {
  * The same repeat begun at another end.
  *
  * @throws StripeError for a sequence without ends, or a number of ends that is not whole
- * @example rotate({ sequence: repeatOfWarp, by: 10 })
+ * @example
+ * const half = sequence([{ colour: "ash", ends: 12 }, { colour: "coal", ends: 4 }]);
+ * rotate({ sequence: half, by: 12 }).runs[0].colour // "coal"
  */
 export function rotate<C>(input: RotateInput<C>): Sequence<C> {
   check("rotate", input, { sequence: someEnds, by: whole(0) });

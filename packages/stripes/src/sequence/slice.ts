@@ -17,7 +17,9 @@ export interface SliceInput<C> {
  * The ends after one cut and up to another; what is cut out counts as written in the stripes one sees.
  *
  * @throws StripeError for a cut outside the sequence, or the two cuts in the wrong order
- * @example slice({ sequence: warp, after: 100, upTo: 200 }).ends // 100
+ * @example
+ * const warp = sequence([{ colour: "ash", ends: 24 }, { colour: "madder", ends: 72 }, { colour: "ash", ends: 24 }]);
+ * slice({ sequence: warp, after: 20, upTo: 50 }).ends // 30
  */
 export function slice<C>(input: SliceInput<C>): Sequence<C> {
   check("slice", input, { sequence: aSequence, after: whole(0), upTo: whole(0) });

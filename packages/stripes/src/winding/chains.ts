@@ -26,7 +26,9 @@ export interface Chain<C> {
  * The warp in the fewest chains of at most so many ends, as nearly equal as the places for a cut allow.
  *
  * @throws StripeError for a stripe, or a step, wider than a chain may be
- * @example chains({ sequence: warp, most: 100, cutAt: "stripe edges" })
+ * @example
+ * const warp = sequence([{ colour: "ash", ends: 24 }, { colour: "madder", ends: 72 }, { colour: "ash", ends: 24 }]);
+ * chains({ sequence: warp, most: 100, cutAt: "stripe edges" }).map(({ lastEnd }) => lastEnd) // [24, 120]
  */
 export function chains<C>(input: ChainsInput<C>): readonly Chain<C>[] {
   check("chains", input, { sequence: someEnds, most: whole(1), cutAt: edgesOrStep });

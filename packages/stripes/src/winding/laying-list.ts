@@ -24,7 +24,11 @@ export interface LaidChain<C> extends Chain<C> {
  * The chains as they lie before the weaver at the loom, from left to right, their stripes in that order too.
  *
  * @throws StripeError for a weaver who would face away from the knots
- * @example layingList({ chains, endOneOn: "left", tiedAt: "in front of the reed", weaverFaces: "back of the loom" })
+ * @example
+ * const warp = sequence([{ colour: "ash", ends: 24 }, { colour: "madder", ends: 72 }, { colour: "ash", ends: 24 }]);
+ * const cut = chains({ sequence: warp, most: 60, cutAt: 2 });
+ * const seat = { tiedAt: "in front of the reed", weaverFaces: "back of the loom" };
+ * layingList({ chains: cut, endOneOn: "right", ...seat }).map(({ number }) => number) // [2, 1]
  */
 export function layingList<C>(input: LayingListInput<C>): readonly LaidChain<C>[] {
   check("layingList", input, {

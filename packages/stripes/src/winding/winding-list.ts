@@ -36,7 +36,9 @@ export interface WoundStripe<C> {
  * Every stripe as it is wound with several threads at once, begun at the near peg.
  *
  * @throws StripeError for more threads than ends
- * @example windingList({ sequence: warp, threads: 2, tieEvery: 20 })[0].rounds
+ * @example
+ * const warp = sequence([{ colour: "ash", ends: 24 }, { colour: "madder", ends: 72 }, { colour: "ash", ends: 24 }]);
+ * windingList({ sequence: warp, threads: 2, tieEvery: 20 })[0].rounds // 6
  */
 export function windingList<C>(input: WindingListInput<C>): readonly WoundStripe<C>[] {
   check("windingList", input, { sequence: someEnds, threads: whole(1), tieEvery: whole(1) });
