@@ -1,7 +1,7 @@
 import { described } from "./quantity/index.js";
 import type { Quantity, Unit } from "./quantity/index.js";
 import { QuantityError } from "./refusal.js";
-import { plainTree, treeText, withNames } from "./formula/index.js";
+import { declarationOf, plainTree, treeText, withNames } from "./formula/index.js";
 import type { Calculation, Unary } from "./formula/index.js";
 
 /** Where an input stands: a cell or range, with the unit its numbers are in; for a unit input, the unit itself. */
@@ -37,7 +37,7 @@ export function spreadsheetFormula<I, D extends string>(
   cells: Readonly<Record<keyof I & string, Cell>>,
   unit: Unit<D> | null,
 ): string {
-  const declared = calculation.declaration;
+  const declared = declarationOf("spreadsheetFormula", calculation);
   const addresses = new Map<string, string>();
   const units: Record<string, unknown> = {};
   for (const [field, { what }] of Object.entries(declared.inputs)) {

@@ -87,6 +87,7 @@ describe("a job file", () => {
       "!!js x",
     ];
     for (const text of hostile) expect(faultsOf(text).length, text.slice(0, 20)).toBeGreaterThan(0);
+    for (const none of [undefined, null, 3, {}, []]) expect(readJob(none).ok).toBe(false);
     expect(({} as Record<string, unknown>)["thrum"]).toBeUndefined();
   });
 

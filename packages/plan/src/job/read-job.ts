@@ -92,9 +92,13 @@ function aliasFaults(document: Document, lines: LineCounter): readonly JobFault[
  * @param text the whole file
  * @returns the job, or all its faults at once, each with its line and what to write instead
  */
-export function readJob(text: string): JobReading {
+export function readJob(text: unknown): JobReading {
   const refuse = (...faults: readonly JobFault[]): JobReading => ({ ok: false, faults });
   const whole = { line: 1, path: "" };
+  if (typeof text !== "string") {
+    const remedy = "Read the file as text first.";
+    return refuse({ ...whole, expected: "the text of a job file", received: received(text), remedy });
+  }
   if (text.length > LONGEST) {
     const expected = `a job file of at most ${String(LONGEST)} characters`;
     return refuse({ ...whole, expected, received: `${String(text.length)} characters`, remedy: "" });

@@ -4,6 +4,7 @@ import type { Quantity, Unit } from "../quantity/index.js";
 import { QuantityError } from "../refusal.js";
 import {
   countsInUnit,
+  declarationOf,
   folded,
   formulaStyle,
   outOfFrame,
@@ -123,7 +124,7 @@ export function check<I, D extends string>(
   input: NoInfer<I>,
   claim: Claim<D>,
 ): Verdict {
-  const worked = run(calculation.declaration, input);
+  const worked = run(declarationOf("check", calculation), input);
   const { declared, unit, steps, values, nearness } = worked;
   const where = `check(${declared.name}, …, { written })`;
   const [claimed, decimals] = readClaim(where, claim.written);

@@ -2,7 +2,7 @@ import { described } from "../quantity/index.js";
 import type { Quantity, Unit } from "../quantity/index.js";
 import { QuantityError } from "../refusal.js";
 import type { RefusalCode } from "../refusal.js";
-import { plainTree } from "../formula/index.js";
+import { declarationOf, plainTree } from "../formula/index.js";
 import type { Calculation, Input } from "../formula/index.js";
 import { BLOCK, nodeOf } from "./blocks.js";
 import type { Node } from "./blocks.js";
@@ -64,7 +64,7 @@ export function forColumns<I, D extends string>(
   units: Readonly<Partial<Record<keyof I & string, Unit<string>>>>,
   unit: Unit<D> | null,
 ): (columns: Readonly<Partial<Record<keyof I & string, Column>>>) => Float64Array {
-  const declared = calculation.declaration;
+  const declared = declarationOf("forColumns", calculation);
   const byField = units as Readonly<Record<string, Unit<string> | undefined>>;
   const where = (field: string): string => `forColumns(${declared.name}, { ${field} })`;
   const tree = plainTree(declared, "forColumns", byField, unit);

@@ -1,7 +1,22 @@
-import { makeQuantity } from "../quantity/index.js";
+import { described, makeQuantity } from "../quantity/index.js";
+import { QuantityError } from "../refusal.js";
 import type { Calculation, Declaration, Declared } from "./declaration.js";
 import { parseLines } from "./parse.js";
 import { run } from "./run.js";
+
+/** The declaration of a calculation, or the refusal of what is none. */
+export function declarationOf(caller: string, calculation: unknown): Declared {
+  const declared =
+    typeof calculation === "function" ? (calculation as Partial<Calculation<never, never>>).declaration : undefined;
+  if (declared !== undefined) return declared;
+  throw new QuantityError({
+    code: "wrong-kind",
+    where: `${caller}(calculation)`,
+    expected: "a calculation of the handbook",
+    received: described(calculation),
+    remedy: "Hand over the calculation itself, for example warpLength, without calling it.",
+  });
+}
 
 /** Makes a formula one can call from its declaration, which is read on first use. */
 export function calculation<I, R>(declare: () => Declaration<NoInfer<I>, NoInfer<R>>): Calculation<I, R> {

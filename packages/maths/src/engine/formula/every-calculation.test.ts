@@ -1,7 +1,10 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { calculations, validInput } from "#ci/inputs.js";
+import { check } from "../check/index.js";
+import { forColumns } from "../columns/index.js";
 import { QuantityError } from "../refusal.js";
+import { spreadsheetFormula } from "../spreadsheet.js";
 import { explain } from "../working/index.js";
 import { dimensionsOf, formulaStyle, namesIn, parseTree, treeText } from "./index.js";
 
@@ -124,6 +127,16 @@ describe("a formula", () => {
 
   it.each(["a +", "a b", "(a", "a)", "a ^ b", "roundUp a b", "", "a ÷ ÷ b"])("is not read from %j", (source) => {
     expect(() => parseTree(source)).toThrow(SyntaxError);
+  });
+
+  it("is what the printers, the check, the cells and the columns ask for: anything else is refused", () => {
+    for (const none of [undefined, null, {}, "warpLength", () => 3]) {
+      const given = none as never;
+      expect(refusalOf(() => explain(given, {})).where).toBe("explain(calculation)");
+      expect(refusalOf(() => check(given, {}, { written: "1", unit: null })).where).toBe("check(calculation)");
+      expect(refusalOf(() => spreadsheetFormula(given, {}, null)).where).toBe("spreadsheetFormula(calculation)");
+      expect(refusalOf(() => forColumns(given, {}, null)).where).toBe("forColumns(calculation)");
+    }
   });
 
   it("is declared only when it is first used", () => {

@@ -1,4 +1,4 @@
-export { calculation } from "./calculation.js";
+export { calculation, declarationOf } from "./calculation.js";
 export type { Calculation, Declared, Source } from "./declaration.js";
 export { dimensionsOf } from "./dimensions.js";
 export type { Powers } from "./dimensions.js";

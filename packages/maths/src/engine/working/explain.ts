@@ -1,9 +1,8 @@
-import { Decimal } from "../numbers.js";
-import { powersOf } from "../quantity/index.js";
-import type { Unit } from "../quantity/index.js";
-import { dimensionsOf, factorInto, formulaStyle, intoFrame, run, treeText, withNames } from "../formula/index.js";
-import type { Calculation, Powers, Read, Run, Source, Step, Tree, Value } from "../formula/index.js";
-import { amount, counted, factorText, inWords, symbolFor, symbolOf } from "./words.js";
+import type { Decimal } from "../numbers.js";
+import { declarationOf, dimensionsOf, formulaStyle, run, treeText, withNames } from "../formula/index.js";
+import type { Calculation, Powers, Run, Source, Step, Tree, Value } from "../formula/index.js";
+import { conversionsOf, inputText } from "./inputs.js";
+import { amount, counted, inWords, symbolFor, symbolOf } from "./words.js";
 
 /** One line of a working: the formula, the numbers in it, and what they come to. */
 export interface WorkingStep {
@@ -22,44 +21,6 @@ export interface Working {
   readonly steps: readonly WorkingStep[];
   readonly result: { readonly sign: "=" | "≈"; readonly value: string };
   readonly source: Source;
-}
-
-/** An input in full where it is short; a computed one is told to be rounded. */
-function asGiven(value: Decimal, symbol: string): string {
-  const short = amount(value, symbol, value.precision() <= 12 ? 12 : 6);
-  return short.exact ? short.text : `≈ ${short.text}`;
-}
-
-function inputText(read: Read): string {
-  if (read.what === "list") return read.members.map(inputText).join(", ");
-  if (read.what === "number") return amount(read.value, "").text;
-  if (read.what === "quantity") return asGiven(read.value, read.unit.symbol);
-  if (read.what === "word") return read.word;
-  const { length, mass } = read.unit.of ?? { length: null, mass: null };
-  const parts = [length, mass].map((part) => (part ? `${String(part[0])} ${part[1].symbol}` : "")).filter(Boolean);
-  return `${read.unit.symbol}: ${parts.join(" to ")}`;
-}
-
-/** How an input is turned into the unit of work; nothing where it already is in it. */
-function conversionsOf({ inputs, frame }: Run): Working["conversions"] {
-  const lines: { name: string; text: string }[] = [];
-  const convert = (name: string, value: Decimal, unit: Unit<string>): void => {
-    const factor = factorInto(frame, unit);
-    if (factor[0].eq(factor[1]) || powersOf(unit.dimension).every((power) => power === 0)) return;
-    const into = amount(intoFrame(frame, value, unit), symbolFor(frame, unit));
-    const from = asGiven(value, unit.symbol);
-    lines.push({ name: inWords(name), text: `${from} ${factorText(factor)} ${into.exact ? "=" : "≈"} ${into.text}` });
-  };
-  for (const [name, read] of inputs) {
-    for (const one of read.what === "list" ? read.members : [read]) {
-      if (one.what === "quantity") convert(name, one.value, one.unit);
-      if (one.what !== "unit") continue;
-      const { length, mass } = one.unit.of ?? { length: null, mass: null };
-      if (length) convert(`${name}.length`, new Decimal(length[0]), length[1]);
-      if (mass) convert(`${name}.mass`, new Decimal(mass[0]), mass[1]);
-    }
-  }
-  return lines;
 }
 
 /** Every Σ written out as the sum it stands for, its members numbered. */
@@ -131,7 +92,7 @@ function stepSymbol(worked: Run, name: string, powers: ReadonlyMap<string, Power
  * @throws QuantityError as the calculation itself would
  */
 export function explain<I>(calculation: Calculation<I, unknown>, input: NoInfer<I>): Working {
-  const worked = run(calculation.declaration, input);
+  const worked = run(declarationOf("explain", calculation), input);
   const { declared, inputs, unit, value } = worked;
   const result = amount(value, unit === null ? counted(value, declared.result.noun) : unit.symbol);
   return {
