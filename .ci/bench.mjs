@@ -4,11 +4,13 @@ import { figures as columns } from "./bench/columns.mjs";
 import { figures as conversion } from "./bench/conversion.mjs";
 import { figures as exactness } from "./bench/exactness.mjs";
 import { figures as importing } from "./bench/import.mjs";
+import { figures as planning } from "./bench/plan.mjs";
 import { figures as stripes } from "./bench/stripes.mjs";
 import { figures as types } from "./bench/types.mjs";
 import { printTable } from "./table.mjs";
 
 const rows = [];
-for (const figures of [exactness, conversion, columns, stripes, importing, types]) rows.push(...(await figures()));
+for (const figures of [exactness, conversion, columns, planning, stripes, importing, types])
+  rows.push(...(await figures()));
 printTable(rows);
 process.exitCode = rows.every((row) => row.holds || !row.mustHold) ? 0 : 1;
