@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import * as maths from "@thrum/maths";
-import type { Calculation, Declared, Unit } from "@thrum/maths";
+import type { Calculation, Declared, Quantity, Unit } from "@thrum/maths";
 
 type Input = Declared["inputs"][string];
 type AnyCalculation = Calculation<Record<string, unknown>, unknown>;
@@ -17,6 +17,13 @@ const units = Object.values(maths).filter(
 /** The units of a dimension. */
 export function unitsOf(dimension: string): readonly Unit<string>[] {
   return units.filter((unit) => unit.dimension === dimension);
+}
+
+/** The unit a quantity is in. */
+export function unitOf({ dimension, unit: name }: Quantity<string>): Unit<string> {
+  const unit = unitsOf(dimension).find((one) => one.name === name);
+  if (unit === undefined) throw new RangeError(`no unit ${name}`);
+  return unit;
 }
 
 const sixteenths = fc.integer({ min: 1, max: 4000 }).map((n) => n / 16);

@@ -4,9 +4,9 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import fc from "fast-check";
 import { expect, it } from "vitest";
-import { calculations, unitsOf, validInput } from "#ci/inputs.js";
+import { calculations, unitOf, validInput } from "#ci/inputs.js";
 import { describeWith } from "#ci/program.js";
-import type { Quantity, Unit } from "./quantity/index.js";
+import type { Quantity } from "./quantity/index.js";
 import { QuantityError } from "./refusal.js";
 import { spreadsheetFormula } from "./spreadsheet.js";
 
@@ -16,12 +16,6 @@ interface Row {
   readonly name: string;
   readonly cells: readonly (string | number)[];
   readonly expected: number;
-}
-
-function unitOf(quantity: Quantity<string>): Unit<string> {
-  const unit = unitsOf(quantity.dimension).find(({ name }) => name === quantity.unit);
-  if (unit === undefined) throw new RangeError(`no unit ${quantity.unit}`);
-  return unit;
 }
 
 /** One row of a sheet: the inputs from column A on, a list over several columns, the formula after them. */

@@ -68,6 +68,30 @@ describe("a calculation over columns", () => {
     expect(counts({ length: 120, mass: [20, 40] })[1]).toBeCloseTo(37.5, 12);
   });
 
+  it("of a list takes a column for each member, however many, and names the member that is wrong", () => {
+    const folds = forColumns(foldedCount, { counts: cottonCount }, cottonCount);
+    expect(
+      [
+        ...folds({
+          counts: [
+            [60, 40],
+            [40, 20],
+          ],
+        }),
+      ].map((n) => n.toFixed(9)),
+    ).toEqual(["24.000000000", "13.333333333"]);
+    expect(folds({ counts: [40, 80, Float64Array.of(120)] })[0]).toBeCloseTo(240 / 11, 12);
+    expect(() => folds({ counts: [] })).toThrow("a list of columns");
+    expect(() =>
+      folds({
+        counts: [
+          [60, 40],
+          [40, 0],
+        ],
+      }),
+    ).toThrow("{ counts[1] })[1]");
+  });
+
   it("of no rows is no rows, and of single numbers one row", () => {
     expect(warps({ pieces: [], finishedLength: [], ...rest })).toHaveLength(0);
     expect(warps({ pieces: 8, finishedLength: 21, ...rest })[0]).toBeCloseTo(7.00617283950617, 12);
@@ -89,10 +113,10 @@ describe("a calculation over columns", () => {
     expect(() => warps({ pieces, finishedLength: 21, ...rest })).toThrow("{ pieces })[4321]");
   });
 
-  it("refuses a missing or wrong unit and a list", () => {
+  it("refuses a missing or wrong unit", () => {
     expect(() => forColumns(warpLength, { ...units, takeUp: inches }, yards)).toThrow(QuantityError);
     expect(() => forColumns(warpLength, {}, yards)).toThrow("finishedLength");
     expect(() => forColumns(warpLength, units, null)).toThrow(QuantityError);
-    expect(() => forColumns(foldedCount, { counts: cottonCount }, cottonCount)).toThrow("row by row");
+    expect(() => forColumns(foldedCount, {}, cottonCount)).toThrow("counts");
   });
 });

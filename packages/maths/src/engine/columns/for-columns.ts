@@ -2,13 +2,12 @@ import { described } from "../quantity/index.js";
 import type { Quantity, Unit } from "../quantity/index.js";
 import { QuantityError } from "../refusal.js";
 import type { RefusalCode } from "../refusal.js";
-import { declarationOf, plainTree } from "../formula/index.js";
+import { declarationOf, plainTree, writtenOut } from "../formula/index.js";
 import type { Calculation, Input } from "../formula/index.js";
 import { BLOCK, nodeOf } from "./blocks.js";
 import type { Node } from "./blocks.js";
-
-/** A column of plain numbers, or one number for every row. */
-export type Column = Float64Array | readonly number[] | number;
+import { readColumns } from "./given.js";
+import type { Column, Given } from "./given.js";
 
 /** The least and the first too large number of an input, counted in the unit of its column. */
 function boundsOf({ range }: Input<unknown>, unit: Unit<string> | null): readonly [least: number, tooLarge: number] {
@@ -37,7 +36,7 @@ function check({ where, input, least, tooLarge }: Source, block: Float64Array, s
   throw new QuantityError({ code, where: place, expected, received: described(x), remedy: input.meaning });
 }
 
-/** One run over columns: where each input's numbers come from, block by block. */
+/** Where the numbers of one column come from, block by block. */
 interface Source {
   readonly where: string;
   readonly input: Input<unknown>;
@@ -48,12 +47,21 @@ interface Source {
   block: Float64Array;
 }
 
+/** A formula made ready for lists of so many members. */
+interface Program {
+  readonly sources: ReadonlyMap<string, Source>;
+  readonly root: Node;
+}
+
+type Columns<I> = Readonly<Partial<Record<keyof I & string, Column | readonly Column[]>>>;
+
 /**
  * A calculation over whole columns of plain numbers: units are checked once, when this is called; ranges at every row.
  *
- * A column reckons in doubles, its roundings guarded at nine digits.
+ * A column reckons in doubles, its roundings guarded at nine digits. A list among the inputs is a list of columns, one
+ * for each of its members.
  *
- * @param calculation any calculation without a list among its inputs
+ * @param calculation any calculation of the handbook
  * @param units for each quantity the unit its column is in, for each unit input the unit; plain counts may be left out
  * @param unit the unit the answers are wanted in; null for an answer that is a plain number
  * @returns a function from columns to the column of answers, as long as the longest given
@@ -63,48 +71,61 @@ export function forColumns<I, D extends string>(
   calculation: Calculation<I, Quantity<D> | number>,
   units: Readonly<Partial<Record<keyof I & string, Unit<string>>>>,
   unit: Unit<D> | null,
-): (columns: Readonly<Partial<Record<keyof I & string, Column>>>) => Float64Array {
+): (columns: Columns<I>) => Float64Array {
   const declared = declarationOf("forColumns", calculation);
   const byField = units as Readonly<Record<string, Unit<string> | undefined>>;
   const where = (field: string): string => `forColumns(${declared.name}, { ${field} })`;
   const tree = plainTree(declared, "forColumns", byField, unit);
-  const sources = new Map<string, Source>();
-  for (const [field, input] of Object.entries(declared.inputs)) {
-    if (input.what === "unit") continue;
-    if (input.what === "list") {
-      const remedy = "Call the calculation row by row.";
-      throw new QuantityError({
-        code: "wrong-kind",
-        where: where(field),
-        expected: "no list",
-        received: "a list",
-        remedy,
-      });
-    }
-    const [least, tooLarge] = boundsOf(input, byField[field] ?? null);
-    const own = new Float64Array(BLOCK);
-    sources.set(field, { where: where(field), input, least, tooLarge, own, block: own });
-  }
-  const leaf = (name: string): Node => {
-    const source = sources.get(name);
-    return source === undefined ? { constant: Number.NaN } : { fill: () => source.block };
+  const programs = new Map<string, Program>();
+  const programFor = (names: readonly string[], sizes: ReadonlyMap<string, number>): Program => {
+    const made = programs.get(names.join());
+    if (made !== undefined) return made;
+    const sources = new Map(names.map((name) => [name, sourceOf(name, declared.inputs, byField, where)]));
+    const leaf = (name: string): Node => {
+      const source = sources.get(name);
+      return source === undefined ? { constant: Number.NaN } : { fill: () => source.block };
+    };
+    const program = { sources, root: nodeOf(writtenOut(tree, sizes), leaf) };
+    programs.set(names.join(), program);
+    return program;
   };
-  const root = nodeOf(tree, leaf);
   return (columns) => {
-    const given = columns as Readonly<Record<string, Column | undefined>>;
-    const rows = rowsOf(given, [...sources.keys()], where);
-    const out = new Float64Array(rows);
-    for (let start = 0; start < rows; start += BLOCK) {
-      const size = Math.min(BLOCK, rows - start);
-      for (const [field, source] of sources) {
-        source.block = blockOf(given[field] ?? Number.NaN, source.own, start, size);
-        check(source, source.block, start, size);
-      }
-      if ("constant" in root) out.fill(root.constant, start, start + size);
-      else out.set(root.fill(size).subarray(0, size), start);
-    }
-    return out;
+    const given = readColumns(declared.inputs, columns, where);
+    return answers(programFor([...given.columns.keys()], given.sizes), given);
   };
+}
+
+/** `counts[1]` is a member of the input `counts`. */
+function fieldOf(name: string): string {
+  return name.replace(/\[\d+\]$/u, "");
+}
+
+function sourceOf(
+  name: string,
+  inputs: Readonly<Record<string, Input<unknown>>>,
+  units: Readonly<Record<string, Unit<string> | undefined>>,
+  where: (field: string) => string,
+): Source {
+  const declared = inputs[fieldOf(name)];
+  const input = declared?.member ?? declared;
+  if (input === undefined) throw new RangeError(`no input ${name}`);
+  const [least, tooLarge] = boundsOf(input, units[fieldOf(name)] ?? null);
+  const own = new Float64Array(BLOCK);
+  return { where: where(name), input, least, tooLarge, own, block: own };
+}
+
+function answers({ sources, root }: Program, { columns, rows }: Given): Float64Array {
+  const out = new Float64Array(rows);
+  for (let start = 0; start < rows; start += BLOCK) {
+    const size = Math.min(BLOCK, rows - start);
+    for (const [name, source] of sources) {
+      source.block = blockOf(columns.get(name) ?? Number.NaN, source.own, start, size);
+      check(source, source.block, start, size);
+    }
+    if ("constant" in root) out.fill(root.constant, start, start + size);
+    else out.set(root.fill(size).subarray(0, size), start);
+  }
+  return out;
 }
 
 function blockOf(column: Column, own: Float64Array, start: number, size: number): Float64Array {
@@ -112,29 +133,4 @@ function blockOf(column: Column, own: Float64Array, start: number, size: number)
   if (typeof column === "number") return own.fill(column, 0, size);
   for (let row = 0; row < size; row++) own[row] = column[start + row] ?? Number.NaN;
   return own;
-}
-
-function isColumn(column: unknown): column is Column {
-  return typeof column === "number" || Array.isArray(column) || column instanceof Float64Array;
-}
-
-/** All columns are of one length; single numbers serve every row. */
-function rowsOf(
-  given: Readonly<Record<string, Column | undefined>>,
-  fields: readonly string[],
-  where: (field: string) => string,
-): number {
-  let rows: number | null = null;
-  for (const field of fields) {
-    const column = given[field];
-    const length = typeof column === "number" || column === undefined ? null : column.length;
-    if (isColumn(column) && (length === null || rows === null || rows === length)) {
-      rows = length ?? rows;
-      continue;
-    }
-    const expected = rows === null ? "a column of numbers" : `a column of ${String(rows)} numbers, as the others`;
-    const code = column === undefined ? "missing" : "wrong-kind";
-    throw new QuantityError({ code, where: where(field), expected, received: described(column), remedy: "" });
-  }
-  return rows ?? 1;
 }

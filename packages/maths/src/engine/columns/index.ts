@@ -1,2 +1,2 @@
 export { forColumns } from "./for-columns.js";
-export type { Column } from "./for-columns.js";
+export type { Column } from "./given.js";

@@ -1,8 +1,9 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { calculations, validInput } from "#ci/inputs.js";
+import { calculations, unitOf, validInput } from "#ci/inputs.js";
 import { check } from "../check/index.js";
 import { forColumns } from "../columns/index.js";
+import type { Quantity, Unit } from "../quantity/index.js";
 import { QuantityError } from "../refusal.js";
 import { spreadsheetFormula } from "../spreadsheet.js";
 import { explain } from "../working/index.js";
@@ -16,6 +17,27 @@ function refusalOf(call: () => unknown): QuantityError {
     throw error;
   }
   throw new Error("was not refused");
+}
+
+/** An input as one row of plain numbers, with the unit of each. */
+function plainRow(input: Readonly<Record<string, unknown>>): {
+  readonly units: Record<string, Unit<string>>;
+  readonly columns: Record<string, number | number[]>;
+} {
+  const units: Record<string, Unit<string>> = {};
+  const columns: Record<string, number | number[]> = {};
+  for (const [field, value] of Object.entries(input)) {
+    const members = (Array.isArray(value) ? value : [value]) as readonly unknown[];
+    const [one] = members;
+    if (typeof one === "function") units[field] = one as Unit<string>;
+    if (typeof one === "object") units[field] = unitOf(one as Quantity<string>);
+    const unit = units[field];
+    const numbers = members.map((member) =>
+      unit && typeof member === "object" ? (member as Quantity<string>).in(unit) : (member as number),
+    );
+    if (typeof one !== "function") columns[field] = Array.isArray(value) ? numbers : (numbers[0] ?? Number.NaN);
+  }
+  return { units, columns };
 }
 
 const [first] = calculations;
@@ -61,6 +83,25 @@ describe.each(calculations)("%s", (_name, calculation) => {
         expect(steps).toHaveLength(declaration.lines.length);
         const shown = Number.parseFloat(result.value.replace("(−", "-"));
         expect(Math.abs(shown - value)).toBeLessThanOrEqual(1e-5 * Math.abs(value));
+      }),
+      { numRuns: 60 },
+    );
+  });
+
+  it("gives a column the answers it gives row by row", () => {
+    fc.assert(
+      fc.property(validInput(calculation), (input) => {
+        let answer: unknown;
+        try {
+          answer = calculation(input);
+        } catch {
+          return;
+        }
+        const unit = typeof answer === "number" ? null : unitOf(answer as Quantity<string>);
+        const { units, columns } = plainRow(input);
+        const column = forColumns(calculation as never, units, unit)(columns);
+        const exact = unit === null ? (answer as number) : (answer as Quantity<string>).in(unit);
+        expect(Math.abs((column[0] ?? Number.NaN) - exact)).toBeLessThanOrEqual(1e-12 * Math.abs(exact));
       }),
       { numRuns: 60 },
     );

@@ -14,5 +14,5 @@ export { readInputs } from "./read.js";
 export type { Read } from "./read.js";
 export { countsInUnit, run } from "./run.js";
 export type { Run } from "./run.js";
-export { folded, formulaStyle, namesIn, treeText, withNames } from "./tree.js";
+export { folded, formulaStyle, namesIn, treeText, withNames, writtenOut } from "./tree.js";
 export type { Line, Operator, Tree, Unary } from "./tree.js";

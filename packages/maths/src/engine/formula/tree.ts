@@ -31,6 +31,19 @@ export function withNames(tree: Tree, replace: (name: string) => Tree | null): T
   return { op: tree.op, left: withNames(tree.left, replace), right: withNames(tree.right, replace) };
 }
 
+/** Every Σ written out as the sum it stands for; the members of a list of so many are named `counts[0]`, `counts[1]`. */
+export function writtenOut(tree: Tree, sizes: ReadonlyMap<string, number>): Tree {
+  if (tree.op === "number" || tree.op === "name") return tree;
+  if (!("of" in tree)) return { ...tree, left: writtenOut(tree.left, sizes), right: writtenOut(tree.right, sizes) };
+  if (tree.op !== "Σ") return { ...tree, of: writtenOut(tree.of, sizes) };
+  const lists = namesIn(tree.of).filter((name) => sizes.has(name));
+  const most = Math.max(1, ...lists.map((name) => sizes.get(name) ?? 1));
+  const members = Array.from({ length: most }, (_, at) =>
+    withNames(tree.of, (name) => (sizes.has(name) ? { op: "name", name: `${name}[${String(at)}]` } : null)),
+  );
+  return members.reduce((left, right) => ({ op: "+", left, right }));
+}
+
 /** All lines folded into the last, so that only inputs are left as names. */
 export function folded(lines: readonly Line[]): Tree {
   const known = new Map<string, Tree>();

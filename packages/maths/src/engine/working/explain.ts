@@ -1,6 +1,6 @@
 import type { Decimal } from "../numbers.js";
-import { declarationOf, dimensionsOf, formulaStyle, run, treeText, withNames } from "../formula/index.js";
-import type { Calculation, Powers, Run, Source, Step, Tree, Value } from "../formula/index.js";
+import { declarationOf, dimensionsOf, formulaStyle, run, treeText, writtenOut } from "../formula/index.js";
+import type { Calculation, Powers, Run, Source, Step, Value } from "../formula/index.js";
 import { conversionsOf, inputText } from "./inputs.js";
 import { amount, counted, inWords, symbolFor, symbolOf } from "./words.js";
 
@@ -23,18 +23,9 @@ export interface Working {
   readonly source: Source;
 }
 
-/** Every Σ written out as the sum it stands for, its members numbered. */
-function writtenOut(tree: Tree, values: ReadonlyMap<string, Value>): Tree {
-  if (tree.op === "number" || tree.op === "name") return tree;
-  if (!("of" in tree)) return { ...tree, left: writtenOut(tree.left, values), right: writtenOut(tree.right, values) };
-  if (tree.op !== "Σ") return { ...tree, of: writtenOut(tree.of, values) };
-  const sizes = [...values.values()].map((value) => (Array.isArray(value) ? value.length : 1));
-  const members = Array.from({ length: Math.max(...sizes) }, (_, at) =>
-    withNames(tree.of, (name) =>
-      Array.isArray(values.get(name)) ? { op: "name", name: `${name}[${String(at)}]` } : null,
-    ),
-  );
-  return members.reduce((left, right) => ({ op: "+", left, right }));
+/** How many members each list has. */
+function sizesOf(values: ReadonlyMap<string, Value>): ReadonlyMap<string, number> {
+  return new Map([...values].flatMap(([name, value]) => (Array.isArray(value) ? [[name, value.length]] : [])));
 }
 
 function stepTexts(worked: Run): readonly WorkingStep[] {
@@ -64,7 +55,7 @@ function stepTexts(worked: Run): readonly WorkingStep[] {
         ? counted(worked.value, declared.result.noun)
         : stepSymbol(worked, step.name, powers, last);
     const texts = members.map((one) => amount(one, symbol));
-    const numbers = treeText(writtenOut(step.tree, known), formulaStyle(valueText));
+    const numbers = treeText(writtenOut(step.tree, sizesOf(known)), formulaStyle(valueText));
     known.set(step.name, step.value);
     return {
       name: inWords(step.name),

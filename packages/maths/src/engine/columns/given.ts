@@ -1,0 +1,66 @@
+import { described } from "../quantity/index.js";
+import { QuantityError } from "../refusal.js";
+import type { Input } from "../formula/index.js";
+
+/** A column of plain numbers, or one number for every row. */
+export type Column = Float64Array | readonly number[] | number;
+
+/** The columns by name, the members of a list numbered; how many each list has; and the rows of all. */
+export interface Given {
+  readonly columns: ReadonlyMap<string, Column>;
+  readonly sizes: ReadonlyMap<string, number>;
+  readonly rows: number;
+}
+
+function refuse(where: string, expected: string, received: unknown): never {
+  const code = received === undefined ? "missing" : "wrong-kind";
+  throw new QuantityError({ code, where, expected, received: described(received), remedy: "" });
+}
+
+function isColumn(column: unknown): column is Column {
+  return typeof column === "number" || Array.isArray(column) || column instanceof Float64Array;
+}
+
+function flattened(
+  inputs: Readonly<Record<string, Input<unknown>>>,
+  given: Readonly<Record<string, unknown>>,
+  where: (field: string) => string,
+): {
+  readonly named: readonly (readonly [name: string, column: unknown])[];
+  readonly sizes: ReadonlyMap<string, number>;
+} {
+  const sizes = new Map<string, number>();
+  const named = Object.entries(inputs).flatMap(([field, { what }]): (readonly [string, unknown])[] => {
+    const one = given[field];
+    if (what === "unit") return [];
+    if (what !== "list") return [[field, one]];
+    if (!Array.isArray(one) || one.length === 0) return refuse(where(field), "a list of columns, one or more", one);
+    sizes.set(field, one.length);
+    return one.map((member: unknown, at) => [`${field}[${String(at)}]`, member] as const);
+  });
+  return { named, sizes };
+}
+
+/** Reads the columns given: all of one length, single numbers serving every row, nothing missing or unknown. */
+export function readColumns(
+  inputs: Readonly<Record<string, Input<unknown>>>,
+  given: Readonly<Record<string, unknown>>,
+  where: (field: string) => string,
+): Given {
+  for (const field of Object.keys(given)) {
+    if (!Object.hasOwn(inputs, field)) refuse(where(field), `only ${Object.keys(inputs).join(", ")}`, given[field]);
+  }
+  const { named, sizes } = flattened(inputs, given, where);
+  const columns = new Map<string, Column>();
+  let rows: number | null = null;
+  for (const [name, column] of named) {
+    const length = isColumn(column) && typeof column !== "number" ? column.length : null;
+    if (!isColumn(column) || (length !== null && rows !== null && rows !== length)) {
+      const expected = rows === null ? "a column of numbers" : `a column of ${String(rows)} numbers, as the others`;
+      return refuse(where(name), expected, column);
+    }
+    rows = length ?? rows;
+    columns.set(name, column);
+  }
+  return { columns, sizes, rows: rows ?? 1 };
+}
