@@ -23,7 +23,7 @@ const book = ({ author, title, year, place }, at) => plain([author, title, year,
 
 function boundsOf({ range, dimension, what, member }) {
   if (what === "list") return `one or more, each ${boundsOf(member)}`;
-  const percent = dimension === "loss" || dimension === "addition";
+  const percent = ["loss", "addition", "share"].includes(dimension);
   const shown = (bound) => (percent ? `${bound * 100} %` : String(bound));
   const bounds = [
     range.atLeast === null ? "" : `${shown(range.atLeast)} or more`,

@@ -28,20 +28,24 @@ export function unitOf({ dimension, unit: name }: Quantity<string>): Unit<string
 
 const sixteenths = fc.integer({ min: 1, max: 4000 }).map((n) => n / 16);
 
-/** Any valid value for an input, made from its declaration. */
-export function validFor(input: Input): fc.Arbitrary<unknown> {
+/** Any valid value for an input, made from its declaration; a list has so many members. */
+export function validFor(input: Input, members = 3): fc.Arbitrary<unknown> {
   if (input.what === "whole") return fc.integer({ min: input.range.atLeast ?? 0, max: 900 });
   if (input.what === "number") return sixteenths;
   if (input.what === "word") return fc.constantFrom(...(input.words ?? []));
   if (input.what === "unit") return fc.constantFrom(...unitsOf(input.dimension));
   if (input.what === "list" && input.member !== null)
-    return fc.array(validFor(input.member), { minLength: 1, maxLength: 5 });
+    return fc.array(validFor(input.member), { minLength: members, maxLength: members });
   const amounts = input.range.below === 1 ? fc.integer({ min: 0, max: 95 }) : sixteenths;
   return fc.tuple(fc.constantFrom(...unitsOf(input.dimension)), amounts).map(([unit, amount]) => unit(amount));
 }
 
-/** Any valid input of a calculation. */
+/** Any valid input of a calculation, its lists of one length. */
 export function validInput({ declaration }: AnyCalculation): fc.Arbitrary<Record<string, unknown>> {
-  const fields = Object.entries(declaration.inputs).map(([field, input]) => [field, validFor(input)] as const);
-  return fc.record(Object.fromEntries(fields));
+  return fc.integer({ min: 1, max: 5 }).chain((members) => {
+    const fields = Object.entries(declaration.inputs).map(
+      ([field, input]) => [field, validFor(input, members)] as const,
+    );
+    return fc.record(Object.fromEntries(fields));
+  });
 }

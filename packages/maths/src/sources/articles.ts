@@ -593,3 +593,48 @@ export const zaldoGrace2019: Source = {
   year: "2019",
   place: "ravelry.com",
 };
+
+/** Worked problems on moisture regain and invoice mass. */
+export const islam: Source = {
+  key: "islam-invoice-mass",
+  author: "M. Islam",
+  title: "Calculation of correct invoice mass",
+  year: "undated",
+  place: "online",
+};
+
+/** A table of count conversions to tex. */
+export const countTable: Source = {
+  key: "count-conversion-tex",
+  author: "textile article site",
+  title: "Count conversion to tex",
+  year: "undated",
+  place: "online",
+};
+
+/** A list of count systems. */
+export const countSystems: Source = {
+  key: "count-systems-article",
+  author: "textile article site",
+  title: "Different yarn count systems",
+  year: "undated",
+  place: "online",
+};
+
+/** A dictionary of units. */
+export const sizes: Source = {
+  key: "sizes-typp",
+  author: "Sizes Inc.",
+  title: "typp",
+  year: "undated",
+  place: "sizes.com",
+};
+
+/** The American course on calculations. */
+export const brooksWoollen: Source = {
+  key: "brooks-woollen-calculations",
+  author: "C. P. Brooks",
+  title: "Calculations, Part IV, woollen counts",
+  year: "undated",
+  place: "American School of Correspondence",
+};

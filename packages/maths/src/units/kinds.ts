@@ -34,3 +34,6 @@ export interface Loss extends Quantity<"loss"> {}
 
 /** A percentage of what it is added to: crimp, regain, size. */
 export interface Addition extends Quantity<"addition"> {}
+
+/** A percentage of a whole: fibre, colour. */
+export interface Share extends Quantity<"share"> {}

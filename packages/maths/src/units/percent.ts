@@ -24,3 +24,15 @@ export const percentAdded: Unit<"addition"> = /* @__PURE__ */ unit({
   symbol: "%",
   size: [1, 100],
 });
+
+/**
+ * A percentage of a whole: of fibre in a blend, of a colour in a warp.
+ *
+ * @example percentOf(80).toString() // "80 %"
+ */
+export const percentOf: Unit<"share"> = /* @__PURE__ */ unit({
+  dimension: "share",
+  name: "percentOf",
+  symbol: "%",
+  size: [1, 100],
+});

@@ -11,7 +11,7 @@ export type Node = { readonly constant: number } | { readonly fill: (rows: numbe
 /** Halves up, residues of doubles on the whole number they are meant to be. */
 function onWhole(x: number): number {
   const near = Math.round(x);
-  return Math.abs(x - near) <= 1e-9 * Math.max(1, Math.abs(x)) ? near : x;
+  return Math.abs(x - near) <= 1e-12 * Math.max(1, Math.abs(x)) ? near : x;
 }
 
 const SCALAR: Readonly<Record<Operator, (a: number, b: number) => number>> = {

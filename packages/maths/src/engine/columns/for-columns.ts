@@ -58,7 +58,7 @@ type Columns<I> = Readonly<Partial<Record<keyof I & string, Column | readonly Co
 /**
  * A calculation over whole columns of plain numbers: units are checked once, when this is called; ranges at every row.
  *
- * A column reckons in doubles, its roundings guarded at nine digits. A list among the inputs is a list of columns, one
+ * A column reckons in doubles, its roundings guarded at twelve digits. A list among the inputs is a list of columns, one
  * for each of its members.
  *
  * @param calculation any calculation of the handbook

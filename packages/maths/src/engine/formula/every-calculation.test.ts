@@ -1,6 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { calculations, unitOf, validInput } from "#ci/inputs.js";
+import { averageDirectCount } from "../../handbook/index.js";
+import { kilograms, tex } from "../../units/index.js";
 import { check } from "../check/index.js";
 import { forColumns } from "../columns/index.js";
 import type { Quantity, Unit } from "../quantity/index.js";
@@ -149,6 +151,13 @@ describe.each(calculations)("%s", (_name, calculation) => {
     for (const nothing of [undefined, null, 3, "x", []]) {
       expect(refusalOf(() => calculation(nothing as never)).faults).toHaveLength(inputs.length);
     }
+  });
+});
+
+describe("two lists", () => {
+  it("of unlike length are refused, not cut to the shorter", () => {
+    const lots = { masses: [kilograms(1), kilograms(2)], counts: [tex(30)] };
+    expect(refusalOf(() => averageDirectCount(lots)).message).toContain("a list of 2, one for each of masses");
   });
 });
 

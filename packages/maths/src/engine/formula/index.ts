@@ -6,7 +6,19 @@ export { stepsOf } from "./evaluate.js";
 export type { Step, Value } from "./evaluate.js";
 export { factorInto, intoFrame, outOfFrame } from "./frame.js";
 export type { Frame } from "./frame.js";
-export { atLeastZero, listOf, loss, oneOf, plainNumber, positive, positiveEither, unitFor, whole } from "./input.js";
+export {
+  added,
+  atLeastZero,
+  listOf,
+  loss,
+  oneOf,
+  plainNumber,
+  positive,
+  positiveEither,
+  share,
+  unitFor,
+  whole,
+} from "./input.js";
 export type { Input } from "./input.js";
 export { parseLines, parseTree } from "./parse.js";
 export { plainTree } from "./plain-tree.js";

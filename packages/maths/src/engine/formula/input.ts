@@ -49,6 +49,18 @@ export function loss(meaning: string): Input<Quantity<"loss">> {
   };
 }
 
+/** A percentage added to what is there. */
+export function added(meaning: string): Input<Quantity<"addition">> {
+  const noun = "a percentage added";
+  return { what: "quantity", dimension: "addition", noun, meaning, range: { ...anything, atLeast: 0 }, member: null };
+}
+
+/** A percentage of a whole, more than nothing. */
+export function share(meaning: string): Input<Quantity<"share">> {
+  const noun = "a share in percent";
+  return { what: "quantity", dimension: "share", noun, meaning, range: { ...anything, above: 0 }, member: null };
+}
+
 /** A whole number of things; the noun is theirs. */
 export function whole(noun: string, meaning: string, bounds: { readonly atLeast: number }): Input<number> {
   return { ...plain, what: "whole", noun, meaning, range: { ...anything, atLeast: bounds.atLeast } };

@@ -24,6 +24,7 @@ export function outside(value: Decimal, { atLeast, above, below }: Range, percen
 
 const REMEDIES: Readonly<Record<string, string>> = {
   loss: "Write percentLost(10): a percentage lost, of what was there before.",
+  share: "Write percentOf(80): a percentage of a whole.",
   addition: "Write percentAdded(6): a percentage of what it is added to.",
 };
 
@@ -42,7 +43,7 @@ function readQuantity(where: string, input: Input<unknown>, given: unknown, faul
   if (unit.dimension !== input.dimension && unit.dimension !== input.orDimension)
     return fault("wrong-kind", REMEDIES[input.dimension] ?? "");
   const value = new Decimal((given as Quantity<string>).value);
-  const percent = input.dimension === "loss" || input.dimension === "addition";
+  const percent = unit.symbol === "%";
   const wrong = outside(value.times(unit.scale[0]).div(unit.scale[1]), input.range, percent);
   return wrong === null ? { what: "quantity", value, unit } : fault("out-of-range", "", `${input.noun} of ${wrong}`);
 }
@@ -89,6 +90,24 @@ function readOne(where: string, input: Input<unknown>, given: unknown, faults: F
   return { what: "list", members: members.filter((one) => one !== null) };
 }
 
+/** Lists that go together have one length; a longer one would lose members unseen. */
+function unevenLists(name: string, read: ReadonlyMap<string, Read>): readonly Fault[] {
+  const lists = [...read].flatMap(([field, one]) =>
+    one.what === "list" ? [[field, one.members.length] as const] : [],
+  );
+  const [first, ...others] = lists;
+  if (first === undefined) return [];
+  return others
+    .filter(([, length]) => length !== first[1])
+    .map(([field, length]) => ({
+      code: "wrong-kind",
+      where: `${name}({ ${field} })`,
+      expected: `a list of ${String(first[1])}, one for each of ${first[0]}`,
+      received: `a list of ${String(length)}`,
+      remedy: "Give the lists in the same order.",
+    }));
+}
+
 /** Reads every input or refuses all that is wrong in one error. */
 export function readInputs(
   name: string,
@@ -115,6 +134,7 @@ export function readInputs(
       remedy: "Leave the field out, or correct its name.",
     });
   }
+  faults.push(...unevenLists(name, read));
   const [first, ...others] = faults;
   if (first !== undefined) throw new QuantityError(first, ...others);
   return read;
