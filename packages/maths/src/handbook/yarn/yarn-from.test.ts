@@ -1,0 +1,78 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { QuantityError } from "../../engine/refusal.js";
+import { cottonCount, inches, metricCount, tex, worstedCount } from "../../units/index.js";
+import { yarnFrom, yarnReading } from "./yarn-from.js";
+import { yarnCount } from "./yarn.js";
+
+const british = { order: "plies first", system: cottonCount, counted: "single" } as const;
+const american = { ...british, order: "count first" } as const;
+
+describe("the numbers of a label", () => {
+  it.each([
+    ["2/40s", british, 40, 2],
+    ["2-40s", british, 40, 2],
+    ["2/40's", british, 40, 2],
+    ["8/2", american, 8, 2],
+    ["2/8", british, 8, 2],
+    ["40s-2", american, 40, 2],
+    ["20s", american, 20, 1],
+    ["20", british, 20, 1],
+    ["5.5", american, 5.5, 1],
+  ] as const)("%s is read", (label, how, count, plies) => {
+    expect(yarnFrom(label, how)).toMatchObject({ count: { value: String(count) }, plies, counted: "single" });
+  });
+
+  it("make one yarn of 8/2 and 2/8 when each is read in its own order", () => {
+    expect(yarnCount(yarnFrom("8/2", american)).value).toBe(yarnCount(yarnFrom("2/8", british)).value);
+  });
+
+  it("are of the system stated: 28/2 metric, 2/24 worsted, 30/2 tex", () => {
+    expect(String(yarnCount(yarnFrom("28/2", { ...american, system: metricCount })))).toBe("14 Nm");
+    expect(yarnCount(yarnFrom("2/24s", { ...british, system: worstedCount })).value).toBe("12");
+    expect(yarnCount(yarnFrom("30/2", { ...american, system: tex })).value).toBe("60");
+  });
+
+  it.each([
+    ["2/40s", american, "ambiguous"],
+    ["40s/2", british, "ambiguous"],
+    ["No. 60", american, "unreadable"],
+    ["ticket 60", american, "unreadable"],
+    ["8/0", american, "unreadable"],
+    ["0/2", american, "unreadable"],
+    ["8/2.5", american, "unreadable"],
+    ["8/2/3", american, "unreadable"],
+    ["eight", american, "unreadable"],
+    ["", american, "unreadable"],
+    ["Ne 8/2", american, "unreadable"],
+  ] as const)("%j are refused", (label, how, code) => {
+    const found = yarnReading(label, how);
+    expect(found.ok ? "read" : found.faults[0]?.code).toBe(code);
+  });
+
+  it("are refused without order, system or what is counted, all at once", () => {
+    try {
+      yarnFrom("8/2", {} as never);
+      expect.unreachable();
+    } catch (error) {
+      expect((error as QuantityError).faults).toHaveLength(3);
+    }
+    expect(() => yarnFrom("8/2", { ...american, system: inches as never })).toThrow(QuantityError);
+  });
+
+  it("of any text give a yarn or a typed refusal", () => {
+    const marks = fc.constantFrom("1", "8", "40", "s", "'", "/", "-", " ", ".", "No", "0");
+    fc.assert(
+      fc.property(
+        fc.oneof(
+          fc.array(marks).map((parts) => parts.join("")),
+          fc.string(),
+        ),
+        (label) => {
+          const found = yarnReading(label, american);
+          if (found.ok) expect(found.value.plies).toBeGreaterThan(0);
+        },
+      ),
+    );
+  });
+});

@@ -1,0 +1,71 @@
+import { oneOf, readInputs, unitFor } from "../../engine/formula/index.js";
+import { described } from "../../engine/quantity/index.js";
+import type { Unit } from "../../engine/quantity/index.js";
+import { QuantityError, reading } from "../../engine/refusal.js";
+import type { Reading, RefusalCode } from "../../engine/refusal.js";
+import { DirectCount, IndirectCount } from "../../units/index.js";
+import type { Yarn } from "./yarn.js";
+
+type CountSystem = Unit<"length per mass"> | Unit<"mass per length">;
+
+/** What two numbers on a label leave open; nothing of it is guessed. */
+export interface YarnNotation {
+  /** Which number comes first: 2/40s has the plies first, 8/2 the count. */
+  readonly order: "plies first" | "count first";
+  readonly system: CountSystem;
+  readonly counted: Yarn["counted"];
+}
+
+const NOTATION = /^(\d{1,5}(?:\.\d{1,3})?)(['’]?s)?(?:\s?[/-]\s?(\d{1,5}(?:\.\d{1,3})?)(['’]?s)?)?$/u;
+const TICKET = /^(?:no\.?|nr\.?|ticket|tkt\.?)\s?\d/iu;
+
+function readHow(how: YarnNotation): void {
+  const isDirect = (how as Partial<YarnNotation> | null | undefined)?.system?.dimension === "mass per length";
+  const inputs = {
+    order: oneOf(["plies first", "count first"], "which number comes first"),
+    system: isDirect ? unitFor(DirectCount, "the count system") : unitFor(IndirectCount, "the count system"),
+    counted: oneOf(["single", "finished thread"], "what the number counts"),
+  };
+  readInputs("yarnFrom.how", inputs, how);
+}
+
+/**
+ * A yarn from the numbers of its label: `2/40s`, `2-40s`, `8/2`, `28/2`, `40s-2`, or a single `20s`.
+ *
+ * An s stands behind the count; where it contradicts the order stated the label is refused. A ticket number, such as
+ * No. 60 of sewing cotton, is no count.
+ *
+ * @param label the numbers as they are printed, without the name of the system
+ * @param how the order of the two numbers, the system, and what the count counts
+ * @throws QuantityError "unreadable" for a label that is no count, "ambiguous" where it contradicts the order
+ * @example yarnFrom("2/40s", { order: "plies first", system: cottonCount, counted: "single" }).plies // 2
+ */
+export function yarnFrom(label: string, how: YarnNotation): Yarn {
+  readHow(how);
+  const refuse = (code: RefusalCode, remedy: string): never => {
+    const expected = "the numbers of a yarn, such as 2/40s or 8/2";
+    throw new QuantityError({ code, where: "yarnFrom(label)", expected, received: described(label), remedy });
+  };
+  const text: unknown = label;
+  if (typeof text !== "string" || text.length > 40) return refuse("unreadable", "Give the label as text.");
+  if (TICKET.test(text.trim()))
+    return refuse("unreadable", "A ticket number is no count: find the count it stands for.");
+  const [, first = "", firstMark, second, secondMark] = NOTATION.exec(text.trim()) ?? refuse("unreadable", "");
+  const pliesFirst = how.order === "plies first";
+  if (second !== undefined && (pliesFirst ? firstMark : secondMark) !== undefined) {
+    return refuse("ambiguous", `The s marks the count, but the order stated is ${how.order}.`);
+  }
+  const [count, plies] = second === undefined ? [first, "1"] : pliesFirst ? [second, first] : [first, second];
+  if (!/^[1-9]\d*$/u.test(plies)) return refuse("unreadable", "The plies are a whole number, 1 or more.");
+  if (Number(count) === 0) return refuse("unreadable", "A count is more than nothing.");
+  return Object.freeze({ count: how.system(count), plies: Number(plies), counted: how.counted });
+}
+
+/**
+ * As `yarnFrom`, but what cannot be read comes back as data instead of an error.
+ *
+ * @example yarnReading("No. 60", { order: "count first", system: cottonCount, counted: "single" }).ok // false
+ */
+export function yarnReading(label: string, how: YarnNotation): Reading<Yarn> {
+  return reading(() => yarnFrom(label, how));
+}
