@@ -7,6 +7,7 @@ export type { Addition, Loss, Share } from "./kinds.js";
 export { centimetres, feet, inches, kilometres, metres, millimetres, yards } from "./length.js";
 export { drams, grains, grams, kilograms, milligrams, ounces, pounds } from "./mass.js";
 export { percentAdded, percentLost, percentOf } from "./percent.js";
+export * from "./reeds.js";
 export type { ReadingOptions } from "./reading/amount.js";
 export { lengthFrom, lengthReading } from "./reading/length-from.js";
 export { massFrom, massReading } from "./reading/mass-from.js";

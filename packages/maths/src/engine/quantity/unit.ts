@@ -91,7 +91,10 @@ export function unit<D extends string>(definition: SimpleUnit<D> | CompoundUnit<
     name: { value: name, enumerable: true },
     symbol: { value: symbol, enumerable: true },
     scale: { value: scaleOf(definition), enumerable: true },
-    of: { value: "of" in definition ? Object.freeze(definition.of) : null, enumerable: true },
+    of: {
+      value: "of" in definition ? Object.freeze(definition.of) : (definition.size[2]?.of ?? null),
+      enumerable: true,
+    },
     toString: hidden(() => name),
     toJSON: hidden(() => ({ unit: name })),
     [UNIT]: hidden(true),
