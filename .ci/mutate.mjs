@@ -2,7 +2,7 @@
 // time, and asks whether the cited cases notice.
 import { mathsSource, calculationsOf } from "./source.mjs";
 
-const REQUIRED = 0.9;
+const REQUIRED = 0.95;
 const maths = await mathsSource();
 const { run, dimensionsOf, cases, argumentsOf, digitsAgreeing, treeText, formulaStyle } = maths;
 

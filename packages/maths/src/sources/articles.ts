@@ -692,3 +692,12 @@ export const oddWeavings: Source = {
   year: "undated",
   place: "oddweavings.blogspot.com",
 };
+
+/** A weavers' guild on yarn counts. */
+export const centralOhio: Source = {
+  key: "central-ohio-weavers",
+  author: "Central Ohio Weavers' Guild",
+  title: "Yarn count note",
+  year: "undated",
+  place: "Ohio",
+};

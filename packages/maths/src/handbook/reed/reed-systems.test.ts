@@ -264,6 +264,84 @@ describe("the systems of reeds", () => {
     dentsPerInch,
   );
 
+  cited(
+    "one Blackburn",
+    published(taylor1909, "split page 244", "beers of 20 dents in 45 in", "4/9"),
+    inUnit,
+    [blackburnReed(1), dentsPerInch],
+    dentsPerInch,
+  );
+  cited(
+    "one Preston on 34 in",
+    published(taylor1909, "split page 244", "beers of 20 dents in 34 in", "10/17"),
+    inUnit,
+    [prestonReedOf34Inches(1), dentsPerInch],
+    dentsPerInch,
+  );
+  cited(
+    "one Preston on 39 in",
+    published(taylor1909, "split page 244", "beers of 20 dents in 39 in", "20/39"),
+    inUnit,
+    [prestonReedOf39Inches(1), dentsPerInch],
+    dentsPerInch,
+  );
+  cited(
+    "one Preston on 44 in",
+    published(taylor1909, "split page 244", "beers of 20 dents in 44 in", "5/11"),
+    inUnit,
+    [prestonReedOf44Inches(1), dentsPerInch],
+    dentsPerInch,
+  );
+  cited(
+    "one Preston on 58 in",
+    published(taylor1909, "split page 244", "beers of 20 dents in 58 in", "10/29"),
+    inUnit,
+    [prestonReedOf58Inches(1), dentsPerInch],
+    dentsPerInch,
+  );
+  cited(
+    "one dent of a Scotch reed",
+    published(taylor1909, "split page 244", "dents in 37 in", "1/37"),
+    inUnit,
+    [scotchReed(1), dentsPerInch],
+    dentsPerInch,
+  );
+  cited(
+    "one Macclesfield",
+    published(reedCounts, "tables", "100 dents in 36 in", "25/9"),
+    inUnit,
+    [macclesfieldReed(1), dentsPerInch],
+    dentsPerInch,
+  );
+  cited(
+    "one Manchester of a dictionary",
+    published(englishDictionary, "entry Sett Systems", "splits of two threads each in 36 in", "1/36"),
+    inUnit,
+    [manchesterReedOf36Inches(1), dentsPerInch],
+    dentsPerInch,
+  );
+  cited(
+    "one Leeds",
+    published(englishDictionary, "entry Sett Systems", "porters of 38 threads in 9 in", "38/9"),
+    inUnit,
+    [leedsSett(1), endsPerInch],
+    endsPerInch,
+  );
+  cited(
+    "one Dewsbury",
+    published(englishDictionary, "entry Sett Systems", "beers of 38 threads in 90 in", "19/45"),
+    inUnit,
+    [dewsburySett(1), endsPerInch],
+    endsPerInch,
+  );
+  cited(
+    "one porter of Scotch tweed",
+    published(englishDictionary, "entry Sett Systems", "porters of 40 threads in 37 in", "40/37"),
+    inUnit,
+    [tweedSett(1), endsPerInch],
+    endsPerInch,
+  );
+
   // Thirty dents to the inch in each system, worked from its definition: 30 × width ÷ dents of one number.
   it.each([
     [boltonReed, 36.375],

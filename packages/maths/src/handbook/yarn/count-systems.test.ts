@@ -7,6 +7,7 @@ import {
   blanco1917,
   brooks1892,
   brooksWoollen,
+  centralOhio,
   countSystems,
   countTable,
   davis1920,
@@ -25,6 +26,7 @@ import {
   dramSilk,
   frenchCottonCount,
   galashielsCut,
+  grainsPer120Yards,
   grainsPer20Yards,
   hawickCut,
   internationalDenier,
@@ -32,8 +34,10 @@ import {
   leicesterCount,
   linenCount,
   metricCount,
+  milanDenier,
   oldEnglishDenier,
   tex,
+  turinDenier,
   typp,
   woollenCut,
   woollenRun,
@@ -274,6 +278,35 @@ describe("the count systems", () => {
     convertCount,
     [dramSilk(4), yardsPerOunce],
     ["count", yardsPerOunce],
+  );
+
+  cited(
+    "one denier of Turin",
+    published(wolfensberger1921, "section 9, after p. 71", "0.053 g on 476 m", "53/476"),
+    convertCount,
+    [turinDenier(1), tex],
+    ["count", tex],
+  );
+  cited(
+    "one denier of Milan",
+    published(wolfensberger1921, "section 9, after p. 71", "0.051 g on 476 m", "3/28"),
+    convertCount,
+    [milanDenier(1), tex],
+    ["count", tex],
+  );
+  cited(
+    "one American grain of roving",
+    published(astmD2260, "Table 1", "grains on 120 yd", "6479891/10972800"),
+    convertCount,
+    [grainsPer120Yards(1), tex],
+    ["count", tex],
+  );
+  cited(
+    "six cut wool",
+    published(centralOhio, "yarn count note", "1800", "1800"),
+    convertCount,
+    [woollenCut(6), yardsPerPound],
+    ["count", yardsPerPound],
   );
 
   it("are told apart where one name means two", () => {
