@@ -3,6 +3,7 @@ export type { JobFault } from "./job/fault.js";
 export { readJob } from "./job/read-job.js";
 export type { JobReading } from "./job/read-job.js";
 export type { Job, JobWarpYarn, JobYarn, StripesItem } from "./job/job.js";
+export type { FitFinding, WarpFit } from "./plan/fit.js";
 export type { JoiningRow, ShaftLoad } from "./plan/joining.js";
 export { planWarp } from "./plan/plan-warp.js";
 export type { WarpPlan } from "./plan/plan-warp.js";

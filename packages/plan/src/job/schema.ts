@@ -1,67 +1,88 @@
 import * as v from "valibot";
+import { any, some } from "./amounts.js";
+import type { AmountSchemas } from "./amounts.js";
 import type { Job, StripesItem } from "./job.js";
-import { anyLength, anyMass, count, oneOf, someLength, someLoss, someMass, words } from "./values.js";
+import { count, oneOf, shaft, words, yarnName, yarnNumber } from "./values.js";
+
+/** More than a hand loom holds: a count beyond it is a slip. */
+export const MOST_ENDS = 20_000;
 
 const yarnFields = {
-  count: v.pipe(v.number("the number of the yarn|"), v.finite("a number|"), v.gtValue(0, "a number above zero|")),
+  count: yarnNumber,
   system: oneOf("tex", "denier", "cotton", "worsted", "linen", "metric"),
-  plies: count("plies"),
+  plies: count("plies", 100),
   counted: oneOf("single", "finished thread"),
 };
 
-const stripesItem: v.GenericSchema<StripesItem> = v.lazy((given) => {
+const stripesItem: v.GenericSchema<unknown, StripesItem> = v.lazy((given) => {
   const keys = typeof given === "object" && given !== null ? given : {};
-  if ("repeat" in keys || "of" in keys) return v.strictObject({ repeat: count("times"), of: stripesList });
+  if ("repeat" in keys || "of" in keys) return v.object({ repeat: count("times", MOST_ENDS), of: stripesSchema });
   if ("mirror" in keys || "middleStripe" in keys) {
-    return v.strictObject({ mirror: stripesList, middleStripe: oneOf("once", "twice") });
+    return v.object({ mirror: stripesSchema, middleStripe: oneOf("once", "twice") });
   }
-  return v.strictObject({ colour: words, ends: count("ends") });
+  return v.object({ colour: yarnName, ends: count("ends", MOST_ENDS) });
 });
-const stripesList: v.GenericSchema<readonly StripesItem[]> = v.pipe(
+
+/** The stripes alone, so that they are looked into even where another part of the job is wrong. */
+export const stripesSchema: v.GenericSchema<unknown, readonly StripesItem[]> = v.pipe(
   v.array(stripesItem, "a list of stripes|Write one or more, each with colour and ends."),
   v.minLength(1, "a list of one stripe or more|"),
 );
 
-/** The form of a job file: every key is required and no other is known. */
-export const jobSchema: v.GenericSchema<unknown, Job> = v.strictObject({
-  thrum: v.literal(1, "1, the version of this form|"),
-  title: words,
-  note: words,
-  loom: v.strictObject({
-    knotsTied: oneOf("in front of the reed", "behind the reed", "behind the heddles"),
-    weaverFaces: oneOf("back of the loom", "front of the loom"),
-    endOneOn: oneOf("left", "right"),
-  }),
-  oldWarp: v.strictObject({
-    ends: count("ends"),
-    reed: v.strictObject({ dents: count("dents"), in: oneOf("1 inch", "10 centimetres") }),
-    endsPerDent: count("ends in each dent"),
-    threading: v.pipe(
-      v.array(count("shaft"), "the shafts of one threading repeat, such as [1, 2, 3, 4]|"),
-      v.minLength(1, "one shaft or more|"),
-    ),
-    yarn: v.strictObject(yarnFields),
-  }),
-  newWarp: v.strictObject({
-    sett: v.strictObject({ ends: count("ends"), in: oneOf("1 inch", "1 centimetre") }),
-    threadingRepeat: count("ends in one threading repeat"),
-    takeUp: someLoss,
-    wasteInFront: anyLength,
-    wasteBehind: anyLength,
-  }),
-  pieces: v.strictObject({
-    number: count("pieces"),
-    finishedLength: someLength,
-    hemEachEnd: anyLength,
-    loomToFinished: someLoss,
-    widthReedToFinished: someLoss,
-  }),
-  yarns: v.record(words, v.strictObject({ ...yarnFields, onHand: anyMass, package: someMass })),
-  stripes: stripesList,
-  winding: v.strictObject({
-    threadsTogether: count("threads"),
-    tieEvery: count("ends"),
-    mostEndsInChain: count("ends"),
-    chainsEndAt: v.union([v.literal("stripe edges"), count("ends")], '"stripe edges", or a number of ends such as 2|'),
-  }),
+export const loomSchema: v.GenericSchema<unknown, Job["loom"]> = v.object({
+  knotsTied: oneOf("in front of the reed", "behind the reed", "behind the heddles"),
+  weaverFaces: oneOf("back of the loom", "front of the loom"),
+  endOneOn: oneOf("left", "right"),
 });
+
+export const windingSchema: v.GenericSchema<unknown, Job["winding"]> = v.object({
+  threadsTogether: count("threads", 100),
+  tieEvery: count("ends", MOST_ENDS),
+  mostEndsInChain: count("ends", MOST_ENDS),
+  chainsEndAt: v.union(
+    [v.literal("stripe edges"), count("ends", MOST_ENDS)],
+    '"stripe edges", or a whole number of ends such as 2|',
+  ),
+});
+
+/** The form of a job: every key is required and no other is known. */
+export function jobSchema({ length, mass, loss }: AmountSchemas): v.GenericSchema<unknown, Job> {
+  return v.object({
+    thrum: v.literal(1, "1, the version of this form|"),
+    title: words,
+    note: words,
+    loom: loomSchema,
+    oldWarp: v.object({
+      ends: count("ends", MOST_ENDS),
+      reed: v.object({ dents: count("dents", 1000), in: oneOf("1 inch", "10 centimetres") }),
+      endsPerDent: count("ends in each dent", 100),
+      threading: v.pipe(
+        v.array(shaft, "the shafts of one threading repeat, such as [1, 2, 3, 4]|"),
+        v.minLength(1, "one shaft or more|"),
+        v.maxLength(MOST_ENDS, "no more shafts than a loom has ends|"),
+      ),
+      yarn: v.object(yarnFields),
+    }),
+    newWarp: v.object({
+      sett: v.object({ ends: count("ends", 1000), in: oneOf("1 inch", "1 centimetre") }),
+      threadingRepeat: count("ends in one threading repeat", MOST_ENDS),
+      takeUp: loss,
+      wasteInFront: any(length, "length"),
+      wasteBehind: any(length, "length"),
+    }),
+    pieces: v.object({
+      number: count("pieces", 10_000),
+      finishedLength: some(length, "length"),
+      hemEachEnd: any(length, "length"),
+      loomToFinished: loss,
+      widthReedToFinished: loss,
+    }),
+    yarns: v.record(
+      yarnName,
+      v.object({ ...yarnFields, onHand: any(mass, "mass"), package: some(mass, "mass") }),
+      "the yarns by name|",
+    ),
+    stripes: stripesSchema,
+    winding: windingSchema,
+  });
+}

@@ -1,20 +1,15 @@
-import {
-  coarser,
-  dentsPerInch,
-  dentsPerTenCentimetres,
-  endsPerCentimetre,
-  endsPerInch,
-  finishedWidth,
-  reedWidth,
-  settInReed,
-  tieOn,
-  warpLength,
-} from "@thrum/maths";
-import type { EndsPerLength, Length, TieOnReport } from "@thrum/maths";
+import { dentsPerInch, dentsPerTenCentimetres, endsPerCentimetre, endsPerInch } from "@thrum/maths";
+import { finishedWidth, reedWidth, settInReed, warpLength } from "@thrum/maths";
+import type { EndsPerLength, Length } from "@thrum/maths";
 import { chains, edges, endsPerColour, layingList } from "@thrum/stripes";
 import type { LaidChain } from "@thrum/stripes";
+import { frozen } from "../job/frozen.js";
+import { givenJob } from "../job/given-job.js";
 import type { Job, JobWarpYarn } from "../job/job.js";
 import { sequenceOf } from "../job/stripes.js";
+import { madePlan } from "./brand.js";
+import { warpFit } from "./fit.js";
+import type { WarpFit } from "./fit.js";
 import { joiningRows, shaftLoads } from "./joining.js";
 import type { JoiningRow, ShaftLoad } from "./joining.js";
 import { knotPosition } from "./position.js";
@@ -31,9 +26,7 @@ export interface WarpPlan {
   readonly title: string;
   readonly note: string;
   readonly position: KnotPosition;
-  /** The old warp compared with the new one; grist by the heaviest of the new yarns. */
-  readonly fit: TieOnReport;
-  readonly heaviestYarn: string;
+  readonly fit: WarpFit;
   readonly sett: EndsPerLength;
   readonly widthInReed: Length;
   readonly finishedWidth: Length;
@@ -46,11 +39,12 @@ export interface WarpPlan {
   readonly threadsTogether: number;
   /** The chains as they lie before the weaver, from her left. */
   readonly laid: readonly LaidChain<string>[];
+  readonly weaverFaces: Job["loom"]["weaverFaces"];
   /** The side on which the weaver, as she sits, finds end 1. */
   readonly endOneAt: "left" | "right";
   readonly joining: readonly JoiningRow[];
   readonly shafts: readonly ShaftLoad[];
-  /** The sums behind width and length; the yarns carry their own. */
+  /** The sums behind width and length; the position and the yarns carry their own. */
   readonly steps: readonly PlanStep[];
 }
 
@@ -72,67 +66,62 @@ function lengthInput({ pieces, newWarp }: Job, waste: Length): Parameters<typeof
 /**
  * Plans one warp: does it fit the old one, how wide and long, how much of each yarn, how to wind and to join it.
  *
- * @param job as `readJob` gives it
+ * @param job as `readJob` gives it, or made with the units of the maths
  * @returns the plan as data; `planText` writes it out
+ * @throws QuantityError with every fault of a job that is none
  */
 export function planWarp(job: Job): WarpPlan {
-  const { oldWarp, newWarp, pieces, winding, loom } = job;
-  const warp = sequenceOf(job.stripes);
-  const colours = [...endsPerColour(warp)];
-  const counts = colours.map(([name]) => ({ name, count: threadCountOf(yarnOf(job, name)) }));
-  const heaviest = counts.reduce((a, b) => (coarser(b.count, a.count) ? b : a));
+  const given = givenJob(job);
+  const { oldWarp, newWarp, pieces, winding, loom } = given;
+  const warp = sequenceOf(given.stripes);
+  const colours = [...endsPerColour(warp)].map(([name, ends]) => ({ name, ends, yarn: yarnOf(given.yarns, name) }));
+  const counts = colours.map(({ name, yarn }) => ({ name, count: threadCountOf(yarn) }));
   const sleyInput = oldSley(oldWarp);
-  const oldSett = settInReed(sleyInput);
-  const old = {
-    ends: oldWarp.ends,
-    sett: oldSett,
-    threadingRepeat: oldWarp.threading.length,
-    count: threadCountOf(oldWarp.yarn),
-  };
-  const planned = { sett: settOf(newWarp), threadingRepeat: newWarp.threadingRepeat, count: heaviest.count };
-  const position = knotPosition(job);
-  const widthInput = { ends: warp.ends, sett: oldSett };
+  const sett = settInReed(sleyInput);
+  const threadingRepeat = oldWarp.threading.length;
+  const old = { ends: oldWarp.ends, sett, threadingRepeat, count: threadCountOf(oldWarp.yarn) };
+  const planned = { ends: warp.ends, sett: settOf(newWarp), threadingRepeat: newWarp.threadingRepeat };
+  const position = knotPosition(given, warp.ends);
+  const widthInput = { ends: warp.ends, sett };
   const widthInReed = reedWidth(widthInput);
   const finishedInput = { widthInReed, reedToFinished: pieces.widthReedToFinished };
-  const warpInput = lengthInput(job, position.waste);
+  const warpInput = lengthInput(given, position.waste);
   const length = warpLength(warpInput);
   const cut = chains({ sequence: warp, most: winding.mostEndsInChain, cutAt: winding.chainsEndAt });
-  const laid = layingList({
-    chains: cut,
-    endOneOn: loom.endOneOn,
-    tiedAt: loom.knotsTied,
-    weaverFaces: loom.weaverFaces,
-  });
-  return Object.freeze({
-    title: job.title,
-    note: job.note,
-    position,
-    fit: tieOn(old, { ...planned, ends: warp.ends, edges: edges(warp) }),
-    heaviestYarn: heaviest.name,
-    sett: oldSett,
-    widthInReed,
-    finishedWidth: finishedWidth(finishedInput),
-    pieces: pieces.number,
-    warpLength: length,
-    ends: warp.ends,
-    yarns: colours.map(([name, ends]) => yarnPlan(name, ends, yarnOf(job, name), length)),
-    winding: cut.map((chain) => woundChain(chain, winding)),
-    threadsTogether: winding.threadsTogether,
-    laid,
-    endOneAt: laid[0]?.firstEndOn ?? loom.endOneOn,
-    joining: joiningRows(warp, oldWarp),
-    shafts: shaftLoads(warp.ends, oldWarp.threading),
-    steps: [
-      step(settInReed, sleyInput),
-      step(reedWidth, widthInput),
-      step(finishedWidth, finishedInput),
-      step(warpLength, warpInput),
-    ],
-  });
+  const { endOneOn, knotsTied: tiedAt, weaverFaces } = loom;
+  const laid = layingList({ chains: cut, endOneOn, tiedAt, weaverFaces });
+  return frozen(
+    madePlan({
+      title: given.title,
+      note: given.note,
+      position,
+      fit: warpFit(old, { ...planned, edges: edges(warp) }, counts),
+      sett,
+      widthInReed,
+      finishedWidth: finishedWidth(finishedInput),
+      pieces: pieces.number,
+      warpLength: length,
+      ends: warp.ends,
+      yarns: colours.map(({ name, ends, yarn }) => yarnPlan(name, ends, yarn, length)),
+      winding: cut.map((chain) => woundChain(chain, winding)),
+      threadsTogether: winding.threadsTogether,
+      laid,
+      weaverFaces,
+      endOneAt: laid[0]?.firstEndOn ?? endOneOn,
+      joining: joiningRows(warp, oldWarp),
+      shafts: shaftLoads(warp.ends, oldWarp.threading),
+      steps: [
+        step(settInReed, sleyInput),
+        step(reedWidth, widthInput),
+        step(finishedWidth, finishedInput),
+        step(warpLength, warpInput),
+      ],
+    }),
+  );
 }
 
-/** A yarn the stripes name; reading the job made sure that it is there. */
-function yarnOf({ yarns }: Job, name: string): JobWarpYarn {
+/** A yarn the stripes name; the check of the job made sure that it is there. */
+function yarnOf(yarns: Job["yarns"], name: string): JobWarpYarn {
   const yarn = yarns[name];
   if (yarn === undefined) throw new RangeError(`the job has no yarn ${name}`);
   return yarn;

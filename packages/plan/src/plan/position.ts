@@ -1,5 +1,9 @@
-import type { Length } from "@thrum/maths";
+import { compare, times, yarnForEnds } from "@thrum/maths";
+import type { Length, Source } from "@thrum/maths";
 import type { Job } from "../job/job.js";
+import { loomManual, notesFromTheFell } from "./sources.js";
+import { step } from "./step.js";
+import type { PlanStep } from "./step.js";
 
 /** What the place of the knots decides. */
 export interface KnotPosition {
@@ -9,49 +13,79 @@ export interface KnotPosition {
   /** Where the old warp stands in for waste the new one would need. */
   readonly sparedAt: "front" | "back";
   readonly spared: Length;
+  /** Yarn that need not be wound for it, in all ends together. */
+  readonly sparedYarn: Length;
   /** Waste the new warp still has to bring. */
   readonly waste: Length;
-  readonly beam: string;
-  readonly keep: string;
+  /** The old warp's order, kept on sticks while it is still tight; null where the reed keeps it. */
+  readonly lease: string | null;
+  /** Where to cut, and how much of the old warp to keep. */
+  readonly cut: string;
+  readonly cutSource: Source | "common practice, no source";
+  readonly beamed: "before tying" | "after tying";
+  readonly beforeTying: string;
+  /** How the knots are brought through, and the beaming where it is still to come. */
+  readonly afterTying: string;
+  readonly steps: readonly PlanStep[];
 }
 
-interface Rule {
-  readonly knotsPass: KnotPosition["knotsPass"];
-  readonly sparedAt: KnotPosition["sparedAt"];
-  readonly beam: string;
-  readonly keep: string;
-}
+type Rule = Omit<KnotPosition, "knotsTied" | "spared" | "sparedYarn" | "waste" | "steps">;
 
 /** Tied from the front the old ends go on to the back rod; tied behind the heddles they come out on the front rod. */
 const RULES: Readonly<Record<Job["loom"]["knotsTied"], Rule>> = {
   "in front of the reed": {
     knotsPass: ["reed", "heddles"],
     sparedAt: "back",
-    beam: "Ease the knots back through the reed, then through the heddles, a few inches at a time, and beam the new warp from the front.",
-    keep: "Cut in front of the reed. Leave about 8 in of old warp standing out of the reed, tied in groups so that it cannot slip back.",
+    lease: null,
+    cut: "Cut in front of the reed. Leave about 8 in (20 cm) of old warp standing out of the reed, tied in groups so that it cannot slip back.",
+    cutSource: notesFromTheFell,
+    beamed: "after tying",
+    beforeTying:
+      "Fasten the chains at the breast beam, in that order, their lease on sticks between the beam and the reed.",
+    afterTying:
+      "Ease the knots back through the reed, then through the heddles, a few inches at a time. Then beam the new warp from the front.",
   },
   "behind the reed": {
     knotsPass: ["heddles"],
     sparedAt: "back",
-    beam: "Sley the new ends through the reed first; ease the knots back through the heddles, a few inches at a time, and beam the new warp from the front.",
-    keep: "Cut behind the reed. Leave a hand's length of old warp standing out of the heddles, tied in groups so that it cannot slip back.",
+    lease:
+      "While the warp is still tight, put lease sticks into two opposite tabby sheds, behind the shafts: once out of the reed nothing else keeps its order. Where two neighbours share a shaft, pick the lease up by hand.",
+    cut: "Cut behind the reed. Leave a hand's length of old warp standing out of the heddles, tied in groups so that it cannot slip back.",
+    cutSource: "common practice, no source",
+    beamed: "after tying",
+    beforeTying:
+      "Fasten the chains at the breast beam, in that order, and sley them through the reed from the front, as many ends to the dent as before.",
+    afterTying:
+      "Ease the knots back through the heddles, a few inches at a time. Then beam the new warp from the front.",
   },
   "behind the heddles": {
     knotsPass: ["heddles", "reed"],
     sparedAt: "front",
-    beam: "Beam the new warp before tying; when all is tied, ease the knots forward through the heddles, then through the reed, from the front.",
-    keep: "Put lease sticks into two opposite sheds behind the shafts, then cut at the back. Leave about 12 in behind the shafts and 6 in past the reed, tied in groups.",
+    lease:
+      "While the warp is still tight, put lease sticks into two opposite tabby sheds, behind the shafts. Where two neighbours share a shaft, pick the lease up by hand.",
+    cut: "Cut behind the lease sticks. Leave about 12 in (30 cm) of old warp behind the shafts and 6 in (15 cm) past the reed, tied in groups so that it cannot slip.",
+    cutSource: loomManual,
+    beamed: "before tying",
+    beforeTying:
+      "Beam the new warp now, in that order, before tying, and keep its lease on sticks behind the shafts, opposite those of the old warp.",
+    afterTying: "Pull the knots forward through the heddles, then through the reed, gently, from the front.",
   },
 };
 
 /** What changes with the place where the knots are tied. */
-export function knotPosition({ loom, newWarp }: Job): KnotPosition {
+export function knotPosition({ loom, newWarp }: Job, ends: number): KnotPosition {
   const rule = RULES[loom.knotsTied];
   const back = rule.sparedAt === "back";
+  const spared = back ? newWarp.wasteBehind : newWarp.wasteInFront;
+  const nothing = times(spared, 0);
+  const input = { ends, warpLength: spared };
+  const isSpared = compare(spared, nothing) > 0;
   return {
     knotsTied: loom.knotsTied,
     ...rule,
-    spared: back ? newWarp.wasteBehind : newWarp.wasteInFront,
+    spared,
+    sparedYarn: isSpared ? yarnForEnds(input) : nothing,
     waste: back ? newWarp.wasteInFront : newWarp.wasteBehind,
+    steps: isSpared ? [step(yarnForEnds, input)] : [],
   };
 }

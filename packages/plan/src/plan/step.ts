@@ -1,4 +1,5 @@
 import { explain } from "@thrum/maths";
+import { frozen } from "../job/frozen.js";
 import type { Calculation, Working } from "@thrum/maths";
 
 /** A number of the plan that opens into its working. */
@@ -11,5 +12,5 @@ export interface PlanStep {
 
 /** The calculation behind a number, kept with its input. */
 export function step<I>(calculation: Calculation<I, unknown>, input: NoInfer<I>): PlanStep {
-  return Object.freeze({ calculation, input, explain: () => explain(calculation, input) });
+  return frozen({ calculation, input, explain: () => explain(calculation, input) });
 }

@@ -3,14 +3,31 @@ import type { Length, Mass, Unit } from "@thrum/maths";
 
 const MASSES: Readonly<Record<string, Unit<"mass">>> = { grams, kilograms, pounds, ounces };
 
+/** A thousandth of an inch or of a centimetre, and the marks of the tape. */
+const STEPS: Readonly<Record<string, { readonly fine: string; readonly tape: string }>> = {
+  inches: { fine: "0.001", tape: "1/8" },
+  metres: { fine: "0.00001", tape: "0.001" },
+  centimetres: { fine: "0.001", tape: "0.1" },
+  millimetres: { fine: "0.01", tape: "1" },
+};
+
 function isImperial({ unit }: Length): boolean {
   return unit === "inches" || unit === "feet" || unit === "yards";
 }
 
-/** A length as a tape shows it: eighths of an inch, or millimetres; rounded up where yarn is measured off by it. */
-export function tapeText(length: Length, rounding: "nearest" | "roundUp" = "nearest"): string {
-  if (isImperial(length)) return asText(inUnit(length, inches), { step: "1/8", rounding });
-  return asText(length, { step: length.unit === "metres" ? "0.01" : "0.1", rounding });
+function stepped(length: Length, by: "fine" | "tape", rounding: "nearest" | "roundUp" | "roundDown"): string {
+  const shown = isImperial(length) ? inUnit(length, inches) : length;
+  const steps = STEPS[shown.unit];
+  return steps === undefined ? asText(shown) : asText(shown, { step: steps[by], rounding });
+}
+
+/** A length, and the mark of the tape to use where it does not fall on one. */
+export function measuredText(length: Length, rounding: "nearest" | "roundUp"): string {
+  const [tape, up, down] = [rounding, "roundUp" as const, "roundDown" as const].map((to) =>
+    stepped(length, "tape", to),
+  );
+  const way = rounding === "nearest" ? "about" : "rounded up to";
+  return up === down ? (tape ?? "") : `${stepped(length, "fine", "nearest")}, by the tape ${way} ${tape ?? ""}`;
 }
 
 /** A length of yarn or warp in yards or metres, rounded up. */

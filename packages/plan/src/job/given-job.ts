@@ -1,0 +1,22 @@
+import { QuantityError } from "@thrum/maths";
+import type { Fault } from "@thrum/maths";
+import { checkedJob } from "./job-faults.js";
+import type { Job } from "./job.js";
+import { madeAmounts } from "./made-amounts.js";
+import { pathText } from "./placed-fault.js";
+import { jobSchema } from "./schema.js";
+
+const MADE = jobSchema(madeAmounts);
+
+/** A job as a program gives it; what is wrong with it is thrown, all of it at once. */
+export function givenJob(job: unknown): Job {
+  const checked = checkedJob(MADE, job);
+  if (checked.ok) return checked.job;
+  const faults = checked.faults.map(({ path, ...words }): Fault => ({
+    ...words,
+    where: `planWarp(${pathText(["job", ...path])})`,
+  }));
+  const [first, ...others] = faults;
+  if (first === undefined) throw new RangeError("a job was refused without a fault");
+  throw new QuantityError(first, ...others);
+}

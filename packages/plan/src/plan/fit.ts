@@ -1,0 +1,52 @@
+import { tieOn } from "@thrum/maths";
+import type { Finding, TieOnReport } from "@thrum/maths";
+
+type NewWarp = Parameters<typeof tieOn>[1];
+
+/** A finding of the comparison; one about grist names the new yarns of which it is true. */
+export interface FitFinding extends Finding {
+  readonly yarns: readonly string[];
+}
+
+/** The old warp compared with the new one, each of the new yarns for itself. */
+export interface WarpFit {
+  readonly verdict: TieOnReport["verdict"];
+  readonly findings: readonly FitFinding[];
+  readonly steps: TieOnReport["steps"];
+}
+
+/** A yarn of the new warp by its finished thread. */
+export interface NewYarn {
+  readonly name: string;
+  readonly count: NewWarp["count"];
+}
+
+const WORST_FIRST = ["does not fit", "check", "fits"] as const;
+
+function gristFindings(reports: readonly (readonly [string, TieOnReport])[]): readonly FitFinding[] {
+  const bySentence = new Map<string, FitFinding>();
+  for (const [name, { findings }] of reports) {
+    for (const finding of findings.filter(({ about }) => about === "grist")) {
+      const same = bySentence.get(finding.says);
+      bySentence.set(finding.says, { ...finding, yarns: [...(same?.yarns ?? []), name] });
+    }
+  }
+  return [...bySentence.values()];
+}
+
+/** Compares the warps; a yarn unlike the old one is found even beside others that are like it. */
+export function warpFit(
+  old: Parameters<typeof tieOn>[0],
+  planned: Omit<NewWarp, "count">,
+  yarns: readonly NewYarn[],
+): WarpFit {
+  const reports = yarns.map(({ name, count }) => [name, tieOn(old, { ...planned, count })] as const);
+  const [first] = reports;
+  if (first === undefined) throw new RangeError("a warp without a yarn");
+  const [, { findings: shared, steps, verdict: own }] = first;
+  const verdict = WORST_FIRST.find((one) => reports.some(([, report]) => report.verdict === one)) ?? own;
+  const findings = shared.flatMap((finding) =>
+    finding.about === "grist" ? gristFindings(reports) : [{ ...finding, yarns: [] }],
+  );
+  return { verdict, findings, steps };
+}

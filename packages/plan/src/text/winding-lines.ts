@@ -1,0 +1,29 @@
+import type { WoundStripe } from "@thrum/stripes";
+import type { WarpPlan } from "../plan/plan-warp.js";
+import { plainText } from "./clean.js";
+import { table, wrapped } from "./layout.js";
+
+function roundsText({ passes, rounds }: WoundStripe<string>): string {
+  if (passes % 2 === 0) return String(rounds);
+  return rounds === 0 ? "1/2" : `${String(rounds)} 1/2`;
+}
+
+function woundRow(stripe: WoundStripe<string>): readonly (string | number)[] {
+  const { colour, ends, runningTotal, ties, todo } = stripe;
+  const counts = ties.map(({ total }) => String(total)).join(", ");
+  const meanwhile = [...(counts === "" ? [] : [`tie the count at ${counts}`]), ...todo];
+  return [plainText(colour), ends, roundsText(stripe), runningTotal, meanwhile.join("; ")];
+}
+
+/** How each chain is wound. */
+export function windingLines({ winding, threadsTogether }: WarpPlan): readonly string[] {
+  const threads = threadsTogether === 1 ? "Wind 1 thread" : `Wind ${String(threadsTogether)} threads together`;
+  return [
+    ...wrapped(`${threads}. Begin each chain at the near peg; a round is there and back.`),
+    ...winding.flatMap(({ chain, firstEnd, lastEnd, ends, stripes }) => [
+      "",
+      `Chain ${String(chain)}: ends ${String(firstEnd)} to ${String(lastEnd)}, ${String(ends)} in all`,
+      ...table(["colour", "ends", "rounds", "so far", "meanwhile"], stripes.map(woundRow)),
+    ]),
+  ];
+}
