@@ -15,5 +15,5 @@ export const loomManual: Source = {
   author: "AVL Looms",
   title: "Home Loom, owner's manual, p. 6-4",
   year: "undated",
-  place: "Chico",
+  place: "online",
 };
