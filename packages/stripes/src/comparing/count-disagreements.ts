@@ -1,5 +1,5 @@
-import { check, fault, PASSED } from "../refusal/check.js";
-import { aSequence, whole } from "../refusal/kinds.js";
+import { check, PASSED } from "../refusal/check.js";
+import { aMap, anyListOf, aSequence, whole } from "../refusal/kinds.js";
 import { endsPerColour } from "../sequence/ends-per-colour.js";
 import type { Sequence } from "../sequence/sequence.js";
 
@@ -31,9 +31,7 @@ export function countDisagreements<C>(input: CountDisagreementsInput<C>): readon
     sequence: aSequence,
     printedTotal: (value, where) => (value === null ? PASSED : whole(0)(value, where)),
     printedOfColour: (value, where) =>
-      value instanceof Map
-        ? [...value.values()].flatMap((ends) => whole(0)(ends, where))
-        : fault("wrong-kind", where, "a Map of colours", value, "Write new Map() for none."),
+      value instanceof Map ? anyListOf(whole(0))([...value.values()], where) : aMap(value, where),
   });
   const { sequence, printedTotal, printedOfColour } = input;
   const counted = endsPerColour(sequence);

@@ -1,10 +1,10 @@
 import { check, refuse } from "../refusal/check.js";
-import { anyColour, aSequence, fields, oneOf, whole } from "../refusal/kinds.js";
+import { anyColour, anyListOf, aSequence, fields, oneOf, whole } from "../refusal/kinds.js";
 import { item } from "../sequence/item.js";
-import { madeSequence } from "../sequence/made-sequence.js";
+import { madeSequence, stripe } from "../sequence/made-sequence.js";
 import { sameColour } from "../sequence/same-colour.js";
 import type { Sequence, Stripe } from "../sequence/sequence.js";
-import { slice } from "../sequence/slice.js";
+import { stripesBetween } from "../sequence/stripes-between.js";
 import type { Edit } from "./shortest-edit.js";
 
 export interface EditedInput<C> {
@@ -23,13 +23,11 @@ export interface EditedInput<C> {
  * equal({ first: edited({ sequence: warp, edit }), second: planned }) // true
  */
 export function edited<C>(input: EditedInput<C>): Sequence<C> {
-  const aStep = fields({ change: oneOf("keep", "take out", "put in"), colour: anyColour, ends: whole(1) });
   check("edited", input, {
     sequence: aSequence,
     edit: fields({
       changed: whole(0),
-      steps: (value, where) =>
-        Array.isArray(value) ? value.flatMap((step, index) => aStep(step, `${where}[${index}]`)) : aStep(value, where),
+      steps: anyListOf(fields({ change: oneOf("keep", "take out", "put in"), colour: anyColour, ends: whole(1) })),
     }),
   });
   const { sequence, edit } = input;
@@ -37,11 +35,11 @@ export function edited<C>(input: EditedInput<C>): Sequence<C> {
   const written: Stripe<C>[] = [];
   for (const { change, colour, ends } of edit.steps) {
     if (change !== "put in") {
-      const there = at + ends <= sequence.ends ? slice({ sequence, after: at, upTo: at + ends }).runs : [];
+      const there = at + ends <= sequence.ends ? stripesBetween(sequence, at, at + ends) : [];
       if (there.length !== 1 || !sameColour(item(there, 0).colour, colour)) parted(at, ends);
       at += ends;
     }
-    if (change !== "take out") written.push(Object.freeze({ colour, ends }));
+    if (change !== "take out") written.push(stripe(colour, ends));
   }
   if (at !== sequence.ends) parted(at, 0);
   return madeSequence("edited", written);

@@ -1,11 +1,11 @@
-import { check, fault } from "../refusal/check.js";
-import { oneOf, someEnds } from "../refusal/kinds.js";
+import { check } from "../refusal/check.js";
+import { anyListOf, oneOf, someEnds } from "../refusal/kinds.js";
 import { cyclicRuns } from "../sequence/cyclic-runs.js";
 import { item } from "../sequence/item.js";
 import { reverse } from "../sequence/reverse.js";
 import { rotationOf } from "../sequence/rotation-of.js";
 import { sameColour } from "../sequence/same-colour.js";
-import type { Sequence } from "../sequence/sequence.js";
+import type { Sequence, Stripe } from "../sequence/sequence.js";
 
 export interface LikenessInput<C> {
   readonly first: Sequence<C>;
@@ -33,14 +33,10 @@ export interface Likeness<C> {
  * likeness({ first: half, second: multiply({ sequence: half, by: 3 }), upTo: ["scale"] }).scale // { second: 3, first: 1 }
  */
 export function likeness<C>(input: LikenessInput<C>): Likeness<C> | null {
-  const liberty = oneOf("rotation", "reversal", "scale", "recolouring");
   check("likeness", input, {
     first: someEnds,
     second: someEnds,
-    upTo: (value, where) =>
-      Array.isArray(value)
-        ? value.flatMap((word, index) => liberty(word, `${where}[${index}]`))
-        : fault("wrong-kind", where, "a list", value, "Write [] for none."),
+    upTo: anyListOf(oneOf("rotation", "reversal", "scale", "recolouring")),
   });
   const { first, second, upTo } = input;
   if (!upTo.includes("scale") && first.ends !== second.ends) return null;
@@ -52,21 +48,19 @@ export function likeness<C>(input: LikenessInput<C>): Likeness<C> | null {
 
 function likeTo<C>(first: Sequence<C>, second: Sequence<C>, upTo: LikenessInput<C>["upTo"]): Likeness<C> | null {
   const rotates = upTo.includes("rotation");
-  const [one, other] = [first, second].map((warp) => (rotates ? cyclicRuns(warp) : { moved: 0, repeat: warp })) as [
-    ReturnType<typeof cyclicRuns<C>>,
-    ReturnType<typeof cyclicRuns<C>>,
-  ];
-  const [from, to] = [symbols(one.repeat, second.ends), symbols(other.repeat, first.ends)];
   const recolours = upTo.includes("recolouring");
-  const same = (a: StripeSymbol<C>, b: StripeSymbol<C>): boolean =>
-    a.width === b.width && (recolours ? a.back === b.back : sameColour(a.colour, b.colour));
-  const shift = rotates
-    ? rotationOf(from, to, same)
-    : from.length === to.length && from.every((symbol, index) => same(symbol, item(to, index)))
-      ? 0
-      : null;
-  if (shift === null) return null;
-  const begins = item(one.repeat.starts, shift) - 1 + one.moved - (other.moved * first.ends) / second.ends;
+  const begun = (warp: Sequence<C>): ReturnType<typeof cyclicRuns<C>> =>
+    rotates ? cyclicRuns(warp) : { begins: 0, runs: warp.runs };
+  const [one, other] = [begun(first), begun(second)];
+  const [from, to] = [symbols(one.runs, second.ends), symbols(other.runs, first.ends)];
+  const shift = rotationOf(
+    from,
+    to,
+    (a, b) => a.width === b.width && (recolours ? a.back === b.back : sameColour(a.colour, b.colour)),
+  );
+  if (shift === null || (shift > 0 && !rotates)) return null;
+  const shifted = one.runs.slice(0, shift).reduce((sum, { ends }) => sum + ends, 0);
+  const begins = shifted + one.begins - (other.begins * first.ends) / second.ends;
   return {
     reversed: false,
     rotatedBy: (begins + first.ends) % first.ends,
@@ -83,7 +77,7 @@ interface StripeSymbol<C> {
   readonly back: number;
 }
 
-function symbols<C>({ runs }: Sequence<C>, times: number): readonly StripeSymbol<C>[] {
+function symbols<C>(runs: readonly Stripe<C>[], times: number): readonly StripeSymbol<C>[] {
   const seen = new Map(runs.map(({ colour }, index) => [colour, index - runs.length]));
   return runs.map(({ colour, ends }, index) => {
     const back = index - (seen.get(colour) ?? index);

@@ -1,4 +1,4 @@
-import { check, refuse } from "../refusal/check.js";
+import { check } from "../refusal/check.js";
 import { someEnds, whole } from "../refusal/kinds.js";
 import { item } from "../sequence/item.js";
 import { runIndex } from "../sequence/run-index.js";
@@ -34,11 +34,7 @@ export function stripesInGroup<C>(input: StripesInGroupInput<C>): readonly Strip
   check("stripesInGroup", input, { sequence: someEnds, firstEnd: whole(1), lastEnd: whole(1) });
   const { sequence, firstEnd, lastEnd } = input;
   if (lastEnd > sequence.ends || firstEnd > lastEnd) {
-    refuse("stripesInGroup", "out-of-range", "lastEnd", {
-      expected: `an end from ${firstEnd} to ${sequence.ends}`,
-      received: lastEnd,
-      remedy: "Ends are numbered from 1.",
-    });
+    check("stripesInGroup", { lastEnd }, { lastEnd: whole(firstEnd, sequence.ends) });
   }
   const [from, to] = [runIndex(sequence.starts, firstEnd), runIndex(sequence.starts, lastEnd)];
   return sequence.runs.slice(from, to + 1).map(({ colour, ends: ofEnds }, index) => {

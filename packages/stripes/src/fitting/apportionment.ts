@@ -1,8 +1,7 @@
-import { check, refuse } from "../refusal/check.js";
+import { check } from "../refusal/check.js";
 import { listOf, whole } from "../refusal/kinds.js";
 import { MOST_ENDS } from "../sequence/made-sequence.js";
-import { item } from "../sequence/item.js";
-import { largestRemainders } from "./largest-remainders.js";
+import { sharedOut } from "./shared-out.js";
 
 export interface ApportionmentInput {
   /** Whole numbers in any one step: eighths of an inch, millimetres, squares of graph paper. */
@@ -30,25 +29,6 @@ export interface Apportionment {
  */
 export function apportionment(input: ApportionmentInput): Apportionment {
   check("apportionment", input, { shares: listOf(whole(1)), total: whole(1, MOST_ENDS), smallest: whole(0) });
-  const { shares, total, smallest } = input;
-  if (smallest * shares.length > total) {
-    refuse("apportionment", "does-not-fit", "smallest", {
-      expected: `at most ${Math.floor(total / shares.length)}, for ${shares.length} shares of ${total}`,
-      received: smallest,
-      remedy: "Raise the total, leave a share out, or allow smaller parts.",
-    });
-  }
-  const given = new Set<number>();
-  for (;;) {
-    const open = shares.map((_, index) => index).filter((index) => !given.has(index));
-    const { parts, tied } = largestRemainders(shares, open, total - smallest * given.size);
-    const low = open.filter((index) => item(parts, index) < smallest);
-    if (low.length === 0) {
-      return {
-        parts: parts.map((part, index) => (given.has(index) ? smallest : part)),
-        tied: tied.map((index) => index + 1),
-      };
-    }
-    for (const index of low) given.add(index);
-  }
+  const { parts, tied } = sharedOut("apportionment", input.shares, input.total, input.smallest, 1);
+  return { parts, tied: tied.map((index) => index + 1) };
 }

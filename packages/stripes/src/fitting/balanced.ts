@@ -1,11 +1,9 @@
 import { check, refuse } from "../refusal/check.js";
 import { someEnds, whole } from "../refusal/kinds.js";
-import { item } from "../sequence/item.js";
-import { join } from "../sequence/join.js";
+import { madeSequence } from "../sequence/made-sequence.js";
 import { repeat } from "../sequence/repeat.js";
 import { mirrored } from "../sequence/mirrored.js";
 import type { Sequence } from "../sequence/sequence.js";
-import { slice } from "../sequence/slice.js";
 
 export interface BalancedInput<C> {
   readonly repeat: Sequence<C>;
@@ -32,8 +30,12 @@ export function balanced<C>(input: BalancedInput<C>): BalancedSequence<C> {
   for (let stripes = 0; stripes < runs.length; stripes++) {
     // A repeat of two parts, each alike from both sides, is balanced by its first part once more.
     if (mirrored(runs, 0, stripes) && mirrored(runs, stripes, runs.length)) {
-      const closing = slice({ sequence: input.repeat, after: 0, upTo: item(input.repeat.starts, stripes) - 1 });
-      return { sequence: join([repeat({ sequence: input.repeat, times: input.times }), closing]), closing };
+      const first = runs.slice(0, stripes);
+      const repeated = repeat({ sequence: input.repeat, times: input.times });
+      return {
+        sequence: madeSequence("balanced", [...repeated.written, ...first]),
+        closing: madeSequence("balanced", first),
+      };
     }
   }
   return refuse("balanced", "not-symmetrical", "repeat", {

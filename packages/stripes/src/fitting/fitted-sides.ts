@@ -1,10 +1,9 @@
 import { check, refuse } from "../refusal/check.js";
 import { oneOf, someEnds, whole } from "../refusal/kinds.js";
 import { item } from "../sequence/item.js";
-import { join } from "../sequence/join.js";
-import { MOST_ENDS } from "../sequence/made-sequence.js";
-import { sequence, type Sequence } from "../sequence/sequence.js";
-import { slice } from "../sequence/slice.js";
+import { madeSequence, MOST_ENDS, stripe } from "../sequence/made-sequence.js";
+import type { Sequence, Stripe } from "../sequence/sequence.js";
+import { stripesBetween } from "../sequence/stripes-between.js";
 
 export interface FittedSidesInput<C> {
   readonly sequence: Sequence<C>;
@@ -51,9 +50,10 @@ export function fittedSides<C>(input: FittedSidesInput<C>): FittedSides<C> {
   const half = Math.trunc(steps / 2);
   const left = (oddStep === "left" ? steps - half : half) * step;
   const right = ends - before.ends - left;
-  const kept = slice({ sequence: before, after: Math.max(0, -left), upTo: before.ends + Math.min(0, right) });
+  const kept = stripesBetween(before, Math.max(0, -left), before.ends + Math.min(0, right));
   const { runs } = before;
-  const added = (ends: number, index: number): Sequence<C>[] =>
-    ends > 0 ? [sequence([{ colour: item(runs, index).colour, ends }])] : [];
-  return { sequence: join([...added(left, 0), kept, ...added(right, runs.length - 1)]), left, right };
+  const added = (ends: number, index: number): Stripe<C>[] =>
+    ends > 0 ? [stripe(item(runs, index).colour, ends)] : [];
+  const stripes = [...added(left, 0), ...kept, ...added(right, runs.length - 1)];
+  return { sequence: madeSequence("fittedSides", stripes), left, right };
 }

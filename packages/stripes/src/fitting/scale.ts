@@ -2,7 +2,8 @@ import { check } from "../refusal/check.js";
 import { someEnds, whole } from "../refusal/kinds.js";
 import { MOST_ENDS } from "../sequence/made-sequence.js";
 import type { Sequence } from "../sequence/sequence.js";
-import { type FittedSequence, refuseBrokenStep, sequenceFromShares } from "./sequence-from-shares.js";
+import { fittedShares } from "./fitted-shares.js";
+import type { FittedSequence } from "./sequence-from-shares.js";
 
 export interface ScaleInput<C> {
   readonly sequence: Sequence<C>;
@@ -25,6 +26,6 @@ export interface ScaleInput<C> {
 export function scale<C>(input: ScaleInput<C>): FittedSequence<C> {
   check("scale", input, { sequence: someEnds, ends: whole(1, MOST_ENDS), step: whole(1), smallest: whole(0) });
   const { sequence, ...wanted } = input;
-  refuseBrokenStep("scale", wanted.ends, wanted.step);
-  return sequenceFromShares({ ...wanted, stripes: sequence.runs.map(({ colour, ends }) => ({ colour, share: ends })) });
+  const stripes = sequence.runs.map(({ colour, ends }) => ({ colour, share: ends }));
+  return fittedShares("scale", { ...wanted, stripes });
 }

@@ -1,9 +1,8 @@
-import { check, refuse } from "../refusal/check.js";
+import { check } from "../refusal/check.js";
 import { anyColour, fields, listOf, whole } from "../refusal/kinds.js";
-import { item } from "../sequence/item.js";
 import { MOST_ENDS } from "../sequence/made-sequence.js";
-import { sequence, type Sequence } from "../sequence/sequence.js";
-import { apportionment } from "./apportionment.js";
+import type { Sequence } from "../sequence/sequence.js";
+import { fittedShares } from "./fitted-shares.js";
 
 export interface Share<C> {
   readonly colour: C;
@@ -37,31 +36,11 @@ export interface FittedSequence<C> {
  * sequenceFromShares({ stripes, ends: 40, step: 2, smallest: 2 }).sequence.runs[0].ends // 30
  */
 export function sequenceFromShares<C>(input: SequenceFromSharesInput<C>): FittedSequence<C> {
-  const aShare = fields({ colour: anyColour, share: whole(1) });
   check("sequenceFromShares", input, {
-    stripes: listOf(aShare),
+    stripes: listOf(fields({ colour: anyColour, share: whole(1) })),
     ends: whole(1, MOST_ENDS),
     step: whole(1),
     smallest: whole(0),
   });
-  const { stripes, ends, step, smallest } = input;
-  refuseBrokenStep("sequenceFromShares", ends, step);
-  const shares = stripes.map(({ share }) => share);
-  const { parts, tied } = apportionment({ shares, total: ends / step, smallest: Math.ceil(smallest / step) });
-  const kept = stripes.flatMap(({ colour }, index) => {
-    const part = item(parts, index);
-    return part === 0 ? [] : [{ colour, ends: part * step }];
-  });
-  const vanished = parts.flatMap((part, index) => (part === 0 ? [index + 1] : []));
-  return { sequence: sequence(kept), tied, vanished };
-}
-
-export function refuseBrokenStep(refusedBy: string, ends: number, step: number): void {
-  if (ends % step === 0) return;
-  const below = ends - (ends % step);
-  refuse(refusedBy, "does-not-fit", "ends", {
-    expected: `a multiple of ${step}, such as ${below || step} or ${below + step}`,
-    received: ends,
-    remedy: "Add or drop ends first.",
-  });
+  return fittedShares("sequenceFromShares", input);
 }

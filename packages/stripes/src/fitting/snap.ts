@@ -2,10 +2,11 @@ import { check, refuse } from "../refusal/check.js";
 import { someEnds, whole } from "../refusal/kinds.js";
 import { edges } from "../sequence/edges.js";
 import { item } from "../sequence/item.js";
+import { madeSequence, stripe } from "../sequence/made-sequence.js";
 import { mirrored } from "../sequence/mirrored.js";
-import { sequence, type Sequence } from "../sequence/sequence.js";
+import type { Sequence } from "../sequence/sequence.js";
 import { leastMoves } from "./least-moves.js";
-import { refuseBrokenStep } from "./sequence-from-shares.js";
+import { refuseBrokenStep } from "./refuse-broken-step.js";
 
 export interface SnapInput<C> {
   readonly sequence: Sequence<C>;
@@ -62,8 +63,9 @@ export function snap<C>(input: SnapInput<C>): SnappedSequence<C> {
     return from === to ? [] : [{ stripe: index + 1, from, to }];
   });
   return {
-    sequence: sequence(
-      runs.map(({ colour }, index) => ({ colour, ends: item(after, index) - (after[index - 1] ?? 0) })),
+    sequence: madeSequence(
+      "snap",
+      runs.map(({ colour }, index) => stripe(colour, item(after, index) - (after[index - 1] ?? 0))),
     ),
     moved,
     change: moved.reduce((sum, { from, to }) => sum + Math.abs(to - from), 0),

@@ -1,7 +1,7 @@
 import { check, refuse } from "../refusal/check.js";
-import { anyColour, fields, listOf, oneOf, whole } from "../refusal/kinds.js";
-import { reverse } from "../sequence/reverse.js";
-import { sequence, type Sequence, type Stripe } from "../sequence/sequence.js";
+import { anyColour, anyListOf, fields, listOf, oneOf, whole } from "../refusal/kinds.js";
+import { madeSequence, stripe } from "../sequence/made-sequence.js";
+import type { Sequence, Stripe } from "../sequence/sequence.js";
 
 export interface ColourRow<C> {
   readonly colour: C;
@@ -35,10 +35,9 @@ const NAME = "sequenceFromColourRows";
  * sequenceFromColourRows({ rows, brackets: [], readFrom: "left" }).ends // 6
  */
 export function sequenceFromColourRows<C>(input: SequenceFromColourRowsInput<C>): Sequence<C> {
-  const aBracket = fields({ from: whole(1), to: whole(1), times: whole(1, 100_000) });
   check(NAME, input, {
     rows: listOf(fields({ colour: anyColour, ends: listOf(whole(0)) })),
-    brackets: (value, where) => (Array.isArray(value) && value.length === 0 ? [] : listOf(aBracket)(value, where)),
+    brackets: anyListOf(fields({ from: whole(1), to: whole(1), times: whole(1, 100_000) })),
     readFrom: oneOf("left", "right"),
   });
   const { rows, brackets, readFrom } = input;
@@ -52,8 +51,8 @@ export function sequenceFromColourRows<C>(input: SequenceFromColourRowsInput<C>)
     for (let time = 0; time < times; time++) written.push(...stripes.slice(from - 1, to));
     column = to;
   }
-  const made = sequence([...written, ...stripes.slice(column)]);
-  return readFrom === "left" ? made : reverse(made);
+  written.push(...stripes.slice(column));
+  return madeSequence(NAME, readFrom === "left" ? written : written.reverse());
 }
 
 function outside(from: number, to: number, columns: number): never {
@@ -67,7 +66,7 @@ function outside(from: number, to: number, columns: number): never {
 function onlyStripe<C>(rows: readonly ColourRow<C>[], column: number): Stripe<C> {
   const [only, ...others] = rows.flatMap(({ colour, ends }) => {
     const count = ends[column] ?? 0;
-    return count > 0 ? [{ colour, ends: count }] : [];
+    return count > 0 ? [stripe(colour, count)] : [];
   });
   if (only !== undefined && others.length === 0) return only;
   return refuse(NAME, "does-not-fit", `rows, column ${column + 1}`, {

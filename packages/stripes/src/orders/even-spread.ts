@@ -1,6 +1,6 @@
 import { check, refuse } from "../refusal/check.js";
 import { anyColour, whole } from "../refusal/kinds.js";
-import { sequenceFromEnds } from "../sequence/sequence-from-ends.js";
+import { madeFromEnds } from "../sequence/made-sequence.js";
 import type { Sequence } from "../sequence/sequence.js";
 
 export interface EvenSpreadInput<C> {
@@ -28,5 +28,8 @@ export function evenSpread<C>(input: EvenSpreadInput<C>): Sequence<C> {
       remedy: "Fewer marks, or more ends.",
     });
   }
-  return sequenceFromEnds(Array.from({ length: ends }, (_, end) => ((end * marks) % ends < marks ? colour : ground)));
+  return madeFromEnds(
+    "evenSpread",
+    Array.from({ length: ends }, (_, end) => ((end * marks) % ends < marks ? colour : ground)),
+  );
 }

@@ -1,8 +1,8 @@
 import { check, refuse } from "../refusal/check.js";
 import { anyColour, listOf, whole } from "../refusal/kinds.js";
 import { item } from "../sequence/item.js";
-import { MOST_ENDS } from "../sequence/made-sequence.js";
-import { sequence, type Sequence } from "../sequence/sequence.js";
+import { madeSequence, MOST_ENDS, stripe } from "../sequence/made-sequence.js";
+import type { Sequence } from "../sequence/sequence.js";
 
 export interface FibonacciStripesInput<C> {
   /** Taken in turn, again from the first when they run out. */
@@ -30,5 +30,8 @@ export function fibonacciStripes<C>(input: FibonacciStripesInput<C>): Sequence<C
       remedy: "Use the nearest; multiply the finished stripes for a coarser step.",
     });
   }
-  return sequence(numbers.map((ends, index) => ({ colour: item(colours, index % colours.length), ends })));
+  return madeSequence(
+    "fibonacciStripes",
+    numbers.map((ends, index) => stripe(item(colours, index % colours.length), ends)),
+  );
 }

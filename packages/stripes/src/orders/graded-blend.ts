@@ -1,6 +1,6 @@
 import { check } from "../refusal/check.js";
 import { anyColour, whole } from "../refusal/kinds.js";
-import { sequenceFromEnds } from "../sequence/sequence-from-ends.js";
+import { madeFromEnds } from "../sequence/made-sequence.js";
 import type { Sequence } from "../sequence/sequence.js";
 
 export interface GradedBlendInput<C> {
@@ -20,5 +20,8 @@ export function gradedBlend<C>(input: GradedBlendInput<C>): Sequence<C> {
   check("gradedBlend", input, { from: anyColour, to: anyColour, ends: whole(2, 100_000) });
   const { from, to, ends } = input;
   const second = (end: number): number => Math.floor((end * end + ends) / (2 * ends));
-  return sequenceFromEnds(Array.from({ length: ends }, (_, end) => (second(end + 1) > second(end) ? to : from)));
+  return madeFromEnds(
+    "gradedBlend",
+    Array.from({ length: ends }, (_, end) => (second(end + 1) > second(end) ? to : from)),
+  );
 }

@@ -2,7 +2,7 @@ import { check, refuse } from "../refusal/check.js";
 import { anyColour, fields, listOf, whole } from "../refusal/kinds.js";
 import { item } from "../sequence/item.js";
 import type { Sequence } from "../sequence/sequence.js";
-import { sequenceFromEnds } from "../sequence/sequence-from-ends.js";
+import { madeFromEnds } from "../sequence/made-sequence.js";
 import { aSeed, draws } from "./draws.js";
 
 export interface ColourLimits<C> {
@@ -65,7 +65,7 @@ export function randomOrder<C>(input: RandomOrderInput<C>): Sequence<C> {
     remaining--;
     order.push(item(colours, next).colour);
   }
-  return sequenceFromEnds(order);
+  return madeFromEnds("randomOrder", order);
 
   /** Whether the rest can still be laid once `next` is laid: no colour may need more gaps than the others leave. */
   function fits(next: number, length: number): boolean {

@@ -1,6 +1,6 @@
 import { aSeed, draws } from "../orders/draws.js";
 import { anyColour } from "../refusal/kinds.js";
-import { sequenceFromEnds } from "../sequence/sequence-from-ends.js";
+import { madeFromEnds } from "../sequence/made-sequence.js";
 import type { Sequence } from "../sequence/sequence.js";
 import { checkPairs, type Lead } from "./lead.js";
 
@@ -25,7 +25,8 @@ export function pairPreview<C>(input: PairPreviewInput<C>): Sequence<C> {
   checkPairs("pairPreview", input, { seed: aSeed, first: anyColour, second: anyColour });
   const { pairs, lead, first, second } = input;
   const below = draws(input.seed);
-  return sequenceFromEnds(
+  return madeFromEnds(
+    "pairPreview",
     Array.from({ length: pairs }, () => (below(lead.outOf) < lead.times ? [first, second] : [second, first])).flat(),
   );
 }

@@ -3,11 +3,9 @@ const LONGEST = 40;
 /** A received value in a few words, short enough for one line of an error. */
 export function described(value: unknown): string {
   if (value === undefined) return "nothing";
-  if (typeof value === "string") {
-    return JSON.stringify(value.length > LONGEST ? `${value.slice(0, LONGEST)}…` : value);
-  }
-  if (Array.isArray(value)) return `a list of ${value.length}`;
-  if (typeof value === "object" && value !== null) return "an object";
+  if (typeof value === "string") return JSON.stringify(value.length > LONGEST ? `${value.slice(0, LONGEST)}…` : value);
   if (typeof value === "number" || typeof value === "bigint") return String(value);
-  return `a ${typeof value}`;
+  return Array.isArray(value)
+    ? `a list of ${value.length}`
+    : `a value of type ${value === null ? "null" : typeof value}`;
 }

@@ -1,41 +1,41 @@
-import { type Check, fault, fieldFaults, PASSED } from "./check.js";
 import { isSequence } from "../sequence/brand.js";
+import { type Check, type Checks, fault, fieldFaults, PASSED } from "./check.js";
+import type { StripeErrorCode } from "./stripe-error.js";
+
+/** A check that asks one question and refuses in one way. */
+export function kind(
+  code: StripeErrorCode,
+  expected: string,
+  remedy: string,
+  holds: (value: unknown) => boolean,
+): Check {
+  return (value, where) => (holds(value) ? PASSED : fault(code, where, expected, value, remedy));
+}
 
 /** A whole number within bounds. */
 export function whole(least: number, most: number = Number.MAX_SAFE_INTEGER): Check {
   return (value, where) => {
-    if (Number.isInteger(value) && (value as number) >= least && (value as number) <= most) return PASSED;
+    const isWhole = Number.isInteger(value);
+    if (isWhole && (value as number) >= least && (value as number) <= most) return PASSED;
     const range = most === Number.MAX_SAFE_INTEGER ? `of ${least} or more` : `from ${least} to ${most}`;
-    const code = typeof value !== "number" ? "wrong-kind" : Number.isInteger(value) ? "out-of-range" : "not-whole";
-    return fault(
-      code,
-      where,
-      `a whole number ${range}`,
-      value,
-      "Nothing is rounded or cut to fit: give the count itself.",
-    );
+    const code = isWhole ? "out-of-range" : typeof value === "number" ? "not-whole" : "wrong-kind";
+    return fault(code, where, `a whole number ${range}`, value, "Nothing is rounded: give the count itself.");
   };
 }
 
 /** One of a few words. */
 export function oneOf(...words: readonly string[]): Check {
-  return (value, where) =>
-    words.includes(value as string)
-      ? PASSED
-      : fault(
-          typeof value === "string" ? "out-of-range" : "wrong-kind",
-          where,
-          words.map((word) => JSON.stringify(word)).join(" or "),
-          value,
-          "Choose one of these.",
-        );
+  return (value, where) => {
+    if (words.includes(value as string)) return PASSED;
+    const code = typeof value === "string" ? "out-of-range" : "wrong-kind";
+    return fault(code, where, words.map((word) => JSON.stringify(word)).join(" or "), value, "Choose one of these.");
+  };
 }
 
-/** A list, not empty, of things of one kind. */
-export function listOf(each: Check): Check {
+/** A list, perhaps empty, of things of one kind; the first fault is enough. */
+export function anyListOf(each: Check): Check {
   return (value, where) => {
     if (!Array.isArray(value)) return fault("wrong-kind", where, "a list", value, "Put it in square brackets.");
-    if (value.length === 0) return fault("empty", where, "at least one item", value, "An empty list has no ends.");
     for (let index = 0; index < value.length; index++) {
       const found = each(value[index], `${where}[${index}]`);
       if (found.length > 0) return found;
@@ -44,22 +44,27 @@ export function listOf(each: Check): Check {
   };
 }
 
+/** A list, not empty, of things of one kind. */
+export function listOf(each: Check): Check {
+  const all = anyListOf(each);
+  return (value, where) =>
+    Array.isArray(value) && value.length === 0
+      ? fault("empty", where, "at least one item", value, "Without one there are no ends.")
+      : all(value, where);
+}
+
 /** An object with exactly these fields. */
-export function fields(checks: Readonly<Record<string, Check>>): Check {
+export function fields(checks: Checks): Check {
   return (value, where) => fieldFaults(value, where, checks);
 }
 
 /** A sequence made by this package; it may hold no ends. */
-export const aSequence: Check = (value, where) =>
-  isSequence(value)
-    ? PASSED
-    : fault(
-        "not-a-sequence",
-        where,
-        "a sequence",
-        value,
-        "Make one with sequence([{ colour, ends }]); a copy is only data.",
-      );
+export const aSequence: Check = /* @__PURE__ */ kind(
+  "not-a-sequence",
+  "a sequence",
+  "Make one with sequence([{ colour, ends }]); a copy is only data.",
+  isSequence,
+);
 
 /** A sequence with at least one end. */
 export const someEnds: Check = (value, where) =>
@@ -68,5 +73,17 @@ export const someEnds: Check = (value, where) =>
     : aSequence(value, where);
 
 /** Any value but undefined. */
-export const anyColour: Check = (value, where) =>
-  value === undefined ? fault("missing", where, "a colour", value, "Give every end a colour.") : PASSED;
+export const anyColour: Check = /* @__PURE__ */ kind(
+  "missing",
+  "a colour",
+  "Give every end a colour.",
+  (value) => value !== undefined,
+);
+
+/** A Map whose keys are colours. */
+export const aMap: Check = /* @__PURE__ */ kind(
+  "wrong-kind",
+  "a Map from colours",
+  "Write new Map([[colour, …]]).",
+  (value) => value instanceof Map,
+);

@@ -28,30 +28,24 @@ export interface StripeFault {
 }
 
 /** A refused input: the first fault in its own fields, every fault in `faults` and in the message. */
-export class StripeError extends Error {
+export class StripeError extends Error implements StripeFault {
   override readonly name = "StripeError";
-  readonly code: StripeErrorCode;
-  readonly where: string;
-  readonly position: number | null;
-  readonly expected: string;
-  readonly received: string;
-  readonly remedy: string;
+  declare readonly code: StripeErrorCode;
+  declare readonly where: string;
+  declare readonly position: number | null;
+  declare readonly expected: string;
+  declare readonly received: string;
+  declare readonly remedy: string;
   readonly faults: readonly StripeFault[];
 
-  constructor(refusedBy: string, faults: readonly [StripeFault, ...StripeFault[]]) {
+  constructor(refusedBy: string, faults: readonly StripeFault[]) {
     super(faults.map((fault) => sentence(refusedBy, fault)).join("\n"));
-    const [first] = faults;
-    this.code = first.code;
-    this.where = first.where;
-    this.position = first.position;
-    this.expected = first.expected;
-    this.received = first.received;
-    this.remedy = first.remedy;
     this.faults = faults;
+    Object.assign(this, faults[0]);
   }
 }
 
-function sentence(refusedBy: string, fault: StripeFault): string {
-  const place = fault.position === null ? "" : ` at character ${fault.position}`;
-  return `${refusedBy}({ ${fault.where} })${place}: expected ${fault.expected}, received ${fault.received}. ${fault.remedy}`;
+function sentence(refusedBy: string, { where, position, expected, received, remedy }: StripeFault): string {
+  const place = position === null ? "" : ` at character ${position}`;
+  return `${refusedBy}({ ${where} })${place}: expected ${expected}, received ${received}. ${remedy}`;
 }

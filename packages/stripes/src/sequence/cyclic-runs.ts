@@ -1,11 +1,15 @@
 import { item } from "./item.js";
-import { rotate } from "./rotate.js";
-import type { Sequence } from "./sequence.js";
+import { stripe } from "./made-sequence.js";
+import { sameColour } from "./same-colour.js";
+import type { Sequence, Stripe } from "./sequence.js";
 
-/** The sequence as it repeats straight on, begun at a stripe's edge: a stripe cut by the beginning is whole again. */
-export function cyclicRuns<C>(sequence: Sequence<C>): { readonly moved: number; readonly repeat: Sequence<C> } {
-  const first = item(sequence.runs, 0);
-  const closed = sequence.runs.length > 1 && rotate({ sequence, by: first.ends }).runs.length < sequence.runs.length;
-  const moved = closed ? sequence.ends - item(sequence.runs, sequence.runs.length - 1).ends : 0;
-  return { moved, repeat: rotate({ sequence, by: moved }) };
+/** The stripes as they repeat straight on, begun at an edge: one cut by the beginning of the repeat is whole again. */
+export function cyclicRuns<C>({ runs, ends }: Sequence<C>): {
+  /** Ends from the beginning of the repeat to that edge. */
+  readonly begins: number;
+  readonly runs: readonly Stripe<C>[];
+} {
+  const [first, last] = [item(runs, 0), item(runs, runs.length - 1)];
+  if (runs.length === 1 || !sameColour(first.colour, last.colour)) return { begins: 0, runs };
+  return { begins: ends - last.ends, runs: [stripe(first.colour, last.ends + first.ends), ...runs.slice(1, -1)] };
 }

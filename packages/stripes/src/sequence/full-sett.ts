@@ -1,10 +1,8 @@
 import { check, refuse } from "../refusal/check.js";
 import { oneOf, someEnds } from "../refusal/kinds.js";
 import { item } from "./item.js";
-import { join } from "./join.js";
-import { pivot } from "./pivot.js";
-import type { Sequence } from "./sequence.js";
-import { slice } from "./slice.js";
+import { madeSequence, stripe } from "./made-sequence.js";
+import type { Sequence, Stripe } from "./sequence.js";
 
 /** How a pattern sett is to be read: its first and last stripe counted whole, counted half, or no pivots at all. */
 export type Pivots = "full count" | "half count" | "repeating";
@@ -36,9 +34,8 @@ export function fullSett<C>(input: FullSettInput<C>): Sequence<C> {
       remedy: 'Cloth of one colour has no pivots: say "repeating".',
     });
   }
-  const first = slice({ sequence: sett, after: 0, upTo: item(runs, 0).ends });
-  const last = slice({ sequence: sett, after: ends - item(runs, runs.length - 1).ends, upTo: ends });
-  const turned = pivot(pivots === "full count" ? sett : join([first, sett, last]));
-  const firstPivot = item(turned.runs, 0).ends;
-  return slice({ sequence: turned, after: 0, upTo: turned.ends - firstPivot });
+  const times = pivots === "half count" ? 2 : 1;
+  const widened = (index: number): Stripe<C> => stripe(item(runs, index).colour, item(runs, index).ends * times);
+  const inner = runs.slice(1, -1);
+  return madeSequence("fullSett", [widened(0), ...inner, widened(runs.length - 1), ...[...inner].reverse()]);
 }

@@ -3,7 +3,7 @@ import { oneOf, someEnds } from "../refusal/kinds.js";
 import { cyclicRuns } from "./cyclic-runs.js";
 import type { Pivots } from "./full-sett.js";
 import { item } from "./item.js";
-import { madeSequence } from "./made-sequence.js";
+import { madeSequence, stripe } from "./made-sequence.js";
 import { rotationOf } from "./rotation-of.js";
 import { sameStripe } from "./same-stripe.js";
 import type { Sequence, Stripe } from "./sequence.js";
@@ -24,7 +24,7 @@ export interface HalfSettInput<C> {
  */
 export function halfSett<C>(input: HalfSettInput<C>): Sequence<C> {
   check("halfSett", input, { sett: someEnds, pivots: oneOf("full count", "half count") });
-  const { runs } = cyclicRuns(input.sett).repeat;
+  const { runs } = cyclicRuns(input.sett);
   const count = runs.length;
   const turned = count % 2 === 0 ? rotationOf(runs, [...runs].reverse(), sameStripe) : null;
   if (turned === null) {
@@ -43,7 +43,7 @@ export function halfSett<C>(input: HalfSettInput<C>): Sequence<C> {
 }
 
 function halved<C>({ colour, ends }: Stripe<C>): Stripe<C> {
-  if (ends % 2 === 0) return Object.freeze({ colour, ends: ends / 2 });
+  if (ends % 2 === 0) return stripe(colour, ends / 2);
   return refuse("halfSett", "odd-pivot", "sett", {
     expected: "an even pivot, to be halved",
     received: ends,

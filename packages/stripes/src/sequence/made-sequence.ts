@@ -12,16 +12,16 @@ export function madeSequence<C>(refusedBy: string, written: readonly Stripe<C>[]
   const starts: number[] = [];
   let ends = 0;
   let last: Stripe<C> | undefined;
-  for (const stripe of written) {
-    if (last !== undefined && sameColour(last.colour, stripe.colour)) {
-      last = Object.freeze({ colour: last.colour, ends: last.ends + stripe.ends });
+  for (const next of written) {
+    if (last !== undefined && sameColour(last.colour, next.colour)) {
+      last = stripe(last.colour, last.ends + next.ends);
       runs[runs.length - 1] = last;
     } else {
-      last = stripe;
-      runs.push(stripe);
+      last = next;
+      runs.push(next);
       starts.push(ends + 1);
     }
-    ends += stripe.ends;
+    ends += next.ends;
   }
   if (ends > MOST_ENDS) refuseLength(refusedBy, ends);
   Object.freeze(runs);
@@ -34,11 +34,25 @@ export function madeSequence<C>(refusedBy: string, written: readonly Stripe<C>[]
   return Object.freeze(Object.defineProperty(sequence, BRAND, { value: runs }));
 }
 
+/** A sequence of ends already checked; what is written are the stripes one sees. */
+export function madeFromEnds<C>(refusedBy: string, colours: readonly C[]): Sequence<C> {
+  const single = madeSequence(
+    refusedBy,
+    colours.map((colour) => stripe(colour, 1)),
+  );
+  return madeSequence(refusedBy, single.runs);
+}
+
+/** A stripe that stays as it is. */
+export function stripe<C>(colour: C, ends: number): Stripe<C> {
+  return Object.freeze({ colour, ends });
+}
+
 /** Refuses a total before memory is spent on it. */
 export function refuseLength(refusedBy: string, ends: number): never {
   return refuse(refusedBy, "too-long", "ends", {
     expected: `at most ${MOST_ENDS} ends in all`,
     received: ends,
-    remedy: "No loom holds as many: look for a slip in a count or a repeat.",
+    remedy: "Look for a slip in a count or a repeat.",
   });
 }

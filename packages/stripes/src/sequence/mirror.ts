@@ -1,7 +1,6 @@
 import { check } from "../refusal/check.js";
 import { someEnds } from "../refusal/kinds.js";
-import { join } from "./join.js";
-import { reverse } from "./reverse.js";
+import { madeSequence } from "./made-sequence.js";
 import type { Sequence } from "./sequence.js";
 
 /**
@@ -14,5 +13,5 @@ import type { Sequence } from "./sequence.js";
  */
 export function mirror<C>(sequence: Sequence<C>): Sequence<C> {
   check("mirror", { sequence }, { sequence: someEnds });
-  return join([sequence, reverse(sequence)]);
+  return madeSequence("mirror", [...sequence.written, ...[...sequence.written].reverse()]);
 }

@@ -1,6 +1,6 @@
 import { check } from "../refusal/check.js";
 import { aSequence, whole } from "../refusal/kinds.js";
-import { madeSequence } from "./made-sequence.js";
+import { madeSequence, stripe } from "./made-sequence.js";
 import type { Sequence } from "./sequence.js";
 
 export interface MultiplyInput<C> {
@@ -20,6 +20,6 @@ export function multiply<C>(input: MultiplyInput<C>): Sequence<C> {
   check("multiply", input, { sequence: aSequence, by: whole(1) });
   return madeSequence(
     "multiply",
-    input.sequence.written.map(({ colour, ends }) => Object.freeze({ colour, ends: ends * input.by })),
+    input.sequence.written.map(({ colour, ends }) => stripe(colour, ends * input.by)),
   );
 }

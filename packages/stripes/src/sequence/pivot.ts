@@ -1,10 +1,9 @@
 import { check } from "../refusal/check.js";
 import { someEnds } from "../refusal/kinds.js";
 import { item } from "./item.js";
-import { join } from "./join.js";
-import { reverse } from "./reverse.js";
+import { madeSequence } from "./made-sequence.js";
 import type { Sequence } from "./sequence.js";
-import { slice } from "./slice.js";
+import { stripesBetween } from "./stripes-between.js";
 
 /**
  * A sequence turned back at its last stripe, which stands once.
@@ -17,5 +16,5 @@ import { slice } from "./slice.js";
 export function pivot<C>(sequence: Sequence<C>): Sequence<C> {
   check("pivot", { sequence }, { sequence: someEnds });
   const beforeLast = item(sequence.starts, sequence.starts.length - 1) - 1;
-  return join([sequence, reverse(slice({ sequence, after: 0, upTo: beforeLast }))]);
+  return madeSequence("pivot", [...sequence.written, ...stripesBetween(sequence, 0, beforeLast).reverse()]);
 }

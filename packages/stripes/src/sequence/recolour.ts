@@ -1,7 +1,7 @@
-import { check, fault, PASSED, refuse } from "../refusal/check.js";
+import { check, refuse } from "../refusal/check.js";
 import { described } from "../refusal/described.js";
-import { aSequence } from "../refusal/kinds.js";
-import { madeSequence } from "./made-sequence.js";
+import { aMap, aSequence } from "../refusal/kinds.js";
+import { madeSequence, stripe } from "./made-sequence.js";
 import type { Sequence } from "./sequence.js";
 
 export interface RecolourInput<C, D> {
@@ -24,7 +24,7 @@ export function recolour<C, D>(input: RecolourInput<C, D>): Sequence<D> {
     "recolour",
     input.sequence.written.map(({ colour, ends }) => {
       const to = input.colours.get(colour);
-      if (to !== undefined) return Object.freeze({ colour: to, ends });
+      if (to !== undefined) return stripe(to, ends);
       return refuse("recolour", "missing", "colours", {
         expected: "a new colour for every old one",
         received: described(colour),
@@ -32,10 +32,4 @@ export function recolour<C, D>(input: RecolourInput<C, D>): Sequence<D> {
       });
     }),
   );
-}
-
-function aMap(value: unknown, where: string): ReturnType<typeof fault> {
-  return value instanceof Map
-    ? PASSED
-    : fault("wrong-kind", where, "a Map of colours", value, "Write new Map([[old, new]]).");
 }

@@ -1,8 +1,8 @@
 import { check } from "../refusal/check.js";
 import { someEnds, whole } from "../refusal/kinds.js";
-import { join } from "./join.js";
+import { madeSequence } from "./made-sequence.js";
 import type { Sequence } from "./sequence.js";
-import { slice } from "./slice.js";
+import { stripesBetween } from "./stripes-between.js";
 
 export interface RotateInput<C> {
   readonly sequence: Sequence<C>;
@@ -23,5 +23,5 @@ export function rotate<C>(input: RotateInput<C>): Sequence<C> {
   const { sequence } = input;
   const by = input.by % sequence.ends;
   if (by === 0) return sequence;
-  return join([slice({ sequence, after: by, upTo: sequence.ends }), slice({ sequence, after: 0, upTo: by })]);
+  return madeSequence("rotate", [...stripesBetween(sequence, by, sequence.ends), ...stripesBetween(sequence, 0, by)]);
 }

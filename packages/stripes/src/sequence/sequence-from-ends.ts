@@ -1,7 +1,7 @@
 import { check } from "../refusal/check.js";
 import { anyColour, listOf } from "../refusal/kinds.js";
-import { madeSequence } from "./made-sequence.js";
-import { sequence, type Sequence } from "./sequence.js";
+import { madeFromEnds } from "./made-sequence.js";
+import type { Sequence } from "./sequence.js";
 
 /**
  * The sequence of ends listed one by one, as they are counted at the loom.
@@ -11,6 +11,5 @@ import { sequence, type Sequence } from "./sequence.js";
  */
 export function sequenceFromEnds<C>(colours: readonly C[]): Sequence<C> {
   check("sequenceFromEnds", { colours }, { colours: listOf(anyColour) });
-  const ends = colours.map((colour) => ({ colour, ends: 1 }));
-  return madeSequence("sequenceFromEnds", sequence(ends).runs);
+  return madeFromEnds("sequenceFromEnds", colours);
 }

@@ -1,6 +1,6 @@
 import { check } from "../refusal/check.js";
 import { anyColour, fields, listOf, whole } from "../refusal/kinds.js";
-import { madeSequence } from "./made-sequence.js";
+import { madeSequence, stripe } from "./made-sequence.js";
 
 /** Neighbouring ends of one colour. */
 export interface Stripe<C> {
@@ -31,6 +31,6 @@ export function sequence<C>(stripes: readonly Stripe<C>[]): Sequence<C> {
   check("sequence", { stripes }, { stripes: listOf(fields({ colour: anyColour, ends: whole(1) })) });
   return madeSequence(
     "sequence",
-    stripes.map(({ colour, ends }) => Object.freeze({ colour, ends })),
+    stripes.map(({ colour, ends }) => stripe(colour, ends)),
   );
 }

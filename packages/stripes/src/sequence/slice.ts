@@ -1,9 +1,8 @@
-import { check, refuse } from "../refusal/check.js";
+import { check } from "../refusal/check.js";
 import { aSequence, whole } from "../refusal/kinds.js";
-import { item } from "./item.js";
 import { madeSequence } from "./made-sequence.js";
-import { runIndex } from "./run-index.js";
-import type { Sequence, Stripe } from "./sequence.js";
+import type { Sequence } from "./sequence.js";
+import { stripesBetween } from "./stripes-between.js";
 
 export interface SliceInput<C> {
   readonly sequence: Sequence<C>;
@@ -25,22 +24,7 @@ export function slice<C>(input: SliceInput<C>): Sequence<C> {
   check("slice", input, { sequence: aSequence, after: whole(0), upTo: whole(0) });
   const { sequence, after, upTo } = input;
   if (upTo > sequence.ends || after > upTo) {
-    refuse("slice", "out-of-range", after > upTo ? "after" : "upTo", {
-      expected: `cuts in order, from 0 to ${sequence.ends}`,
-      received: after > upTo ? after : upTo,
-      remedy: "Ends are numbered from 1.",
-    });
+    check("slice", { after, upTo }, { after: whole(0, upTo), upTo: whole(0, sequence.ends) });
   }
-  if (after === upTo) return madeSequence<C>("slice", []);
-  const { runs, starts } = sequence;
-  const part: Stripe<C>[] = [];
-  let start = after;
-  // A walk, because Array.slice of a frozen list takes several times as long.
-  for (let index = runIndex(starts, after + 1); start < upTo; index++) {
-    const run = item(runs, index);
-    const end = Math.min(item(starts, index) - 1 + run.ends, upTo);
-    part.push(end - start === run.ends ? run : Object.freeze({ colour: run.colour, ends: end - start }));
-    start = end;
-  }
-  return madeSequence("slice", part);
+  return madeSequence("slice", stripesBetween(sequence, after, upTo));
 }

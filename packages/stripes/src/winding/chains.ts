@@ -1,8 +1,9 @@
 import { type Check, check, fault, PASSED } from "../refusal/check.js";
 import { someEnds, whole } from "../refusal/kinds.js";
 import { edges } from "../sequence/edges.js";
+import { madeSequence } from "../sequence/made-sequence.js";
 import type { Sequence } from "../sequence/sequence.js";
-import { slice } from "../sequence/slice.js";
+import { stripesBetween } from "../sequence/stripes-between.js";
 import { evenCuts } from "./even-cuts.js";
 import { steppedCuts } from "./stepped-cuts.js";
 
@@ -36,7 +37,8 @@ export function chains<C>(input: ChainsInput<C>): readonly Chain<C>[] {
   const cuts = cutAt === "stripe edges" ? evenCuts(edges(sequence), most) : steppedCuts(sequence.ends, most, cutAt);
   return cuts.map((lastEnd, index) => {
     const after = cuts[index - 1] ?? 0;
-    return { number: index + 1, firstEnd: after + 1, lastEnd, sequence: slice({ sequence, after, upTo: lastEnd }) };
+    const part = madeSequence("chains", stripesBetween(sequence, after, lastEnd));
+    return { number: index + 1, firstEnd: after + 1, lastEnd, sequence: part };
   });
 }
 

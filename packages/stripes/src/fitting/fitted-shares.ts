@@ -1,0 +1,19 @@
+import { madeSequence, stripe } from "../sequence/made-sequence.js";
+import { item } from "../sequence/item.js";
+import { refuseBrokenStep } from "./refuse-broken-step.js";
+import type { FittedSequence, SequenceFromSharesInput } from "./sequence-from-shares.js";
+import { sharedOut } from "./shared-out.js";
+
+/** Stripes in whole steps from shares already checked. */
+export function fittedShares<C>(refusedBy: string, input: SequenceFromSharesInput<C>): FittedSequence<C> {
+  const { stripes, ends, step, smallest } = input;
+  refuseBrokenStep(refusedBy, ends, step);
+  const shares = stripes.map(({ share }) => share);
+  const { parts, tied } = sharedOut(refusedBy, shares, ends / step, Math.ceil(smallest / step), step);
+  const kept = stripes.flatMap(({ colour }, index) => {
+    const part = item(parts, index);
+    return part === 0 ? [] : [stripe(colour, part * step)];
+  });
+  const vanished = parts.flatMap((part, index) => (part === 0 ? [index + 1] : []));
+  return { sequence: madeSequence(refusedBy, kept), tied, vanished };
+}
