@@ -29,6 +29,7 @@ function boundsOf({ range, dimension, what, member }) {
     range.atLeast === null ? "" : `${shown(range.atLeast)} or more`,
     range.above === null ? "" : `more than ${shown(range.above)}`,
     range.below === null ? "" : `less than ${shown(range.below)}`,
+    range.atMost === undefined ? "" : `no more than ${shown(range.atMost)}`,
   ];
   return bounds.filter(Boolean).join(", ") || "any";
 }

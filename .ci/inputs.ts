@@ -36,7 +36,8 @@ export function validFor(input: Input, members = 3): fc.Arbitrary<unknown> {
   if (input.what === "unit") return fc.constantFrom(...unitsOf(input.dimension));
   if (input.what === "list" && input.member !== null)
     return fc.array(validFor(input.member), { minLength: members, maxLength: members });
-  const amounts = input.range.below === 1 ? fc.integer({ min: 0, max: 95 }) : sixteenths;
+  const isPart = input.range.below === 1 || input.range.atMost === 1;
+  const amounts = isPart ? fc.integer({ min: input.range.above === 0 ? 1 : 0, max: 95 }) : sixteenths;
   return fc.tuple(fc.constantFrom(...unitsOf(input.dimension)), amounts).map(([unit, amount]) => unit(amount));
 }
 

@@ -2,7 +2,7 @@ export { compare, difference, equal, inUnit, ratio, sum, times } from "./engine/
 export type { Kind, Quantity, TextOptions, Unit, UnitParts } from "./engine/quantity/index.js";
 export { QuantityError } from "./engine/refusal.js";
 export type { Fault, Reading, RefusalCode } from "./engine/refusal.js";
-export type { Calculation, Declared, Source } from "./engine/formula/index.js";
+export type { Calculation, Declared, ReportStep, Source } from "./engine/formula/index.js";
 export { asMarkdown, asText, explain } from "./engine/working/index.js";
 export type { Working, WorkingStep } from "./engine/working/index.js";
 export { check } from "./engine/check/index.js";

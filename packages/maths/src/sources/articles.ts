@@ -639,24 +639,6 @@ export const brooksWoollen: Source = {
   place: "American School of Correspondence",
 };
 
-/** Conversions between reed systems, with tables. */
-export const reedCounts: Source = {
-  key: "reed-counts-blog",
-  author: "author not shown",
-  title: "Counting of Reed Count and its conversion",
-  year: "undated",
-  place: "online",
-};
-
-/** A dictionary of the trade. */
-export const englishDictionary: Source = {
-  key: "dictionary-of-textile-terms",
-  author: "author not named",
-  title: "Dictionary of English Textile Terms",
-  year: "undated",
-  place: "online",
-};
-
 /** A trade-theory manual. */
 export const shawlWeaving: Source = {
   key: "shawl-weaving-artisan",
@@ -673,15 +655,6 @@ export const scottishDictionary: Source = {
   title: "Porter; Hunder",
   year: "undated",
   place: "Edinburgh",
-};
-
-/** The magazine answers a reader on metric reeds. */
-export const handwovenMetricReeds: Source = {
-  key: "handwoven-metric-reeds",
-  author: "Handwoven",
-  title: "Converting Metric Reeds to inches",
-  year: "undated",
-  place: "interweave.com",
 };
 
 /** A weaver measures old reeds. */

@@ -107,3 +107,12 @@ export const woodhouseKilgour1921: Source = {
   year: "1921",
   place: "London",
 };
+
+/** An encyclopaedia of manufactures, on jute. */
+export const spons: Source = {
+  key: "spons-encyclopaedia",
+  author: "Spons' Encyclopaedia",
+  title: "Jute Manufactures",
+  year: "19th century",
+  place: "London",
+};

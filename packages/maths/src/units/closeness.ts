@@ -49,3 +49,19 @@ export const picksPerCentimetre: Unit<"picks per length"> = /* @__PURE__ */ unit
   symbol: "picks/cm",
   of: { length: [1, centimetres], mass: null },
 });
+
+/** Heddles in an inch across one shaft. */
+export const heddlesPerInch: Unit<"heddles per length"> = /* @__PURE__ */ unit({
+  dimension: "heddles per length",
+  name: "heddlesPerInch",
+  symbol: "heddles/in",
+  of: { length: [1, inches], mass: null },
+});
+
+/** Heddles in a centimetre across one shaft. */
+export const heddlesPerCentimetre: Unit<"heddles per length"> = /* @__PURE__ */ unit({
+  dimension: "heddles per length",
+  name: "heddlesPerCentimetre",
+  symbol: "heddles/cm",
+  of: { length: [1, centimetres], mass: null },
+});

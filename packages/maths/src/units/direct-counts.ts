@@ -11,6 +11,14 @@ export const tex: Unit<"mass per length"> = /* @__PURE__ */ unit({
   of: { mass: [1, grams], length: [1, kilometres] },
 });
 
+/** Kilotex: grams in a metre, for slivers and rovings. */
+export const kilotex: Unit<"mass per length"> = /* @__PURE__ */ unit({
+  dimension: "mass per length",
+  name: "kilotex",
+  symbol: "ktex",
+  of: { mass: [1, grams], length: [1, metres] },
+});
+
 /** Decitex: grams in 10,000 m. */
 export const decitex: Unit<"mass per length"> = /* @__PURE__ */ unit({
   dimension: "mass per length",

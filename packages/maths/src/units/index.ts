@@ -1,13 +1,25 @@
-export { dentsPerInch, dentsPerTenCentimetres, endsPerCentimetre, endsPerInch } from "./closeness.js";
-export { picksPerCentimetre, picksPerInch } from "./closeness.js";
+export * from "./closeness.js";
 export * from "./direct-counts.js";
+export * from "./hanks.js";
 export * from "./indirect-counts.js";
-export { DentsPerLength, DirectCount, EndsPerLength, IndirectCount, Length, Mass, PicksPerLength } from "./kinds.js";
+export {
+  DentsPerLength,
+  DirectCount,
+  EndsPerLength,
+  HeddlesPerLength,
+  IndirectCount,
+  Length,
+  Mass,
+  PicksPerLength,
+} from "./kinds.js";
 export type { Addition, Loss, Share } from "./kinds.js";
 export { centimetres, feet, inches, kilometres, metres, millimetres, yards } from "./length.js";
 export { drams, grains, grams, kilograms, milligrams, ounces, pounds } from "./mass.js";
 export { percentAdded, percentLost, percentOf } from "./percent.js";
 export * from "./reeds.js";
+export * from "./spyndles.js";
+export type { CountSystem } from "./reading/count-names.js";
+export { countSystemFrom, countSystemReading } from "./reading/count-system-from.js";
 export type { ReadingOptions } from "./reading/amount.js";
 export { lengthFrom, lengthReading } from "./reading/length-from.js";
 export { massFrom, massReading } from "./reading/mass-from.js";

@@ -11,6 +11,14 @@ export const cottonCount: Unit<"length per mass"> = /* @__PURE__ */ unit({
   of: { length: [840, yards], mass: [1, pounds] },
 });
 
+/** Spun silk count: hanks of 840 yd in a pound; the number is that of the finished thread. */
+export const spunSilkCount: Unit<"length per mass"> = /* @__PURE__ */ unit({
+  dimension: "length per mass",
+  name: "spunSilkCount",
+  symbol: "spun silk count",
+  of: { length: [840, yards], mass: [1, pounds] },
+});
+
 /** Worsted count: hanks of 560 yd in a pound. */
 export const worstedCount: Unit<"length per mass"> = /* @__PURE__ */ unit({
   dimension: "length per mass",

@@ -25,6 +25,10 @@ export const EndsPerLength: Kind<EndsPerLength> = /* @__PURE__ */ kind("ends per
 export interface DentsPerLength extends Quantity<"dents per length"> {}
 export const DentsPerLength: Kind<DentsPerLength> = /* @__PURE__ */ kind("dents per length", "a reed number");
 
+/** Closeness of the heddles on one shaft, which the trade counts like a reed. */
+export interface HeddlesPerLength extends Quantity<"heddles per length"> {}
+export const HeddlesPerLength: Kind<HeddlesPerLength> = /* @__PURE__ */ kind("heddles per length", "a heald number");
+
 /** Closeness of the weft: picks in a length along the cloth. */
 export interface PicksPerLength extends Quantity<"picks per length"> {}
 export const PicksPerLength: Kind<PicksPerLength> = /* @__PURE__ */ kind("picks per length", "a number of picks");

@@ -1,6 +1,6 @@
 import { unit } from "../engine/quantity/index.js";
 import type { Unit } from "../engine/quantity/index.js";
-import { dentsPerInch, endsPerInch } from "./closeness.js";
+import { dentsPerInch, endsPerInch, heddlesPerInch } from "./closeness.js";
 
 // The number of a reed in the systems of the trade, each an exact fraction of dents per inch. Where one name means two
 // things both stand here under names that say which.
@@ -139,4 +139,52 @@ export const tweedSett: Unit<"ends per length"> = /* @__PURE__ */ unit({
   name: "tweedSett",
   symbol: "tweed porter",
   size: [40, 37, endsPerInch],
+});
+
+/** Bolton as a table of 2015 has it: beers of 20 dents in 24 1/2 in; Taylor and Brooks count on 24 1/4. */
+export const boltonReedOf24HalfInches: Unit<"dents per length"> = /* @__PURE__ */ unit({
+  dimension: "dents per length",
+  name: "boltonReedOf24HalfInches",
+  symbol: "Bolton of 24 1/2 in",
+  size: [40, 49, dentsPerInch],
+});
+
+/** Scotch hundreds: hundreds of dents in 37 in. */
+export const scotchHundreds: Unit<"dents per length"> = /* @__PURE__ */ unit({
+  dimension: "dents per length",
+  name: "scotchHundreds",
+  symbol: "Scotch hundreds",
+  size: [100, 37, dentsPerInch],
+});
+
+/** Scotch as a notice of Aberdeen had it in 1778: dents in 40 in. */
+export const scotchReedOf40Inches: Unit<"dents per length"> = /* @__PURE__ */ unit({
+  dimension: "dents per length",
+  name: "scotchReedOf40Inches",
+  symbol: "Scotch of 40 in",
+  size: [1, 40, dentsPerInch],
+});
+
+/** Leeds as a reed: porters of 19 dents in 9 in; as a sett it counts 38 ends. */
+export const leedsReed: Unit<"dents per length"> = /* @__PURE__ */ unit({
+  dimension: "dents per length",
+  name: "leedsReed",
+  symbol: "Leeds reed",
+  size: [19, 9, dentsPerInch],
+});
+
+/** Pitch of a carpet: reed spaces in 27 in. */
+export const carpetPitch: Unit<"dents per length"> = /* @__PURE__ */ unit({
+  dimension: "dents per length",
+  name: "carpetPitch",
+  symbol: "pitch",
+  size: [1, 27, dentsPerInch],
+});
+
+/** Stockport number of a heald shaft: heddles in 4 in, so that four shafts of one number make that sett. */
+export const stockportHeald: Unit<"heddles per length"> = /* @__PURE__ */ unit({
+  dimension: "heddles per length",
+  name: "stockportHeald",
+  symbol: "Stockport heald",
+  size: [1, 4, heddlesPerInch],
 });

@@ -13,7 +13,8 @@ import type { Column, Given } from "./given.js";
 function boundsOf({ range }: Input<unknown>, unit: Unit<string> | null): readonly [least: number, tooLarge: number] {
   const [over, under] = unit?.scale ?? [1, 1];
   const least = range.above === 0 ? Number.MIN_VALUE : ((range.atLeast ?? -Infinity) * under) / over;
-  return [least, ((range.below ?? Infinity) * under) / over];
+  const tooLarge = range.atMost === undefined ? (range.below ?? Infinity) : range.atMost * (1 + Number.EPSILON);
+  return [least, (tooLarge * under) / over];
 }
 
 /** Looks at every number of a block; the first that does not fit is refused with its row. */

@@ -49,3 +49,9 @@ export interface Calculation<I, R> {
   (input: I): R;
   readonly declaration: Declared;
 }
+
+/** A calculation behind a report, to be explained on demand. */
+export interface ReportStep<I> {
+  readonly calculation: Calculation<I, unknown>;
+  readonly input: I;
+}

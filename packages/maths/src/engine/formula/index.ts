@@ -1,5 +1,5 @@
 export { calculation, declarationOf } from "./calculation.js";
-export type { Calculation, Declared, Source } from "./declaration.js";
+export type { Calculation, Declared, ReportStep, Source } from "./declaration.js";
 export { dimensionsOf } from "./dimensions.js";
 export type { Powers } from "./dimensions.js";
 export { stepsOf } from "./evaluate.js";
@@ -15,6 +15,7 @@ export {
   plainNumber,
   positive,
   positiveEither,
+  proportionOf,
   share,
   unitFor,
   whole,

@@ -5,6 +5,7 @@ export interface Range {
   readonly atLeast: number | null;
   readonly above: number | null;
   readonly below: number | null;
+  readonly atMost?: number;
 }
 
 /** One input of a formula: its kind, its meaning and its range. */
@@ -55,15 +56,25 @@ export function added(meaning: string): Input<Quantity<"addition">> {
   return { what: "quantity", dimension: "addition", noun, meaning, range: { ...anything, atLeast: 0 }, member: null };
 }
 
-/** A percentage of a whole, more than nothing. */
+/** A percentage of a whole, more than nothing and no more than all of it. */
 export function share(meaning: string): Input<Quantity<"share">> {
+  const { range, ...proportion } = proportionOf(meaning);
+  return { ...proportion, range: { ...range, atMost: 1 } };
+}
+
+/** A percentage of something else, which may be more than all of it. */
+export function proportionOf(meaning: string): Input<Quantity<"share">> {
   const noun = "a share in percent";
   return { what: "quantity", dimension: "share", noun, meaning, range: { ...anything, above: 0 }, member: null };
 }
 
 /** A whole number of things; the noun is theirs. */
-export function whole(noun: string, meaning: string, bounds: { readonly atLeast: number }): Input<number> {
-  return { ...plain, what: "whole", noun, meaning, range: { ...anything, atLeast: bounds.atLeast } };
+export function whole(
+  noun: string,
+  meaning: string,
+  bounds: { readonly atLeast: number; readonly atMost?: number },
+): Input<number> {
+  return { ...plain, what: "whole", noun, meaning, range: { ...anything, ...bounds } };
 }
 
 /** A plain number above zero, its unit in its name: for rules of thumb whose dimensions do not balance. */

@@ -14,11 +14,12 @@ export type Read =
   | { readonly what: "list"; readonly members: readonly Read[] };
 
 /** The first thing wrong with a number for a range, in words; null when it lies inside. */
-export function outside(value: Decimal, { atLeast, above, below }: Range, percent: boolean): string | null {
+export function outside(value: Decimal, { atLeast, above, below, atMost }: Range, percent: boolean): string | null {
   const bound = (limit: number): string => (percent ? `${String(limit * 100)} %` : String(limit));
   if (atLeast !== null && value.lt(atLeast)) return `${bound(atLeast)} or more`;
   if (above !== null && value.lte(above)) return `more than ${bound(above)}`;
   if (below !== null && value.gte(below)) return `less than ${bound(below)}`;
+  if (atMost !== undefined && value.gt(atMost)) return `no more than ${bound(atMost)}`;
   return null;
 }
 
@@ -90,7 +91,7 @@ function readOne(where: string, input: Input<unknown>, given: unknown, faults: F
   return { what: "list", members: members.filter((one) => one !== null) };
 }
 
-/** Lists that go together have one length; a longer one would lose members unseen. */
+/** Lists that go together, as all of a formula do, have one length; a longer one would lose members unseen. */
 function unevenLists(name: string, read: ReadonlyMap<string, Read>): readonly Fault[] {
   const lists = [...read].flatMap(([field, one]) =>
     one.what === "list" ? [[field, one.members.length] as const] : [],
@@ -113,6 +114,7 @@ export function readInputs(
   name: string,
   inputs: Readonly<Record<string, Input<unknown>>>,
   given: unknown,
+  lists: "apart" | "together" = "apart",
 ): ReadonlyMap<string, Read> {
   const faults: Fault[] = [];
   const read = new Map<string, Read>();
@@ -134,7 +136,7 @@ export function readInputs(
       remedy: "Leave the field out, or correct its name.",
     });
   }
-  faults.push(...unevenLists(name, read));
+  if (lists === "together") faults.push(...unevenLists(name, read));
   const [first, ...others] = faults;
   if (first !== undefined) throw new QuantityError(first, ...others);
   return read;

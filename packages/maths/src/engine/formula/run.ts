@@ -80,13 +80,14 @@ function refuse({ name, result }: Declared, expected: string, received: string):
 /** A residue of division at a bound of the result is on the bound. */
 function settled(declared: Declared, value: Decimal, nearness: string): Decimal {
   const whole = onStep(value, nearness);
-  const bounds = [declared.result.range.atLeast, declared.result.range.above, declared.result.range.below];
+  const { atLeast, above, below, atMost } = declared.result.range;
+  const bounds = [atLeast, above, below, atMost];
   return whole !== null && bounds.includes(whole.toNumber()) ? whole : kept(value);
 }
 
 /** Works a formula through. */
 export function run(declared: Declared, given: unknown): Run {
-  const inputs = readInputs(declared.name, declared.inputs, given);
+  const inputs = readInputs(declared.name, declared.inputs, given, "together");
   const frame = frameOf(inputs, declared.result.dimension);
   const values = valuesIn(frame, inputs);
   const plain = Object.values(declared.inputs).some(({ what }) => what === "number");

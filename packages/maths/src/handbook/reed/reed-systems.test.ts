@@ -1,22 +1,31 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
+import type { Citation } from "#ci/cited.js";
 import { inUnit } from "../../engine/quantity/index.js";
+import type { Unit } from "../../engine/quantity/index.js";
 import { QuantityError } from "../../engine/refusal.js";
 import { asText, explain } from "../../engine/working/index.js";
 import {
+  brinton1919,
   brooks1892,
-  englishDictionary,
-  handwovenMetricReeds,
+  spons,
+  settSystems2014,
+  handwovenReeds,
   oddWeavings,
-  reedCounts,
+  reedCount2015,
   scottishDictionary,
   shawlWeaving,
   taylor1909,
-  textileNotes,
+  reedCalculations2008,
 } from "../../sources/index.js";
 import {
   blackburnReed,
+  boltonReedOf24HalfInches,
+  carpetPitch,
+  leedsReed,
+  scotchHundreds,
+  scotchReedOf40Inches,
   dewsburySett,
   manchesterReedOf36Inches,
   prestonReedOf34Inches,
@@ -104,56 +113,56 @@ describe("the systems of reeds", () => {
   );
   cited(
     "10s Irish in dents to the inch",
-    published(reedCounts, "example 1", "25", "25"),
+    published(reedCount2015, "example 1", "25", "25"),
     inUnit,
     [irishReed(10), dentsPerInch],
     dentsPerInch,
   );
   cited(
     "40 dents to the inch in Stockport",
-    published(reedCounts, "example 2", "80", "80"),
+    published(reedCount2015, "example 2", "80", "80"),
     inUnit,
     [dentsPerInch(40), stockportReed],
     stockportReed,
   );
   cited(
     "72s Bradford reed at three to the dent",
-    published(reedCounts, "example 3", "120", "120"),
+    published(reedCount2015, "example 3", "120", "120"),
     settInReed,
     [{ reed: bradfordReed(72), endsPerDent: 3 }],
     endsPerInch,
   );
   cited(
     "72 Bradford sett",
-    published(englishDictionary, "entry Sett Systems", "80", "80"),
+    published(settSystems2014, "entry Sett Systems", "80", "80"),
     inUnit,
     [bradfordSett(72), endsPerInch],
     endsPerInch,
   );
   cited(
     "12 porter Leeds sett",
-    published(englishDictionary, "entry Sett Systems", "5.06", "152/3", "misprint: 12 × 38 ÷ 9 is 50.67"),
+    published(settSystems2014, "entry Sett Systems", "5.06", "152/3", "misprint: 12 × 38 ÷ 9 is 50.67"),
     inUnit,
     [leedsSett(12), endsPerInch],
     endsPerInch,
   );
   cited(
     "a reed of 16 dents at three to the dent",
-    published(englishDictionary, "entry Sett Systems", "48", "48"),
+    published(settSystems2014, "entry Sett Systems", "48", "48"),
     settInReed,
     [{ reed: dentsPerInch(16), endsPerDent: 3 }],
     endsPerInch,
   );
   cited(
     "1200 Irish at two to the dent",
-    published(englishDictionary, "entry Sett Systems", "60", "60"),
+    published(settSystems2014, "entry Sett Systems", "60", "60"),
     settInReed,
     [{ reed: irishReed(12), endsPerDent: 2 }],
     endsPerInch,
   );
   cited(
     "1200 silk at four to the dent",
-    published(englishDictionary, "entry Sett Systems", "133", "400/3"),
+    published(settSystems2014, "entry Sett Systems", "133", "400/3"),
     settInReed,
     [{ reed: macclesfieldReed(12), endsPerDent: 4 }],
     endsPerInch,
@@ -167,28 +176,28 @@ describe("the systems of reeds", () => {
   );
   cited(
     "72s Stockport at 1 to the dent",
-    published(textileNotes, "Reed Calculations, opening section", "36", "36"),
+    published(reedCalculations2008, "Reed Calculations, opening section", "36", "36"),
     settInReed,
     [{ reed: stockportReed(72), endsPerDent: 1 }],
     endsPerInch,
   );
   cited(
     "72s Stockport at 2 to the dent",
-    published(textileNotes, "Reed Calculations, opening section", "72", "72"),
+    published(reedCalculations2008, "Reed Calculations, opening section", "72", "72"),
     settInReed,
     [{ reed: stockportReed(72), endsPerDent: 2 }],
     endsPerInch,
   );
   cited(
     "72s Stockport at 3 to the dent",
-    published(textileNotes, "Reed Calculations, opening section", "108", "108"),
+    published(reedCalculations2008, "Reed Calculations, opening section", "108", "108"),
     settInReed,
     [{ reed: stockportReed(72), endsPerDent: 3 }],
     endsPerInch,
   );
   cited(
     "100s Stockport in dents to the inch",
-    published(textileNotes, "Reed Calculations, particulars of an order", "50", "50"),
+    published(reedCalculations2008, "Reed Calculations, particulars of an order", "50", "50"),
     inUnit,
     [stockportReed(100), dentsPerInch],
     dentsPerInch,
@@ -209,49 +218,49 @@ describe("the systems of reeds", () => {
   );
   cited(
     "a metric reed of 20 to ten centimetres",
-    published(handwovenMetricReeds, "whole answer", "5", "5.08"),
+    published(handwovenReeds, "whole answer", "5", "5.08"),
     inUnit,
     [dentsPerTenCentimetres(20), dentsPerInch],
     dentsPerInch,
   );
   cited(
     "a metric reed of 25 to ten centimetres",
-    published(handwovenMetricReeds, "whole answer", "6", "6.35"),
+    published(handwovenReeds, "whole answer", "6", "6.35"),
     inUnit,
     [dentsPerTenCentimetres(25), dentsPerInch],
     dentsPerInch,
   );
   cited(
     "a metric reed of 30 to ten centimetres",
-    published(handwovenMetricReeds, "whole answer", "8", "7.62"),
+    published(handwovenReeds, "whole answer", "8", "7.62"),
     inUnit,
     [dentsPerTenCentimetres(30), dentsPerInch],
     dentsPerInch,
   );
   cited(
     "a metric reed of 40 to ten centimetres",
-    published(handwovenMetricReeds, "whole answer", "10", "10.16"),
+    published(handwovenReeds, "whole answer", "10", "10.16"),
     inUnit,
     [dentsPerTenCentimetres(40), dentsPerInch],
     dentsPerInch,
   );
   cited(
     "a metric reed of 45 to ten centimetres",
-    published(handwovenMetricReeds, "whole answer", "12", "11.43", "the nearest reed made, not the exact number"),
+    published(handwovenReeds, "whole answer", "12", "11.43", "the nearest reed made, not the exact number"),
     inUnit,
     [dentsPerTenCentimetres(45), dentsPerInch],
     dentsPerInch,
   );
   cited(
     "a metric reed of 50 to ten centimetres",
-    published(handwovenMetricReeds, "whole answer", "12", "12.7", "the nearest reed made, not the exact number"),
+    published(handwovenReeds, "whole answer", "12", "12.7", "the nearest reed made, not the exact number"),
     inUnit,
     [dentsPerTenCentimetres(50), dentsPerInch],
     dentsPerInch,
   );
   cited(
     "a metric reed of 60 to ten centimetres",
-    published(handwovenMetricReeds, "whole answer", "15", "15.24"),
+    published(handwovenReeds, "whole answer", "15", "15.24"),
     inUnit,
     [dentsPerTenCentimetres(60), dentsPerInch],
     dentsPerInch,
@@ -308,37 +317,116 @@ describe("the systems of reeds", () => {
   );
   cited(
     "one Macclesfield",
-    published(reedCounts, "tables", "100 dents in 36 in", "25/9"),
+    published(reedCount2015, "tables", "100 dents in 36 in", "25/9"),
     inUnit,
     [macclesfieldReed(1), dentsPerInch],
     dentsPerInch,
   );
   cited(
     "one Manchester of a dictionary",
-    published(englishDictionary, "entry Sett Systems", "splits of two threads each in 36 in", "1/36"),
+    published(settSystems2014, "entry Sett Systems", "splits of two threads each in 36 in", "1/36"),
     inUnit,
     [manchesterReedOf36Inches(1), dentsPerInch],
     dentsPerInch,
   );
   cited(
     "one Leeds",
-    published(englishDictionary, "entry Sett Systems", "porters of 38 threads in 9 in", "38/9"),
+    published(settSystems2014, "entry Sett Systems", "porters of 38 threads in 9 in", "38/9"),
     inUnit,
     [leedsSett(1), endsPerInch],
     endsPerInch,
   );
   cited(
     "one Dewsbury",
-    published(englishDictionary, "entry Sett Systems", "beers of 38 threads in 90 in", "19/45"),
+    published(settSystems2014, "entry Sett Systems", "beers of 38 threads in 90 in", "19/45"),
     inUnit,
     [dewsburySett(1), endsPerInch],
     endsPerInch,
   );
   cited(
     "one porter of Scotch tweed",
-    published(englishDictionary, "entry Sett Systems", "porters of 40 threads in 37 in", "40/37"),
+    published(settSystems2014, "entry Sett Systems", "porters of 40 threads in 37 in", "40/37"),
     inUnit,
     [tweedSett(1), endsPerInch],
+    endsPerInch,
+  );
+
+  const tableRow = (
+    dents: number,
+    printed: readonly (readonly [Unit<"dents per length">, string, string, string?])[],
+  ): void => {
+    for (const [system, prints, exact, differs] of printed) {
+      cited(
+        `${String(dents)} dents to the inch in ${system.symbol}`,
+        published(brooks1892, "table p. 148, ch. IX", prints, exact, differs),
+        inUnit,
+        [dentsPerInch(dents), system],
+        system,
+      );
+    }
+  };
+  tableRow(33, [
+    [stockportReed, "66", "66"],
+    [boltonReed, "40", "3201/80"],
+    [scotchHundreds, "12.20", "12.21", "printed to the twentieth"],
+    [scotchPorter, "61", "1221/20"],
+  ]);
+  tableRow(40, [
+    [stockportReed, "80", "80"],
+    [boltonReed, "48.5", "48.5"],
+    [scotchHundreds, "14.80", "14.8"],
+    [scotchPorter, "74", "74"],
+  ]);
+  cited(
+    "a 40 porter reed in Stockport",
+    published(brooks1892, "p. 147, ch. IX", "43", "1600/37"),
+    inUnit,
+    [scotchPorter(40), stockportReed],
+    stockportReed,
+  );
+
+  const definitions: readonly (readonly [title: string, Citation, one: Unit<"dents per length">])[] = [
+    ["one Stockport", published(taylor1909, "split page 243", "dents in 2 in", "1/2"), stockportReed],
+    [
+      "one Bolton, from its definition",
+      published(taylor1909, "split page 243", "beers of 20 dents in 24 1/4 in", "80/97"),
+      boltonReed,
+    ],
+    [
+      "one Bolton of a later table",
+      published(reedCount2015, "tables", "beers of 20 dents in 24 1/2 in", "40/49"),
+      boltonReedOf24HalfInches,
+    ],
+    ["one Irish", published(settSystems2014, "entry Sett Systems", "hundreds of dents in 40 in", "5/2"), irishReed],
+    [
+      "one Dundee porter",
+      published(spons, "Jute Manufactures", "porters of 20 splits in 37 in", "20/37"),
+      scotchPorter,
+    ],
+    ["one Leeds as a reed", published(reedCount2015, "tables", "19 dents in 9 in", "19/9"), leedsReed],
+    [
+      "one dent in ten centimetres",
+      published(reedCount2015, "tables", "dents in 10 cm", "0.254"),
+      dentsPerTenCentimetres,
+    ],
+    [
+      "one Scotch of Aberdeen",
+      published(scottishDictionary, "entry Hunder, 1778", "hundreds counted on forty inches", "1/40"),
+      scotchReedOf40Inches,
+    ],
+    [
+      "one of a carpet's pitch",
+      published(brinton1919, "Brussels chapter", "reed spaces in 27 in", "1/27"),
+      carpetPitch,
+    ],
+  ];
+  for (const [title, citation, one] of definitions)
+    cited(title, citation, inUnit, [one(1), dentsPerInch], dentsPerInch);
+  cited(
+    "one Bradford as a sett",
+    published(taylor1909, "split page 244", "beers of 40 ends in 36 in", "10/9"),
+    inUnit,
+    [bradfordSett(1), endsPerInch],
     endsPerInch,
   );
 
@@ -356,6 +444,10 @@ describe("the systems of reeds", () => {
     [macclesfieldReed, 10.8],
     [manchesterReedOf36Inches, 1080],
     [bradfordReed, 54],
+    [boltonReedOf24HalfInches, 36.75],
+    [scotchReedOf40Inches, 1200],
+    [scotchHundreds, 11.1],
+    [carpetPitch, 810],
   ])("%s: thirty dents to the inch are number %d", (system, number) => {
     expect(dentsPerInch(30).in(system)).toBe(number);
   });

@@ -1,4 +1,4 @@
-import type { Calculation, Source } from "../../engine/formula/index.js";
+import type { Source } from "../../engine/formula/index.js";
 import type { Quantity } from "../../engine/quantity/index.js";
 
 /** Whether a difference forbids the join, wants a look, or is the weaver's choice. */
@@ -17,10 +17,4 @@ export interface Finding {
   readonly difference: Figure;
   readonly says: string;
   readonly source: Source;
-}
-
-/** A calculation behind a report, to be explained on demand. */
-export interface ReportStep<I> {
-  readonly calculation: Calculation<I, unknown>;
-  readonly input: I;
 }

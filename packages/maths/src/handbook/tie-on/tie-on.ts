@@ -1,11 +1,12 @@
 import { listOf, positive, positiveEither, readInputs, whole } from "../../engine/formula/index.js";
+import type { ReportStep } from "../../engine/formula/index.js";
 import { compare, difference, ratio } from "../../engine/quantity/index.js";
 import { brooks1892, commonPractice, taylor1909 } from "../../sources/index.js";
 import { DirectCount, EndsPerLength, IndirectCount, tex } from "../../units/index.js";
 import { reedWidth } from "../reed/index.js";
 import type { ReedWidthInput } from "../reed/index.js";
 import { convertCount } from "../yarn/index.js";
-import type { Finding, ReportStep } from "./finding.js";
+import type { Finding } from "./finding.js";
 
 /** The old warp as it stands on the loom, counted and measured. */
 export interface OldWarp {

@@ -1,0 +1,127 @@
+import type { Source } from "../engine/formula/index.js";
+
+/** A chart of 29 sleying orders in nine reeds; its rule is printed the wrong way round. */
+export const houseOfWool: Source = {
+  key: "house-of-wool",
+  author: "House of Wool",
+  title: "Reed Substitution Guide",
+  year: "undated",
+  place: "online",
+};
+
+/** A weaving teacher on the chart of sleying orders. */
+export const osterkampCharts: Source = {
+  key: "osterkamp-charts",
+  author: "Peggy Osterkamp",
+  title: "Useful information: more charts",
+  year: "2023",
+  place: "online",
+};
+
+/** A question column on sleying orders. */
+export const handwovenSpecificSetts: Source = {
+  key: "handwoven-specific-setts",
+  author: "Handwoven",
+  title: "Sleying the Reed for Specific Setts",
+  year: "undated",
+  place: "handwovenmagazine.com",
+};
+
+/** A question column on one sleying order. */
+export const handwovenEightDent: Source = {
+  key: "handwoven-eight-dent",
+  author: "Handwoven",
+  title: "8/2 cotton in an 8-dent reed",
+  year: "undated",
+  place: "handwovenmagazine.com",
+};
+
+/** A teaching page with the rule of the sleying chart. */
+export const sweetGeorgiaReeds: Source = {
+  key: "sweet-georgia-reeds",
+  author: "School of SweetGeorgia",
+  title: "Reed Substitution Chart",
+  year: "undated",
+  place: "online",
+};
+
+/** A weaver counts her sleying. */
+export const blossomMerz2012: Source = {
+  key: "blossom-merz-2012",
+  author: "Blossom Merz",
+  title: "Sanity Checks During Sleying",
+  year: "2012",
+  place: "blossommerz.blogspot.com",
+};
+
+/** A weaver names her sleying order. */
+export const lisaKay2013: Source = {
+  key: "lisa-kay-2013",
+  author: "Lisa Kay Knits",
+  title: "Ocean warps and an interlude",
+  year: "2013",
+  place: "lisakayknits.blogspot.com",
+};
+
+/** A weaver counts the heddles of a block draft. */
+export const lynneRides2017: Source = {
+  key: "lynne-rides-2017",
+  author: "Lynne Rides",
+  title: "Weaving, the original programming project",
+  year: "2017",
+  place: "online",
+};
+
+/** A column on heddles. */
+export const handwovenHeddles2022: Source = {
+  key: "handwoven-heddles-2022",
+  author: "Handwoven",
+  title: "Notes from the Fell: on heddle management",
+  year: "2022",
+  place: "Handwoven, November and December 2022",
+};
+
+/** How to read the measures of an old Swedish book. */
+export const bergdala: Source = {
+  key: "bergdala",
+  author: "Bergdala Spinnhus, on N. von Engeström, Praktisk vävbok (1896)",
+  title: "Att läsa äldre vävlitteratur",
+  year: "undated",
+  place: "Bergdala",
+};
+
+/** A weaver spreads a warp in the raddle. */
+export const ullgarnet2010: Source = {
+  key: "ullgarnet-2010",
+  author: "Ullgarnet",
+  title: "Lång och rör",
+  year: "2010",
+  place: "online",
+};
+
+/** Old linens measured in inches and in centimetres. */
+export const lingRoth1913: Source = {
+  key: "ling-roth-1913",
+  author: "H. Ling Roth, cloth table by W. W. Midgley",
+  title: "Ancient Egyptian and Greek Looms",
+  year: "1913",
+  place: "Halifax",
+};
+
+/** An encyclopaedia on linen. */
+export const britannica1911: Source = {
+  key: "britannica-1911",
+  author: "Encyclopaedia Britannica, 11th ed., vol. 16",
+  title: "Linen and Linen Manufactures",
+  year: "1911",
+  place: "Cambridge",
+};
+
+/** A project that leaves dents empty. */
+export const spaceSavingMats: Source = {
+  key: "space-saving-mats",
+  author: "a book of rigid-heddle projects, read in a copy",
+  title: "Space-Saving Mats",
+  year: "undated",
+  place: "online",
+};

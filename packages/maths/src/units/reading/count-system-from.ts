@@ -1,0 +1,57 @@
+import { described } from "../../engine/quantity/index.js";
+import { QuantityError, reading } from "../../engine/refusal.js";
+import type { Reading } from "../../engine/refusal.js";
+import { AMBIGUOUS, SPELLINGS, SYSTEMS } from "./count-names.js";
+import type { CountSystem } from "./count-names.js";
+
+const LONGEST = 60;
+
+/** "juteCount" as people would write it: "jute count". */
+function spaced(name: string): string {
+  return name.replace(/([A-Z0-9]+)/gu, " $1").toLowerCase();
+}
+
+function namesOf({ name, symbol }: CountSystem): readonly string[] {
+  return [name.toLowerCase(), spaced(name), symbol.toLowerCase(), ...(SPELLINGS[name] ?? [])];
+}
+
+/** "woollenCut (300 yd to 1 lb)" */
+function defined({ name, dimension, of }: CountSystem): string {
+  const [length, mass] = [of?.length, of?.mass].map((part) => (part ? `${String(part[0])} ${part[1].symbol}` : ""));
+  return dimension === "mass per length"
+    ? `${name} (${mass ?? ""} to ${length ?? ""})`
+    : `${name} (${length ?? ""} to ${mass ?? ""})`;
+}
+
+/**
+ * The count system that a text names: `cotton`, `Nm`, `yd/lb`, `galashiels cut`. A name that means two things is refused
+ * with what it may mean.
+ *
+ * @param name the name of the system alone, without a number
+ * @throws QuantityError "ambiguous" for a name of two systems, "unknown-unit" for a name of none
+ * @example countSystemFrom("cotton")(20).toString() // "20 Ne"
+ */
+export function countSystemFrom(name: string): CountSystem {
+  const given: unknown = name;
+  const refuse = (code: "ambiguous" | "unknown-unit" | "unreadable", remedy: string): never => {
+    const expected = "the name of one count system";
+    throw new QuantityError({ code, where: "countSystemFrom(name)", expected, received: described(name), remedy });
+  };
+  if (typeof given !== "string" || given.length > LONGEST) return refuse("unreadable", "Give the name as text.");
+  const wanted = given.trim().replace(/\s+/gu, " ").toLowerCase();
+  const meanings = Object.hasOwn(AMBIGUOUS, wanted) ? AMBIGUOUS[wanted] : AMBIGUOUS[wanted.replace(/s$/u, "")];
+  if (meanings !== undefined) {
+    return refuse("ambiguous", `It may mean ${meanings.map(defined).join(", ")}: name one of them.`);
+  }
+  const found = SYSTEMS.find((system) => namesOf(system).includes(wanted));
+  return found ?? refuse("unknown-unit", `Known are ${SYSTEMS.map((system) => system.name).join(", ")}.`);
+}
+
+/**
+ * As `countSystemFrom`, but what cannot be read comes back as data instead of an error.
+ *
+ * @example countSystemReading("cut").ok // false
+ */
+export function countSystemReading(name: string): Reading<CountSystem> {
+  return reading(() => countSystemFrom(name));
+}
