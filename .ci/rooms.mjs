@@ -3,7 +3,7 @@ import { posix } from "node:path";
 
 const packages = { maths: [], stripes: [], plan: ["maths", "stripes"], sheets: ["maths", "stripes", "plan"] };
 // Other packages may import what their package.json lists.
-const outside = { maths: ["decimal.js"], stripes: ["pure-rand/generator/xoroshiro128plus"] };
+const outside = { maths: ["decimal.js"], stripes: [] };
 const rooms = ["engine", "units", "sources", "handbook", "verification"];
 const parts = ["refusal", "numbers", "quantity", "formula", "working", "solve", "check", "spreadsheet", "columns"];
 const keptFromHandbook = ["working", "solve", "check", "spreadsheet", "columns"];

@@ -1,5 +1,5 @@
 import { check, PASSED } from "../refusal/check.js";
-import { aMap, anyListOf, aSequence, whole } from "../refusal/kinds.js";
+import { aMap, listOf, aSequence, whole } from "../refusal/kinds.js";
 import { endsPerColour } from "../sequence/ends-per-colour.js";
 import type { Sequence } from "../sequence/sequence.js";
 
@@ -31,7 +31,7 @@ export function countDisagreements<C>(input: CountDisagreementsInput<C>): readon
     sequence: aSequence,
     printedTotal: (value, where) => (value === null ? PASSED : whole(0)(value, where)),
     printedOfColour: (value, where) =>
-      value instanceof Map ? anyListOf(whole(0))([...value.values()], where) : aMap(value, where),
+      value instanceof Map ? listOf(0, whole(0))([...value.values()], where) : aMap(value, where),
   });
   const { sequence, printedTotal, printedOfColour } = input;
   const counted = endsPerColour(sequence);

@@ -1,5 +1,5 @@
 import { check, refuse } from "../refusal/check.js";
-import { anyColour, anyListOf, aSequence, fields, oneOf, whole } from "../refusal/kinds.js";
+import { anyColour, listOf, aSequence, fields, oneOf, whole } from "../refusal/kinds.js";
 import { item } from "../sequence/item.js";
 import { madeSequence, stripe } from "../sequence/made-sequence.js";
 import { sameColour } from "../sequence/same-colour.js";
@@ -27,7 +27,7 @@ export function edited<C>(input: EditedInput<C>): Sequence<C> {
     sequence: aSequence,
     edit: fields({
       changed: whole(0),
-      steps: anyListOf(fields({ change: oneOf("keep", "take out", "put in"), colour: anyColour, ends: whole(1) })),
+      steps: listOf(0, fields({ change: oneOf("keep", "take out", "put in"), colour: anyColour, ends: whole(1) })),
     }),
   });
   const { sequence, edit } = input;

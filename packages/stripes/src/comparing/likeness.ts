@@ -1,5 +1,5 @@
 import { check } from "../refusal/check.js";
-import { anyListOf, oneOf, someEnds } from "../refusal/kinds.js";
+import { listOf, oneOf, someEnds } from "../refusal/kinds.js";
 import { cyclicRuns } from "../sequence/cyclic-runs.js";
 import { item } from "../sequence/item.js";
 import { reverse } from "../sequence/reverse.js";
@@ -36,17 +36,21 @@ export function likeness<C>(input: LikenessInput<C>): Likeness<C> | null {
   check("likeness", input, {
     first: someEnds,
     second: someEnds,
-    upTo: anyListOf(oneOf("rotation", "reversal", "scale", "recolouring")),
+    upTo: listOf(0, oneOf("rotation", "reversal", "scale", "recolouring")),
   });
   const { first, second, upTo } = input;
   if (!upTo.includes("scale") && first.ends !== second.ends) return null;
-  const straight = likeTo(first, second, upTo);
+  const straight = likeTo(first, second, upTo, false);
   if (straight !== null || !upTo.includes("reversal")) return straight;
-  const turned = likeTo(reverse(first), second, upTo);
-  return turned === null ? null : { ...turned, reversed: true };
+  return likeTo(reverse(first), second, upTo, true);
 }
 
-function likeTo<C>(first: Sequence<C>, second: Sequence<C>, upTo: LikenessInput<C>["upTo"]): Likeness<C> | null {
+function likeTo<C>(
+  first: Sequence<C>,
+  second: Sequence<C>,
+  upTo: LikenessInput<C>["upTo"],
+  reversed: boolean,
+): Likeness<C> | null {
   const rotates = upTo.includes("rotation");
   const recolours = upTo.includes("recolouring");
   const begun = (warp: Sequence<C>): ReturnType<typeof cyclicRuns<C>> =>
@@ -62,7 +66,7 @@ function likeTo<C>(first: Sequence<C>, second: Sequence<C>, upTo: LikenessInput<
   const shifted = one.runs.slice(0, shift).reduce((sum, { ends }) => sum + ends, 0);
   const begins = shifted + one.begins - (other.begins * first.ends) / second.ends;
   return {
-    reversed: false,
+    reversed,
     rotatedBy: (begins + first.ends) % first.ends,
     scale: ratio(second.ends, first.ends),
     colours: new Map(to.map(({ colour }, index) => [item(from, (shift + index) % from.length).colour, colour])),

@@ -28,7 +28,7 @@ export interface Apportionment {
  * @example apportionment({ shares: [54, 243, 703], total: 11, smallest: 0 }).parts // [0, 3, 8]
  */
 export function apportionment(input: ApportionmentInput): Apportionment {
-  check("apportionment", input, { shares: listOf(whole(1)), total: whole(1, MOST_ENDS), smallest: whole(0) });
+  check("apportionment", input, { shares: listOf(1, whole(1)), total: whole(1, MOST_ENDS), smallest: whole(0) });
   const { parts, tied } = sharedOut("apportionment", input.shares, input.total, input.smallest, 1);
   return { parts, tied: tied.map((index) => index + 1) };
 }

@@ -10,10 +10,9 @@ export function fittedShares<C>(refusedBy: string, input: SequenceFromSharesInpu
   refuseBrokenStep(refusedBy, ends, step);
   const shares = stripes.map(({ share }) => share);
   const { parts, tied } = sharedOut(refusedBy, shares, ends / step, Math.ceil(smallest / step), step);
-  const kept = stripes.flatMap(({ colour }, index) => {
-    const part = item(parts, index);
-    return part === 0 ? [] : [stripe(colour, part * step)];
-  });
+  const kept = stripes
+    .map(({ colour }, index) => stripe(colour, item(parts, index) * step))
+    .filter(({ ends: some }) => some > 0);
   const vanished = parts.flatMap((part, index) => (part === 0 ? [index + 1] : []));
   return { sequence: madeSequence(refusedBy, kept), tied, vanished };
 }

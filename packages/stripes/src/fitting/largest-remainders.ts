@@ -16,29 +16,21 @@ export function largestRemainders(
     remainders[index] = product % sum;
     left -= item(parts, index);
   }
-  const order = [...open].sort((one, other) => compare(item(remainders, other), item(remainders, one)));
-  const cut = left === 0 ? -1n : item(remainders, item(order, left - 1));
-  const above = order.filter((index) => item(remainders, index) > cut);
+  if (left === 0) return { parts, tied: [] };
+  const order = [...open].sort((one, other) => Number(item(remainders, other) - item(remainders, one)));
+  const cut = item(remainders, item(order, left - 1));
   const atCut = order.filter((index) => item(remainders, index) === cut);
+  const above = order.slice(0, order.indexOf(item(atCut, 0)));
   const wanted = left - above.length;
-  const chosen = left === 0 ? [] : [...above, ...decided(shares, atCut, wanted)];
-  for (const index of chosen) parts[index] = item(parts, index) + 1;
-  return { parts, tied: wanted > 0 && wanted < atCut.length ? atCut.sort((one, other) => one - other) : [] };
+  const rank = rankOf(shares, wanted);
+  const chosen = [...atCut].sort((one, other) => rank(one) - rank(other)).slice(0, wanted);
+  for (const index of [...above, ...chosen]) parts[index] = item(parts, index) + 1;
+  return { parts, tied: wanted < atCut.length ? atCut : [] };
 }
 
-/** As many of the tied indexes as wanted, in pairs from the outside inwards if the shares are a mirror. */
-function decided(shares: readonly number[], tied: readonly number[], wanted: number): readonly number[] {
+/** Who comes first in a tie: from the left; of a mirror in pairs from the outside, the middle one first for an odd one. */
+function rankOf(shares: readonly number[], wanted: number): (index: number) => number {
   const far = shares.length - 1;
-  const mirrored = shares.every((share, index) => share === shares[far - index]);
-  const fromEdge = (index: number): number => (mirrored ? Math.min(index, far - index) : index);
-  const queue = [...tied].sort((one, other) => fromEdge(one) - fromEdge(other) || one - other);
-  const middle = far / 2;
-  if (!mirrored || wanted % 2 === 0 || !queue.includes(middle)) {
-    return queue.filter((index) => !mirrored || wanted % 2 === 1 || index !== middle).slice(0, wanted);
-  }
-  return [middle, ...queue.filter((index) => index !== middle).slice(0, wanted - 1)];
-}
-
-function compare(one: bigint, other: bigint): number {
-  return one < other ? -1 : one > other ? 1 : 0;
+  if (shares.some((share, index) => share !== shares[far - index])) return (index) => index;
+  return (index) => (2 * index !== far ? Math.min(index, far - index) : wanted % 2 === 1 ? -1 : far);
 }

@@ -37,7 +37,7 @@ export interface FittedSequence<C> {
  */
 export function sequenceFromShares<C>(input: SequenceFromSharesInput<C>): FittedSequence<C> {
   check("sequenceFromShares", input, {
-    stripes: listOf(fields({ colour: anyColour, share: whole(1) })),
+    stripes: listOf(1, fields({ colour: anyColour, share: whole(1) })),
     ends: whole(1, MOST_ENDS),
     step: whole(1),
     smallest: whole(0),

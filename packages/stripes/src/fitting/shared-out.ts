@@ -12,17 +12,16 @@ export function sharedOut(
 ): { readonly parts: readonly number[]; readonly tied: readonly number[] } {
   if (smallest * shares.length > total) {
     refuse(refusedBy, "does-not-fit", "smallest", {
-      expected: `at most ${Math.floor(total / shares.length) * step}, for ${shares.length} shares of ${total * step}`,
+      expected: `at most ${Math.floor(total / shares.length) * step}`,
       received: smallest * step,
-      remedy: "Raise the total, leave a share out, or allow smaller parts.",
+      remedy: "Allow smaller parts, or leave a share out.",
     });
   }
-  const given = new Set<number>();
+  let open = shares.map((_, index) => index);
   for (;;) {
-    const open = shares.map((_, index) => index).filter((index) => !given.has(index));
-    const { parts, tied } = largestRemainders(shares, open, total - smallest * given.size);
-    const low = open.filter((index) => item(parts, index) < smallest);
-    if (low.length === 0) return { parts: parts.map((part, index) => (given.has(index) ? smallest : part)), tied };
-    for (const index of low) given.add(index);
+    const { parts, tied } = largestRemainders(shares, open, total - smallest * (shares.length - open.length));
+    const enough = open.filter((index) => item(parts, index) >= smallest);
+    if (enough.length === open.length) return { parts: parts.map((part) => Math.max(part, smallest)), tied };
+    open = enough;
   }
 }

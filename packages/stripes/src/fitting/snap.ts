@@ -1,6 +1,5 @@
 import { check, refuse } from "../refusal/check.js";
 import { someEnds, whole } from "../refusal/kinds.js";
-import { edges } from "../sequence/edges.js";
 import { item } from "../sequence/item.js";
 import { madeSequence, stripe } from "../sequence/made-sequence.js";
 import { mirrored } from "../sequence/mirrored.js";
@@ -41,53 +40,35 @@ export interface SnappedSequence<C> {
  */
 export function snap<C>(input: SnapInput<C>): SnappedSequence<C> {
   check("snap", input, { sequence: someEnds, step: whole(1), smallest: whole(0) });
-  const {
-    sequence: { runs, ends },
-    step,
-  } = input;
+  const { sequence, step, smallest } = input;
+  const { runs, ends } = sequence;
   refuseBrokenStep("snap", ends, step);
-  const least = Math.max(1, Math.ceil(input.smallest / step));
-  if (least * runs.length > ends / step) {
+  const least = Math.max(1, Math.ceil(smallest / step));
+  const steps = ends / step;
+  if (least * runs.length > steps) {
     refuse("snap", "does-not-fit", "smallest", {
       expected: `${runs.length} stripes of ${least * step} ends within ${ends}`,
-      received: input.smallest,
-      remedy: "Take a smaller step, or leave a stripe out.",
+      received: smallest,
+      remedy: "Leave a stripe out.",
     });
   }
-  const before = edges(input.sequence);
-  const after = mirrored(runs, 0, runs.length)
-    ? mirroredEdges(before, step, least)
-    : nearestEdges(before, step, least, ends / step);
-  const moved = before.flatMap((from, index) => {
-    const to = item(after, index);
-    return from === to ? [] : [{ stripe: index + 1, from, to }];
-  });
+  const before = sequence.starts.slice(1).map((start) => start - 1);
+  const keepsMirrored = mirrored(runs, 0, runs.length);
+  const free = keepsMirrored ? before.slice(0, before.length / 2) : before;
+  // Least widths set aside, the edges need only keep their order.
+  const room = (keepsMirrored ? Math.floor((steps - least) / 2) : steps - least) - least * free.length;
+  const targets = free.map((edge, index) => edge / step - least * (index + 1));
+  const placed = leastMoves(targets, room).map((place, index) => (place + least * (index + 1)) * step);
+  const after = keepsMirrored ? [...placed, ...placed.map((edge) => ends - edge).reverse()] : placed;
+  const moved = before
+    .map((from, index) => ({ stripe: index + 1, from, to: item(after, index) }))
+    .filter(({ from, to }) => from !== to);
   return {
     sequence: madeSequence(
       "snap",
-      runs.map(({ colour }, index) => stripe(colour, item(after, index) - (after[index - 1] ?? 0))),
+      runs.map(({ colour }, index) => stripe(colour, (after[index] ?? ends) - (after[index - 1] ?? 0))),
     ),
     moved,
     change: moved.reduce((sum, { from, to }) => sum + Math.abs(to - from), 0),
   };
-}
-
-/** Edges but the last, and the last; `places` are the steps of the whole. */
-function nearestEdges(before: readonly number[], step: number, least: number, places: number): readonly number[] {
-  const inner = before.slice(0, -1);
-  const room = places - least * before.length;
-  return [...moved(inner, step, least, room), places * step];
-}
-
-function mirroredEdges(before: readonly number[], step: number, least: number): readonly number[] {
-  const ends = item(before, before.length - 1);
-  const left = before.slice(0, (before.length - 1) / 2);
-  const room = Math.floor((ends / step - least) / 2) - least * left.length;
-  const places = moved(left, step, least, room);
-  return [...places, ...places.map((edge) => ends - edge).reverse(), ends];
-}
-
-function moved(edgesBefore: readonly number[], step: number, least: number, room: number): readonly number[] {
-  const targets = edgesBefore.map((edge, index) => edge / step - least * (index + 1));
-  return leastMoves(targets, room).map((place, index) => (place + least * (index + 1)) * step);
 }

@@ -1,7 +1,7 @@
-import { type Check, fault, PASSED } from "../refusal/check.js";
+import { type Check, fault, PASSED, refuse } from "../refusal/check.js";
 import { described } from "../refusal/described.js";
 import { sameColour } from "../sequence/same-colour.js";
-import { refuse } from "../refusal/check.js";
+import { refuseText } from "./refuse-text.js";
 
 /** What each letter or name of a written order stands for. Letters are not the same everywhere: B is blue, or black. */
 export type Legend<C> = Readonly<Record<string, C>>;
@@ -10,8 +10,10 @@ const MOST_CHARACTERS = 10_000;
 
 export const aText: Check = (value, where) => {
   if (typeof value !== "string") return fault("wrong-kind", where, "a text", value, "Put it in quotation marks.");
-  if (value.length <= MOST_CHARACTERS) return PASSED;
-  return fault("too-long", where, `at most ${MOST_CHARACTERS} characters`, value.length, "Read it in parts.");
+  if (value.length > MOST_CHARACTERS) {
+    return fault("too-long", where, `at most ${MOST_CHARACTERS} characters`, value.length, "Read it in parts.");
+  }
+  return value.trim() === "" ? fault("empty", where, "a text", value, "Write a stripe.") : PASSED;
 };
 
 /** A legend whose names all have one form. */
@@ -29,12 +31,13 @@ export function aLegend(form: RegExp, words: string): Check {
 
 export function colourNamed<C>(refusedBy: string, legend: Legend<C>, name: string, position: number): C {
   if (Object.hasOwn(legend, name)) return legend[name] as C;
-  return refuse(refusedBy, "unknown-letter", "text", {
-    expected: `one of ${Object.keys(legend).join(", ")}`,
-    received: described(name),
-    remedy: "Add it to the legend, or mend the text.",
+  return refuseText(
+    refusedBy,
+    "unknown-letter",
+    `${Object.keys(legend).join(" or ")}, as in the legend`,
+    name,
     position,
-  });
+  );
 }
 
 export function nameOf<C>(refusedBy: string, legend: Legend<C>, colour: C): string {

@@ -1,5 +1,5 @@
 import { check, refuse } from "../refusal/check.js";
-import { anyColour, anyListOf, fields, listOf, oneOf, whole } from "../refusal/kinds.js";
+import { anyColour, listOf, fields, oneOf, whole } from "../refusal/kinds.js";
 import { madeSequence, stripe } from "../sequence/made-sequence.js";
 import type { Sequence, Stripe } from "../sequence/sequence.js";
 
@@ -36,8 +36,8 @@ const NAME = "sequenceFromColourRows";
  */
 export function sequenceFromColourRows<C>(input: SequenceFromColourRowsInput<C>): Sequence<C> {
   check(NAME, input, {
-    rows: listOf(fields({ colour: anyColour, ends: listOf(whole(0)) })),
-    brackets: anyListOf(fields({ from: whole(1), to: whole(1), times: whole(1, 100_000) })),
+    rows: listOf(1, fields({ colour: anyColour, ends: listOf(1, whole(0)) })),
+    brackets: listOf(0, fields({ from: whole(1), to: whole(1), times: whole(1, 100_000) })),
     readFrom: oneOf("left", "right"),
   });
   const { rows, brackets, readFrom } = input;

@@ -1,10 +1,10 @@
-import { check, refuse } from "../refusal/check.js";
-import { described } from "../refusal/described.js";
+import { check } from "../refusal/check.js";
 import { item } from "../sequence/item.js";
-import { MOST_ENDS, refuseLength } from "../sequence/made-sequence.js";
-import { sequence, type Sequence, type Stripe } from "../sequence/sequence.js";
+import { madeSequence, MOST_ENDS, refuseLength } from "../sequence/made-sequence.js";
+import type { Sequence, Stripe } from "../sequence/sequence.js";
 import { stripesOfItem } from "./stripes-of-item.js";
 import { aText, type Legend } from "./legend.js";
+import { refuseText } from "./refuse-text.js";
 import { aNameLegend } from "./written-list.js";
 
 export interface SequenceFromListInput<C> {
@@ -29,8 +29,10 @@ interface Level<C> {
 }
 
 const NAME = "sequenceFromList";
-const TOTAL = /^(\d{1,8})(?: [a-z]+){0,8}$/;
-const TIMES = /^(?:[x×] ?(\d{1,7})|(\d{1,7}) ?(?:times|x|×))$/;
+/** A bracket opened; one closed, with its number of times; the total; an item. Commas and semicolons part them. */
+const PART = /\[|\][^,;[\]=]*|=[^]*|[^,;[\]=]+/g;
+const TIMES = /^\] ?(?:[x×] ?(\d{1,7})|(\d{1,7}) ?(?:times|x|×))$/;
+const TOTAL = /^= ?(\d{1,8})(?: [a-z]+){0,8}$/;
 
 /**
  * The sequence of a list with the number first; brackets may stand within brackets.
@@ -41,57 +43,48 @@ const TIMES = /^(?:[x×] ?(\d{1,7})|(\d{1,7}) ?(?:times|x|×))$/;
 export function sequenceFromList<C>(input: SequenceFromListInput<C>): ListReading<C> {
   check(NAME, input, { text: aText, legend: aNameLegend });
   const { text, legend } = input;
-  const open: Level<C>[] = [{ stripes: [], ends: 0 }];
-  let closed: Level<C> | null = null;
+  const list: Level<C> = { stripes: [], ends: 0 };
+  const open = [list];
   let printedTotal: number | null = null;
-  let totalNext = false;
-  for (const { 0: token, index } of text.matchAll(/[,;[\]=]|[^,;[\]=]+/g)) {
-    const word = token.trim().replace(/\s+/g, " ");
-    const position = index + 1 + token.length - token.trimStart().length;
+  for (const { 0: part, index } of text.matchAll(PART)) {
+    const word = part.trim().replace(/\s+/g, " ");
+    const position = index + 1 + part.length - part.trimStart().length;
     const level = item(open, open.length - 1);
-    if (word === "" || printedTotal !== null) {
-      if (word !== "") unreadable("nothing after the total", word, position);
-    } else if (totalNext) {
-      printedTotal = Number(TOTAL.exec(word)?.[1] ?? unreadable("the total", word, position));
-    } else if (closed !== null) {
-      const [, one, other] =
-        TIMES.exec(word) ?? unreadable('a number of times after the bracket, "15 times"', word, position);
-      add(level, closed, Number(one ?? other));
-      closed = null;
-    } else if (word === "[") open.push({ stripes: [], ends: 0 });
-    else if (word === "]")
-      closed = open.length > 1 ? (open.pop() ?? null) : unreadable("no closing bracket here", word, position);
-    else if (word === "=") totalNext = true;
-    else if (word !== "," && word !== ";") {
+    if (word === "[") open.push({ stripes: [], ends: 0 });
+    else if (word.startsWith("]")) {
+      const [, one, other] = TIMES.exec(word) ?? [];
+      const times = Number(one ?? other);
+      open.pop();
+      const around = open.at(-1);
+      if (around === undefined || level.ends === 0 || !(times > 0)) {
+        return refuseText(
+          NAME,
+          "unreadable",
+          'a number of times after a bracket with ends in it, "] 15 times"',
+          word,
+          position,
+        );
+      }
+      add(around, level, times);
+    } else if (word.startsWith("=")) {
+      printedTotal = Number(
+        TOTAL.exec(word)?.[1] ?? refuseText(NAME, "unreadable", "a total and no more", word, position),
+      );
+    } else if (word !== "") {
       const stripes = stripesOfItem(NAME, legend, word, position);
       add(level, { stripes, ends: stripes.reduce((sum, { ends }) => sum + ends, 0) }, 1);
     }
   }
-  const [list] = open;
-  if (list === undefined || open.length > 1 || closed !== null || (totalNext && printedTotal === null)) {
-    return unreadable("every bracket closed and counted, and a total after =", "the end of the text", text.length);
+  if (open.length > 1 || list.ends === 0) {
+    refuseText(NAME, "unreadable", "stripes, and every bracket closed", "the end of the text", text.length);
   }
-  const made = sequence(list.stripes);
-  return {
-    sequence: made,
-    total: made.ends,
-    printedTotal,
-    difference: printedTotal === null ? null : printedTotal - made.ends,
-  };
+  const sequence = madeSequence(NAME, list.stripes);
+  const total = sequence.ends;
+  return { sequence, total, printedTotal, difference: printedTotal === null ? null : printedTotal - total };
 }
 
 function add<C>(level: Level<C>, group: Level<C>, times: number): void {
   level.ends += group.ends * times;
   if (level.ends > MOST_ENDS) refuseLength(NAME, level.ends);
-  for (let time = 0; time < times && group.ends > 0; time++)
-    for (const stripe of group.stripes) level.stripes.push(stripe);
-}
-
-function unreadable(expected: string, received: string, position: number): never {
-  return refuse(NAME, "unreadable", "text", {
-    expected,
-    received: described(received),
-    remedy: "Mend the text there.",
-    position,
-  });
+  for (let time = 0; time < times; time++) for (const stripe of group.stripes) level.stripes.push(stripe);
 }

@@ -18,7 +18,7 @@ export interface FibonacciStripesInput<C> {
  * @example fibonacciStripes({ colours: ["ash", "coal"], numbers: [1, 2, 3, 5, 8] }).ends // 19
  */
 export function fibonacciStripes<C>(input: FibonacciStripesInput<C>): Sequence<C> {
-  check("fibonacciStripes", input, { colours: listOf(anyColour), numbers: listOf(whole(1, MOST_ENDS)) });
+  check("fibonacciStripes", input, { colours: listOf(1, anyColour), numbers: listOf(1, whole(1, MOST_ENDS)) });
   const { colours, numbers } = input;
   const known = new Set([1]);
   for (let [one, next] = [1, 2]; one <= MOST_ENDS; [one, next] = [next, one + next]) known.add(one);

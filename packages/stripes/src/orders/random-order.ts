@@ -35,7 +35,7 @@ export function randomOrder<C>(input: RandomOrderInput<C>): Sequence<C> {
   check("randomOrder", input, {
     seed: aSeed,
     ends: whole(1, MOST_RANDOM_ENDS),
-    colours: listOf(fields({ colour: anyColour, atLeast: whole(0), atMost: whole(0) })),
+    colours: listOf(1, fields({ colour: anyColour, atLeast: whole(0), atMost: whole(0) })),
     longestRun: whole(1),
   });
   const { ends, colours, longestRun } = input;
@@ -48,31 +48,25 @@ export function randomOrder<C>(input: RandomOrderInput<C>): Sequence<C> {
   }
   const below = draws(input.seed);
   const left = counts(input, below);
-  let remaining = ends;
   let last = -1;
   let run = 0;
-  const order: C[] = [];
-  while (remaining > 0) {
-    const can = left.map((count, index) => {
-      const allowed = count > 0 && (index !== last || run < longestRun) && fits(index, index === last ? run + 1 : 1);
-      return allowed ? count : 0;
-    });
-    let drawn = below(can.reduce((sum, count) => sum + count, 0));
-    const next = can.findIndex((count) => (drawn -= count) < 0);
+  const order = Array.from({ length: ends }, (_, laid) => {
+    const weights = left.map((count, index) => (count > 0 && canFollow(index, ends - laid - 1) ? count : 0));
+    const next = drawn(weights, below);
     run = next === last ? run + 1 : 1;
     last = next;
     left[next] = item(left, next) - 1;
-    remaining--;
-    order.push(item(colours, next).colour);
-  }
+    return item(colours, next).colour;
+  });
   return madeFromEnds("randomOrder", order);
 
-  /** Whether the rest can still be laid once `next` is laid: no colour may need more gaps than the others leave. */
-  function fits(next: number, length: number): boolean {
+  /** Whether a colour may come next and the rest still be laid: none may need more gaps than the others leave. */
+  function canFollow(next: number, rest: number): boolean {
+    const length = next === last ? run + 1 : 1;
+    if (length > longestRun) return false;
     return left.every((count, index) => {
       const own = index === next ? count - 1 : count;
-      const others = remaining - 1 - own;
-      return own <= others * longestRun + (index === next ? longestRun - length : longestRun);
+      return own <= (rest - own + 1) * longestRun - (index === next ? length : 0);
     });
   }
 }
@@ -82,19 +76,28 @@ function counts<C>({ ends, colours, longestRun }: RandomOrderInput<C>, below: (b
   const most = Math.floor((longestRun * (ends + 1)) / (longestRun + 1));
   const caps = colours.map(({ atMost }) => Math.min(atMost, most));
   const given = colours.map(({ atLeast }) => atLeast);
-  let rest = ends - given.reduce((sum, count) => sum + count, 0);
-  const room = caps.reduce((sum, cap) => sum + cap, 0);
-  if (rest < 0 || room < ends || given.some((count, index) => count > item(caps, index))) {
+  const [least, room] = [sum(given), sum(caps)];
+  if (least > ends || room < ends || given.some((count, index) => count > item(caps, index))) {
     refuse("randomOrder", "does-not-fit", "colours", {
-      expected: `limits that ${ends} ends with runs of at most ${longestRun} can keep`,
-      received: `least ${ends - rest} and most ${room} ends in all, at most ${most} of one colour`,
+      expected: "limits that some order can keep",
+      received: `room for ${least} to ${room} ends, ${most} of one colour at most`,
       remedy: "Widen a limit, or allow a longer run.",
     });
   }
-  for (; rest > 0; rest--) {
-    const open = given.flatMap((count, index) => (count < item(caps, index) ? [index] : []));
-    const index = item(open, below(open.length));
+  for (let rest = ends - least; rest > 0; rest--) {
+    const open = given.map((count, index) => (count < item(caps, index) ? 1 : 0));
+    const index = drawn(open, below);
     given[index] = item(given, index) + 1;
   }
   return given;
+}
+
+/** An index drawn with these weights. */
+function drawn(weights: readonly number[], below: (bound: number) => number): number {
+  let place = below(sum(weights));
+  return weights.findIndex((weight) => (place -= weight) < 0);
+}
+
+function sum(numbers: readonly number[]): number {
+  return numbers.reduce((one, other) => one + other, 0);
 }

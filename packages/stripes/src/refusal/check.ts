@@ -21,8 +21,7 @@ export function refuse(
   where: string,
   words: { expected: string; received: string | number; remedy: string; position?: number },
 ): never {
-  const { received, position = null, ...others } = words;
-  throw new StripeError(refusedBy, [{ code, where, position, received: String(received), ...others }]);
+  throw new StripeError(refusedBy, [{ code, where, position: null, ...words, received: String(words.received) }]);
 }
 
 export function fault(
@@ -35,6 +34,12 @@ export function fault(
   return [{ code, where, position: null, expected, received: described(value), remedy }];
 }
 
+/** What is wrong with a value that must be there. */
+export function checked(value: unknown, where: string, passes: Check | undefined): readonly StripeFault[] {
+  if (value === undefined) return fault("missing", where, "a value", value, "State it.");
+  return passes?.(value, where) ?? PASSED;
+}
+
 /** Every fault of an object and of its fields; `where` is empty for the input itself. */
 export function fieldFaults(input: unknown, where: string, checks: Checks): readonly StripeFault[] {
   const known = (): string => `The fields are ${Object.keys(checks).join(", ")}.`;
@@ -45,10 +50,7 @@ export function fieldFaults(input: unknown, where: string, checks: Checks): read
   let faults = PASSED;
   for (const field in checks) {
     const value = (input as Readonly<Record<string, unknown>>)[field];
-    const found =
-      value === undefined
-        ? fault("missing", path + field, "a value", value, "Nothing is assumed: state it.")
-        : (checks[field]?.(value, path + field) ?? PASSED);
+    const found = checked(value, path + field, checks[field]);
     if (found.length > 0) faults = [...faults, ...found];
   }
   for (const field of Object.keys(input)) {

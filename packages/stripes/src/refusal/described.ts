@@ -4,8 +4,7 @@ const LONGEST = 40;
 export function described(value: unknown): string {
   if (value === undefined) return "nothing";
   if (typeof value === "string") return JSON.stringify(value.length > LONGEST ? `${value.slice(0, LONGEST)}…` : value);
-  if (typeof value === "number" || typeof value === "bigint") return String(value);
-  return Array.isArray(value)
-    ? `a list of ${value.length}`
-    : `a value of type ${value === null ? "null" : typeof value}`;
+  if (Array.isArray(value)) return `a list of ${value.length}`;
+  if (typeof value === "number") return String(value);
+  return value === null ? "null" : typeof value;
 }

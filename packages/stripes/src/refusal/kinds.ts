@@ -1,5 +1,5 @@
 import { isSequence } from "../sequence/brand.js";
-import { type Check, type Checks, fault, fieldFaults, PASSED } from "./check.js";
+import { type Check, checked, type Checks, fault, fieldFaults, PASSED } from "./check.js";
 import type { StripeErrorCode } from "./stripe-error.js";
 
 /** A check that asks one question and refuses in one way. */
@@ -19,7 +19,7 @@ export function whole(least: number, most: number = Number.MAX_SAFE_INTEGER): Ch
     if (isWhole && (value as number) >= least && (value as number) <= most) return PASSED;
     const range = most === Number.MAX_SAFE_INTEGER ? `of ${least} or more` : `from ${least} to ${most}`;
     const code = isWhole ? "out-of-range" : typeof value === "number" ? "not-whole" : "wrong-kind";
-    return fault(code, where, `a whole number ${range}`, value, "Nothing is rounded: give the count itself.");
+    return fault(code, where, `a whole number ${range}`, value, "Give the count itself.");
   };
 }
 
@@ -32,25 +32,17 @@ export function oneOf(...words: readonly string[]): Check {
   };
 }
 
-/** A list, perhaps empty, of things of one kind; the first fault is enough. */
-export function anyListOf(each: Check): Check {
+/** A list of things of one kind, at least so many; the first fault is enough. */
+export function listOf(fewest: 0 | 1, each: Check): Check {
   return (value, where) => {
     if (!Array.isArray(value)) return fault("wrong-kind", where, "a list", value, "Put it in square brackets.");
+    if (value.length < fewest) return fault("empty", where, "at least one item", value, "Put one in.");
     for (let index = 0; index < value.length; index++) {
-      const found = each(value[index], `${where}[${index}]`);
+      const found = checked(value[index], `${where}[${index}]`, each);
       if (found.length > 0) return found;
     }
     return PASSED;
   };
-}
-
-/** A list, not empty, of things of one kind. */
-export function listOf(each: Check): Check {
-  const all = anyListOf(each);
-  return (value, where) =>
-    Array.isArray(value) && value.length === 0
-      ? fault("empty", where, "at least one item", value, "Without one there are no ends.")
-      : all(value, where);
 }
 
 /** An object with exactly these fields. */
@@ -62,23 +54,18 @@ export function fields(checks: Checks): Check {
 export const aSequence: Check = /* @__PURE__ */ kind(
   "not-a-sequence",
   "a sequence",
-  "Make one with sequence([{ colour, ends }]); a copy is only data.",
+  "Make one with sequence([…]): a copy is only data.",
   isSequence,
 );
 
 /** A sequence with at least one end. */
 export const someEnds: Check = (value, where) =>
   isSequence(value) && value.ends === 0
-    ? fault("empty", where, "a sequence with ends", "no ends", "There is nothing to work on.")
+    ? fault("empty", where, "a sequence with ends", "no ends", "Give it a stripe.")
     : aSequence(value, where);
 
-/** Any value but undefined. */
-export const anyColour: Check = /* @__PURE__ */ kind(
-  "missing",
-  "a colour",
-  "Give every end a colour.",
-  (value) => value !== undefined,
-);
+/** Any value; undefined is refused wherever a value is wanted. */
+export const anyColour: Check = () => PASSED;
 
 /** A Map whose keys are colours. */
 export const aMap: Check = /* @__PURE__ */ kind(

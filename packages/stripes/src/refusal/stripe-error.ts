@@ -45,7 +45,6 @@ export class StripeError extends Error implements StripeFault {
   }
 }
 
-function sentence(refusedBy: string, { where, position, expected, received, remedy }: StripeFault): string {
-  const place = position === null ? "" : ` at character ${position}`;
-  return `${refusedBy}({ ${where} })${place}: expected ${expected}, received ${received}. ${remedy}`;
+function sentence(refusedBy: string, { where, expected, received, remedy }: StripeFault): string {
+  return `${refusedBy}({ ${where} }): expected ${expected}, received ${received}. ${remedy}`;
 }

@@ -5,11 +5,6 @@ export const BRAND: unique symbol = Symbol.for("thrum.sequence.1") as never;
 
 /** Whether a value is a sequence made by some copy of this package, and not one copied or built by hand. */
 export function isSequence(value: unknown): value is Sequence<unknown> {
-  return (
-    typeof value === "object" &&
-    value !== null &&
-    Object.isFrozen(value) &&
-    Object.hasOwn(value, BRAND) &&
-    (value as { [BRAND]: unknown })[BRAND] === (value as { runs?: unknown }).runs
-  );
+  const given = Object(value) as { readonly [BRAND]?: unknown; readonly runs?: unknown };
+  return Object.hasOwn(given, BRAND) && given[BRAND] === given.runs;
 }

@@ -1,8 +1,7 @@
-import { check, refuse } from "../refusal/check.js";
+import { check } from "../refusal/check.js";
 import { oneOf, someEnds } from "../refusal/kinds.js";
-import { item } from "./item.js";
-import { madeSequence, stripe } from "./made-sequence.js";
-import type { Sequence, Stripe } from "./sequence.js";
+import { fullSettOf } from "./full-sett-of.js";
+import type { Sequence } from "./sequence.js";
 
 /** How a pattern sett is to be read: its first and last stripe counted whole, counted half, or no pivots at all. */
 export type Pivots = "full count" | "half count" | "repeating";
@@ -24,18 +23,5 @@ export interface FullSettInput<C> {
  */
 export function fullSett<C>(input: FullSettInput<C>): Sequence<C> {
   check("fullSett", input, { sett: someEnds, pivots: oneOf("full count", "half count", "repeating") });
-  const { sett, pivots } = input;
-  if (pivots === "repeating") return sett;
-  const { runs, ends } = sett;
-  if (runs.length === 1) {
-    refuse("fullSett", "does-not-fit", "sett", {
-      expected: "a half sett of two stripes or more",
-      received: `one stripe of ${ends} ends`,
-      remedy: 'Cloth of one colour has no pivots: say "repeating".',
-    });
-  }
-  const times = pivots === "half count" ? 2 : 1;
-  const widened = (index: number): Stripe<C> => stripe(item(runs, index).colour, item(runs, index).ends * times);
-  const inner = runs.slice(1, -1);
-  return madeSequence("fullSett", [widened(0), ...inner, widened(runs.length - 1), ...[...inner].reverse()]);
+  return fullSettOf("fullSett", input.sett, input.pivots);
 }

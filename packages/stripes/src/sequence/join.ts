@@ -12,7 +12,7 @@ import type { Sequence } from "./sequence.js";
  * join([half, half]).ends // 32
  */
 export function join<C>(sequences: readonly Sequence<C>[]): Sequence<C> {
-  check("join", { sequences }, { sequences: listOf(aSequence) });
+  check("join", { sequences }, { sequences: listOf(1, aSequence) });
   return madeSequence(
     "join",
     sequences.flatMap(({ written }) => written),

@@ -10,6 +10,6 @@ import type { Sequence } from "./sequence.js";
  * @example sequenceFromEnds(["ash", "ash", "coal"]).runs.length // 2
  */
 export function sequenceFromEnds<C>(colours: readonly C[]): Sequence<C> {
-  check("sequenceFromEnds", { colours }, { colours: listOf(anyColour) });
+  check("sequenceFromEnds", { colours }, { colours: listOf(1, anyColour) });
   return madeFromEnds("sequenceFromEnds", colours);
 }

@@ -76,8 +76,7 @@ test("an error names the function, the place, what was expected and received, an
   );
   expect(error).toBeInstanceOf(StripeError);
   expect(error.message).toBe(
-    "sequence({ stripes[1].ends }): expected a whole number of 1 or more, received 2.5. " +
-      "Nothing is rounded: give the count itself.",
+    "sequence({ stripes[1].ends }): expected a whole number of 1 or more, received 2.5. Give the count itself.",
   );
   expect(error).toMatchObject({ code: "not-whole", where: "stripes[1].ends", position: null, received: "2.5" });
 });

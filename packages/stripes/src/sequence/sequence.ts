@@ -28,7 +28,7 @@ export interface Sequence<C> {
  * @example sequence([{ colour: "linen", ends: 12 }, { colour: "madder", ends: 4 }]).ends // 16
  */
 export function sequence<C>(stripes: readonly Stripe<C>[]): Sequence<C> {
-  check("sequence", { stripes }, { stripes: listOf(fields({ colour: anyColour, ends: whole(1) })) });
+  check("sequence", { stripes }, { stripes: listOf(1, fields({ colour: anyColour, ends: whole(1) })) });
   return madeSequence(
     "sequence",
     stripes.map(({ colour, ends }) => stripe(colour, ends)),

@@ -1,6 +1,5 @@
-import { type Check, check, fault, PASSED } from "../refusal/check.js";
-import { someEnds, whole } from "../refusal/kinds.js";
-import { edges } from "../sequence/edges.js";
+import { type Check, check, refuse } from "../refusal/check.js";
+import { kind, someEnds, whole } from "../refusal/kinds.js";
 import { madeSequence } from "../sequence/made-sequence.js";
 import type { Sequence } from "../sequence/sequence.js";
 import { stripesBetween } from "../sequence/stripes-between.js";
@@ -34,7 +33,18 @@ export interface Chain<C> {
 export function chains<C>(input: ChainsInput<C>): readonly Chain<C>[] {
   check("chains", input, { sequence: someEnds, most: whole(1), cutAt: edgesOrStep });
   const { sequence, most, cutAt } = input;
-  const cuts = cutAt === "stripe edges" ? evenCuts(edges(sequence), most) : steppedCuts(sequence.ends, most, cutAt);
+  const atEdges = cutAt === "stripe edges";
+  const widest = atEdges ? sequence.runs.reduce((so, { ends }) => Math.max(so, ends), 0) : cutAt;
+  if (widest > most) {
+    refuse("chains", "does-not-fit", "most", {
+      expected: `at least ${widest}, the ends between two places for a cut`,
+      received: most,
+      remedy: "Allow longer chains, or more cuts.",
+    });
+  }
+  const cuts = atEdges
+    ? evenCuts([...sequence.starts.map((start) => start - 1), sequence.ends], most)
+    : steppedCuts(sequence.ends, most, cutAt);
   return cuts.map((lastEnd, index) => {
     const after = cuts[index - 1] ?? 0;
     const part = madeSequence("chains", stripesBetween(sequence, after, lastEnd));
@@ -42,10 +52,11 @@ export function chains<C>(input: ChainsInput<C>): readonly Chain<C>[] {
   });
 }
 
-const edgesOrStep: Check = (value, where) => {
-  if (value === "stripe edges") return PASSED;
-  const found = whole(1)(value, where);
-  return typeof value === "number"
-    ? found
-    : fault("wrong-kind", where, '"stripe edges" or a number of ends', value, "Say where a chain may end.");
-};
+const aPlace: Check = /* @__PURE__ */ kind(
+  "wrong-kind",
+  '"stripe edges" or a number of ends',
+  "Say where a chain may end.",
+  (value) => value === "stripe edges",
+);
+
+const edgesOrStep: Check = (value, where) => (typeof value === "number" ? whole(1) : aPlace)(value, where);

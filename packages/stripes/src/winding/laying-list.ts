@@ -32,7 +32,7 @@ export interface LaidChain<C> extends Chain<C> {
  */
 export function layingList<C>(input: LayingListInput<C>): readonly LaidChain<C>[] {
   check("layingList", input, {
-    chains: listOf(fields({ number: whole(1), firstEnd: whole(1), lastEnd: whole(1), sequence: someEnds })),
+    chains: listOf(1, fields({ number: whole(1), firstEnd: whole(1), lastEnd: whole(1), sequence: someEnds })),
     endOneOn: oneOf("left", "right"),
     tiedAt: oneOf("in front of the reed", "behind the reed", "behind the heddles"),
     weaverFaces: oneOf("back of the loom", "front of the loom"),
