@@ -10,7 +10,7 @@ import type { Quantity } from "./quantity/index.js";
 import { QuantityError } from "./refusal.js";
 import { spreadsheetFormula } from "./spreadsheet.js";
 
-const COLUMNS = "ABCDEFGH";
+const COLUMNS = "ABCDEFGHIJKLMNOPQRSTUVWXYZ";
 
 interface Row {
   readonly name: string;
@@ -41,12 +41,15 @@ function rowOf(
     if (what === "quantity")
       return [field, [quantityCell(value as Quantity<string>), unitOf(value as Quantity<string>)]];
     if (what !== "list") return [field, place(value as number)];
-    const members = value as readonly Quantity<string>[];
+    const members = value as readonly (number | Quantity<string>)[];
     const [first] = members;
     if (first === undefined) throw new RangeError("an empty list");
-    const own = unitOf(first);
-    const addresses = members.map((member) => place(member.in(own)));
-    return [field, [`${addresses[0] ?? ""}:${addresses.at(-1) ?? ""}`, own]];
+    const own = typeof first === "number" ? null : unitOf(first);
+    const addresses = members.map((member) =>
+      place(typeof member === "number" || own === null ? Number(member) : member.in(own)),
+    );
+    const range = `${addresses[0] ?? ""}:${addresses.at(-1) ?? ""}`;
+    return [field, own === null ? range : [range, own]];
   });
   const unit = typeof answer === "number" ? null : unitOf(answer as Quantity<string>);
   const formula = spreadsheetFormula(calculation as never, Object.fromEntries(where) as never, unit);
