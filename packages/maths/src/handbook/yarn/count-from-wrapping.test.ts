@@ -7,6 +7,7 @@ import { QuantityError } from "../../engine/refusal.js";
 import {
   beamCount2015,
   brooks1892,
+  brooksWoollen,
   davis1920,
   dooley1914,
   taylor1909,
@@ -15,12 +16,16 @@ import {
 } from "../../sources/index.js";
 import {
   cottonCount,
+  drams,
+  galashielsCut,
   grains,
   grams,
   inches,
   metricCount,
+  ounces,
   pounds,
   tex,
+  woollenRun,
   worstedCount,
   yards,
 } from "../../units/index.js";
@@ -128,6 +133,35 @@ describe("a count found by weighing", () => {
   for (const [title, citation, length, mass, system] of rows) {
     cited(title, citation, countFromWrapping, [{ length, mass, system }], system);
   }
+
+  cited(
+    "20 yards weighing 2 drams, Galashiels",
+    published(davis1920, "Ex. 5, p. 40", "12.8", "12.8"),
+    countFromWrapping,
+    [{ length: yards(20), mass: drams(2), system: galashielsCut }],
+    galashielsCut,
+  );
+  cited(
+    "20 yards weighing 1 1/4 drams, Galashiels",
+    published(davis1920, "Ex. 6, p. 40", "20.4", "20.48", "misprint: grains for drams; and 20.48 is cut off"),
+    countFromWrapping,
+    [{ length: yards(20), mass: drams("1.25"), system: galashielsCut }],
+    galashielsCut,
+  );
+  cited(
+    "4000 yards weighing 5 ounces, run",
+    published(brooksWoollen, "art. 5a", "8", "8"),
+    countFromWrapping,
+    [{ length: yards(4000), mass: ounces(5), system: woollenRun }],
+    woollenRun,
+  );
+  cited(
+    "200,000 yards weighing 15 pounds, run",
+    published(brooksWoollen, "art. 5b", "8.33", "25/3"),
+    countFromWrapping,
+    [{ length: yards(200_000), mass: pounds(15), system: woollenRun }],
+    woollenRun,
+  );
 
   it("finds the count a length was weighed out for", () => {
     fc.assert(

@@ -4,6 +4,7 @@ import { cited, published } from "#ci/cited.js";
 import { QuantityError } from "../../engine/refusal.js";
 import {
   astmD2260,
+  balasubramanian,
   blanco1917,
   brooks1892,
   brooksWoollen,
@@ -11,9 +12,16 @@ import {
   countSystems,
   countTable,
   davis1920,
+  dooley1914,
+  eugeneTextileCenter,
   groenKennisnet,
+  isoTex,
+  schoolFormulas,
+  silkMillGuide,
   sizes,
   taylor1909,
+  tgeThreads,
+  wcoNomenclature,
   wolfensberger1921,
 } from "../../sources/index.js";
 import {
@@ -22,6 +30,7 @@ import {
   americanAsbestosCut,
   britishAsbestosCount,
   cottonCount,
+  decitex,
   denier,
   dramSilk,
   frenchCottonCount,
@@ -31,14 +40,17 @@ import {
   hawickCut,
   internationalDenier,
   juteCount,
+  kilotex,
   leicesterCount,
   linenCount,
   metricCount,
   milanDenier,
   oldEnglishDenier,
+  spunSilkCount,
   tex,
   turinDenier,
   typp,
+  westOfEnglandCount,
   woollenCut,
   woollenRun,
   worstedCount,
@@ -148,7 +160,7 @@ describe("the count systems", () => {
   );
   cited(
     "one denier international",
-    published(wolfensberger1921, "section 9, after p. 71", "", "0.1"),
+    published(wolfensberger1921, "section 9, after p. 71", "0.05 g on 500 m", "0.1"),
     convertCount,
     [internationalDenier(1), tex],
     ["count", tex],
@@ -307,6 +319,172 @@ describe("the count systems", () => {
     convertCount,
     [woollenCut(6), yardsPerPound],
     ["count", yardsPerPound],
+  );
+
+  cited(
+    "one old denier",
+    published(davis1920, "p. 38", "533 1/3 to the ounce, weighed on 520 yd", "45359237/405749760"),
+    convertCount,
+    [oldEnglishDenier(1), tex],
+    ["count", tex],
+  );
+  cited(
+    "one dram of silk, from its definition",
+    published(davis1920, "p. 38", "weight in drams of 1000 yd", "45359237/23408640"),
+    convertCount,
+    [dramSilk(1), tex],
+    ["count", tex],
+  );
+  cited(
+    "one skein, with yards to the ounce given for it",
+    published(
+      davis1920,
+      "pp. 37 and 38",
+      "1 yd to the ounce",
+      "256",
+      "misprint: a yard to the ounce is 16 yards to the pound; the 256 of the same page is a yard to the dram",
+    ),
+    convertCount,
+    [yorkshireSkein(1), yardsPerPound],
+    ["count", yardsPerPound],
+  );
+  cited(
+    "one spun silk",
+    published(davis1920, "p. 37", "840", "840"),
+    convertCount,
+    [spunSilkCount(1), yardsPerPound],
+    ["count", yardsPerPound],
+  );
+  cited(
+    "French cotton in an American guide",
+    published(silkMillGuide, "opening page", "992", "45359237/45720"),
+    convertCount,
+    [frenchCottonCount(1), yardsPerPound],
+    ["count", yardsPerPound],
+  );
+  cited(
+    "metric count in an American guide",
+    published(silkMillGuide, "opening page", "496", "45359237/91440"),
+    convertCount,
+    [metricCount(1), yardsPerPound],
+    ["count", yardsPerPound],
+  );
+  cited(
+    "two pounds to the spyndle, on a formula sheet",
+    published(
+      schoolFormulas,
+      "Commonly used numbering systems",
+      "number of 14,400 yd lengths in a pound",
+      "7200",
+      "misprint: upside down; it is the pounds in one length of 14,400 yd, so that two are 7200 yards to the pound",
+    ),
+    convertCount,
+    [juteCount(2), yardsPerPound],
+    ["count", yardsPerPound],
+  );
+  cited(
+    "a lea of linen on a supplier’s table",
+    published(eugeneTextileCenter, "20 June 2017", "340", "300", "misprint: the lea of linen is 300 yards"),
+    convertCount,
+    [linenCount(1), yardsPerPound],
+    ["count", yardsPerPound],
+  );
+  cited(
+    "a grain to the yard in kilotex",
+    published(balasubramanian, "Table I", "0.07087", "6479891/91440000", "worked with a grain of 0.0648 g"),
+    convertCount,
+    [grainsPer20Yards(20), kilotex],
+    ["count", kilotex],
+  );
+  cited(
+    "metric 80, the single of 80/2",
+    published(tgeThreads, "table", "12.5", "12.5"),
+    convertCount,
+    [metricCount(80), tex],
+    ["count", tex],
+  );
+  cited(
+    "8000 yards to the pound in runs",
+    published(dooley1914, "chapter on woolen yarn", "5", "5"),
+    convertCount,
+    [yardsPerPound(8000), woollenRun],
+    ["count", woollenRun],
+  );
+  cited(
+    "5200 yards to the pound in runs",
+    published(dooley1914, "chapter on woolen yarn", "3 1/4", "13/4"),
+    convertCount,
+    [yardsPerPound(5200), woollenRun],
+    ["count", woollenRun],
+  );
+  cited(
+    "30 cut",
+    published(dooley1914, "chapter on woolen yarn", "9000", "9000"),
+    convertCount,
+    [woollenCut(30), yardsPerPound],
+    ["count", yardsPerPound],
+  );
+  cited(
+    "15 cut",
+    published(dooley1914, "chapter on woolen yarn", "4500", "4500"),
+    convertCount,
+    [woollenCut(15), yardsPerPound],
+    ["count", yardsPerPound],
+  );
+  cited(
+    "24/26 denier in drams",
+    published(
+      wolfensberger1921,
+      "pp. 76, 80 and 92",
+      "1.47",
+      "75/52",
+      "the stock lines of the book take 17 denier to the dram, its page 69 takes 17.3",
+    ),
+    convertCount,
+    [oldEnglishDenier(25), dramSilk],
+    ["count", dramSilk],
+  );
+  cited(
+    "20/24 denier in drams",
+    published(wolfensberger1921, "pp. 76, 80 and 92", "1.3", "33/26"),
+    convertCount,
+    [oldEnglishDenier(22), dramSilk],
+    ["count", dramSilk],
+  );
+  cited(
+    "24/28 denier in drams",
+    published(wolfensberger1921, "pp. 76, 80 and 92", "1.5", "1.5"),
+    convertCount,
+    [oldEnglishDenier(26), dramSilk],
+    ["count", dramSilk],
+  );
+  cited(
+    "one West of England in tex",
+    { source: isoTex, at: "table", status: "from memory", prints: "", exact: "226796185/146304" },
+    convertCount,
+    [westOfEnglandCount(1), tex],
+    ["count", tex],
+  );
+  cited(
+    "one Dewsbury in tex",
+    { source: isoTex, at: "table", status: "from memory", prints: "", exact: "1133980925/36576" },
+    convertCount,
+    [yardsPerOunce(1), tex],
+    ["count", tex],
+  );
+  cited(
+    "one Hawick cut in tex, from its definition",
+    { source: isoTex, at: "table", status: "from memory", prints: "", exact: "589670081/219456" },
+    convertCount,
+    [hawickCut(1), tex],
+    ["count", tex],
+  );
+  cited(
+    "metric 94 in decitex",
+    { source: wcoNomenclature, at: "heading 52.05", status: "from memory", prints: "", exact: "5000/47" },
+    convertCount,
+    [metricCount(94), decitex],
+    ["count", decitex],
   );
 
   it("are told apart where one name means two", () => {

@@ -1,9 +1,9 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { cited } from "#ci/cited.js";
+import { cited, published } from "#ci/cited.js";
 import { QuantityError } from "../../engine/refusal.js";
-import { brooks1892, countArticle, davis1920, cdquestions, taylor1909 } from "../../sources/index.js";
-import { cottonCount, tex, worstedCount } from "../../units/index.js";
+import { brooks1892, cdquestions, countArticle, davis1920, taylor1909 } from "../../sources/index.js";
+import { cottonCount, galashielsCut, tex, worstedCount, yorkshireSkein } from "../../units/index.js";
 import { foldedCount } from "./folded-count.js";
 import { partnerCount } from "./partner-count.js";
 
@@ -109,6 +109,28 @@ describe("a folded thread", () => {
     foldedCount,
     [{ counts: [cottonCount(56), cottonCount("18.6666666666666666666666666666666667"), cottonCount(14)] }],
     cottonCount,
+  );
+
+  cited(
+    "10s, 20s and 60s",
+    published(taylor1909, "p. 309, ch. XII", "6", "6"),
+    foldedCount,
+    [{ counts: [cottonCount(10), cottonCount(20), cottonCount(60)] }],
+    cottonCount,
+  );
+  cited(
+    "35 and 21 skeins",
+    published(davis1920, "Ex. 33, p. 50", "13 1/8", "105/8"),
+    foldedCount,
+    [{ counts: [yorkshireSkein(35), yorkshireSkein(21)] }],
+    yorkshireSkein,
+  );
+  cited(
+    "18 and 84 cut",
+    published(davis1920, "Ex. 34, p. 50", "14.82", "252/17"),
+    foldedCount,
+    [{ counts: [galashielsCut(18), galashielsCut(84)] }],
+    galashielsCut,
   );
 
   cited(

@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
 import { QuantityError } from "../../engine/refusal.js";
-import { davis1920, gateTextile, islam } from "../../sources/index.js";
+import { brown1923, davis1920, gateTextile, islam } from "../../sources/index.js";
 import {
   cottonCount,
   galashielsCut,
@@ -80,6 +80,13 @@ describe("averages, contraction and regain", () => {
     cottonCount,
   );
   cited(
+    "two threads that weigh as much as four of 40/2",
+    published(brown1923, "p. 31", "20/2", "10"),
+    singleForFolded,
+    [{ folded: cottonCount(5), plies: 2, contraction: percentLost(0) }],
+    cottonCount,
+  );
+  cited(
     "polyester and cotton, 80 to 20",
     published(islam, "Problem 2", "2.02", "2.02"),
     blendRegain,
@@ -138,6 +145,26 @@ describe("averages, contraction and regain", () => {
     waterInYarn,
     [{ mass: grams(100), regain: percentAdded(14) }],
     grams,
+  );
+
+  cited(
+    "the water in 100 g of wool, silk and viscose, back into their regain",
+    published(gateTextile, "2007, Q70", "12.28 g in 100 g", "14"),
+    regainFromContent,
+    [{ content: percentLost("12.28070175438596491228070175438596491") }],
+    percentAdded,
+  );
+  cited(
+    "wool, silk and viscose, half and two quarters",
+    published(gateTextile, "2007, Q70", "12.28 g in 100 g", "14"),
+    blendRegain,
+    [
+      {
+        shares: [percentOf(50), percentOf(25), percentOf(25)],
+        regains: [percentAdded(17), percentAdded(11), percentAdded(11)],
+      },
+    ],
+    percentAdded,
   );
 
   it("an average lies between its counts, and above what they fold to", () => {

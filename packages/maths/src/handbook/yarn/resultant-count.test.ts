@@ -4,8 +4,26 @@ import { cited, published } from "#ci/cited.js";
 import type { Citation } from "#ci/cited.js";
 import type { Unit } from "../../engine/quantity/index.js";
 import { QuantityError } from "../../engine/refusal.js";
-import { blanco1917, dooley1914, elkins, projectParade2017, sweatyKnitter2015 } from "../../sources/index.js";
-import { cottonCount, metresPerKilogram, metricCount, tex, worstedCount, yardsPerPound } from "../../units/index.js";
+import {
+  bell1895,
+  blanco1917,
+  dooley1914,
+  elkins,
+  fiberArtisan2014,
+  projectParade2017,
+  sweatyKnitter2015,
+  textileNotes,
+  threadNumbers1888,
+} from "../../sources/index.js";
+import {
+  cottonCount,
+  linenCount,
+  metresPerKilogram,
+  metricCount,
+  tex,
+  worstedCount,
+  yardsPerPound,
+} from "../../units/index.js";
 import type { IndirectCount } from "../../units/index.js";
 import { resultantCount } from "./resultant-count.js";
 
@@ -103,6 +121,54 @@ const rows: readonly Row[] = [
     "yards per pound of 16/2 cotton",
     published(projectParade2017, "whole page", "6720", "6720"),
     cottonCount(16),
+    2,
+    yardsPerPound,
+  ],
+  [
+    "five ply of 30s linen made three ply is 2 lea",
+    published(bell1895, "ch. II, p. 75", "given as alternatives", "2"),
+    linenCount(30),
+    15,
+    linenCount,
+  ],
+  [
+    "three ply of 18s linen made three ply is 2 lea",
+    published(bell1895, "ch. II, p. 75", "given as alternatives", "2"),
+    linenCount(18),
+    9,
+    linenCount,
+  ],
+  [
+    "No. 60 three-cord is the size of 20s",
+    published(threadNumbers1888, "whole article", "20", "20"),
+    cottonCount(60),
+    3,
+    cottonCount,
+  ],
+  [
+    "No. 60 six-cord, of six strands of 120s, is the size of 20s too",
+    published(threadNumbers1888, "whole article", "same size as the three-cord", "20"),
+    cottonCount(120),
+    6,
+    cottonCount,
+  ],
+  [
+    "24s cotton, five-fold then three-fold",
+    published(
+      textileNotes,
+      "Designation of yarns after the ASTM practice",
+      "R 1.4",
+      "8/5",
+      "a resultant marked R is measured: twist has made it coarser than 1.6",
+    ),
+    cottonCount(24),
+    15,
+    cottonCount,
+  ],
+  [
+    "8/2 cotton by the balance",
+    published(fiberArtisan2014, "7 February", "3400", "3360", "measured, within 1.2 % of what the count promises"),
+    cottonCount(8),
     2,
     yardsPerPound,
   ],

@@ -1,14 +1,43 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { cited, published } from "#ci/cited.js";
 import { QuantityError } from "../../engine/refusal.js";
-import { cottonCount, inches, metricCount, tex, worstedCount } from "../../units/index.js";
+import { dooley1914, rugtalk, taylor1909 } from "../../sources/index.js";
+import { cottonCount, inches, metricCount, spunSilkCount, tex, worstedCount } from "../../units/index.js";
 import { yarnFrom, yarnReading } from "./yarn-from.js";
 import { yarnCount } from "./yarn.js";
 
 const british = { order: "plies first", system: cottonCount, counted: "single" } as const;
 const american = { ...british, order: "count first" } as const;
 
+const spunSilk = { ...american, system: spunSilkCount, counted: "finished thread" } as const;
+const orders = published(rugtalk, "British order statement", "8/4 in America is 4/8 in Britain", "4");
+
 describe("the numbers of a label", () => {
+  cited("the plies of 8/4, count first", orders, yarnFrom, ["8/4", american], "plies");
+  cited("the plies of 4/8, plies first", orders, yarnFrom, ["4/8", british], "plies");
+  cited(
+    "2-40s cotton is of singles of 40",
+    published(taylor1909, "site page 239", "20 hanks to the pound", "40"),
+    yarnFrom,
+    ["2-40s", british],
+    ["count", cottonCount],
+  );
+  cited(
+    "40s-2 spun silk is 40 as it stands",
+    published(taylor1909, "site page 239", "40", "40"),
+    yarnFrom,
+    ["40s-2", spunSilk],
+    ["count", spunSilkCount],
+  );
+  cited(
+    "50-3 spun silk is 50 as it stands",
+    published(dooley1914, "chapter on silk", "42000 yards to the pound", "50"),
+    yarnFrom,
+    ["50-3", spunSilk],
+    ["count", spunSilkCount],
+  );
+
   it.each([
     ["2/40s", british, 40, 2],
     ["2-40s", british, 40, 2],

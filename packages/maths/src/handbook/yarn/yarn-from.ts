@@ -1,12 +1,10 @@
 import { oneOf, readInputs, unitFor } from "../../engine/formula/index.js";
 import { described } from "../../engine/quantity/index.js";
-import type { Unit } from "../../engine/quantity/index.js";
 import { QuantityError, reading } from "../../engine/refusal.js";
 import type { Reading, RefusalCode } from "../../engine/refusal.js";
 import { DirectCount, IndirectCount } from "../../units/index.js";
+import type { CountSystem } from "../../units/index.js";
 import type { Yarn } from "./yarn.js";
-
-type CountSystem = Unit<"length per mass"> | Unit<"mass per length">;
 
 /** What two numbers on a label leave open; nothing of it is guessed. */
 export interface YarnNotation {

@@ -1,21 +1,33 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { cited } from "#ci/cited.js";
+import { cited, published } from "#ci/cited.js";
 import type { QuantityError } from "../../engine/refusal.js";
 import {
   alessandrina,
   brooks1892,
   davis1920,
+  dooley1914,
   elkins,
   petrini,
   rude,
   rugtalk,
+  sizesYarnNumbers,
   taylor1909,
   tbunny,
-  textileNotes,
   textileindonesia,
+  textileNotes,
 } from "../../sources/index.js";
-import { cottonCount, inches, linenCount, tex, worstedCount, yardsPerPound } from "../../units/index.js";
+import {
+  cottonCount,
+  inches,
+  linenCount,
+  metricCount,
+  spunSilkCount,
+  tex,
+  woollenCut,
+  worstedCount,
+  yardsPerPound,
+} from "../../units/index.js";
 import { resultantCount } from "./resultant-count.js";
 import { resultantDirectCount } from "./resultant-direct-count.js";
 import { yarnCount } from "./yarn.js";
@@ -161,12 +173,48 @@ describe("a yarn", () => {
       source: textileNotes,
       at: "Designation of yarns after ply",
       status: "read",
-      prints: "",
+      prints: "25 tex × 2",
       exact: "50",
     },
     resultantDirectCount,
     [{ count: tex(25), plies: 2 }],
     tex,
+  );
+
+  cited(
+    "20/2 silk on a weaver’s table",
+    published(petrini, "whole page", "5000", "45359237/9144", "metric 20/2, rounded; as spun silk it would be 16,800"),
+    yarnCount,
+    [{ count: metricCount(20), plies: 2, counted: "single" }],
+    yardsPerPound,
+  );
+  cited(
+    "2/10s cut wool of a dictionary that numbers the finished thread",
+    published(sizesYarnNumbers, "cut and run", "3000", "3000"),
+    yarnCount,
+    [{ count: woollenCut(10), plies: 2, counted: "finished thread" }],
+    yardsPerPound,
+  );
+  cited(
+    "spun silk 50, single",
+    published(dooley1914, "chapter on silk", "42000", "42000"),
+    yarnCount,
+    [{ count: spunSilkCount(50), plies: 1, counted: "finished thread" }],
+    yardsPerPound,
+  );
+  cited(
+    "spun silk 50-2",
+    published(dooley1914, "chapter on silk", "42000", "42000"),
+    yarnCount,
+    [{ count: spunSilkCount(50), plies: 2, counted: "finished thread" }],
+    yardsPerPound,
+  );
+  cited(
+    "spun silk 50-3",
+    published(dooley1914, "chapter on silk", "42000", "42000"),
+    yarnCount,
+    [{ count: spunSilkCount(50), plies: 3, counted: "finished thread" }],
+    yardsPerPound,
   );
 
   it("numbered in tex grows heavier with every ply, numbered in cotton finer with every count", () => {

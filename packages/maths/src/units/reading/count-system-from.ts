@@ -8,7 +8,7 @@ const LONGEST = 60;
 
 /** "juteCount" as people would write it: "jute count". */
 function spaced(name: string): string {
-  return name.replace(/([A-Z0-9]+)/gu, " $1").toLowerCase();
+  return name.replace(/([A-Z]|\d+)/gu, " $1").toLowerCase();
 }
 
 function namesOf({ name, symbol }: CountSystem): readonly string[] {
@@ -39,7 +39,8 @@ export function countSystemFrom(name: string): CountSystem {
   };
   if (typeof given !== "string" || given.length > LONGEST) return refuse("unreadable", "Give the name as text.");
   const wanted = given.trim().replace(/\s+/gu, " ").toLowerCase();
-  const meanings = Object.hasOwn(AMBIGUOUS, wanted) ? AMBIGUOUS[wanted] : AMBIGUOUS[wanted.replace(/s$/u, "")];
+  const key = [wanted, wanted.replace(/s$/u, "")].find((one) => Object.hasOwn(AMBIGUOUS, one));
+  const meanings = key === undefined ? undefined : AMBIGUOUS[key];
   if (meanings !== undefined) {
     return refuse("ambiguous", `It may mean ${meanings.map(defined).join(", ")}: name one of them.`);
   }

@@ -1,0 +1,66 @@
+import { describe, expect, it } from "vitest";
+import { cited, published } from "#ci/cited.js";
+import type { QuantityError } from "../../engine/refusal.js";
+import { astmD1909, euFibreNames } from "../../sources/index.js";
+import { percentAdded } from "../../units/index.js";
+import { agreedRegain } from "./agreed-regain.js";
+
+describe("the regain agreed on for a fibre", () => {
+  cited(
+    "carded wool in the European Union",
+    published(euFibreNames, "worked ternary example", "17.0", "17"),
+    agreedRegain,
+    [{ convention: "EU 1007/2011", fibre: "carded wool" }],
+    ["regain", percentAdded],
+  );
+  cited(
+    "polyamide in the European Union",
+    published(euFibreNames, "worked ternary example", "6.25", "6.25"),
+    agreedRegain,
+    [{ convention: "EU 1007/2011", fibre: "polyamide staple" }],
+    ["regain", percentAdded],
+  );
+  cited(
+    "cotton in the European Union",
+    published(euFibreNames, "worked ternary example", "8.5", "8.5"),
+    agreedRegain,
+    [{ convention: "EU 1007/2011", fibre: "cotton" }],
+    ["regain", percentAdded],
+  );
+  cited(
+    "wool in America",
+    published(astmD1909, "wool", "13.6", "13.6"),
+    agreedRegain,
+    [{ convention: "ASTM D1909", fibre: "wool" }],
+    ["regain", percentAdded],
+  );
+
+  it("is another for the same fibre elsewhere, and says whether it was read there", () => {
+    const [european, american] = (["EU 1007/2011", "ASTM D1909"] as const).map((convention) =>
+      agreedRegain({ convention, fibre: "jute" }),
+    );
+    expect(european?.regain.value).toBe("17");
+    expect(american?.regain.value).toBe("13.75");
+    expect(american?.status).toBe("from memory");
+    expect(Object.isFrozen(european)).toBe(true);
+  });
+
+  it.each([
+    [{ convention: "EU 1007/2011", fibre: "wool" }, "ambiguous", "carded wool or combed wool"],
+    [{ convention: "ASTM D1909", fibre: "silk" }, "no-answer", "yourself"],
+    [{ convention: "EU 1007/2011", fibre: "nettle" }, "wrong-kind", "carded wool"],
+    [{ convention: "EU 1007/2011", fibre: "toString" }, "wrong-kind", "carded wool"],
+    [{ convention: "everywhere", fibre: "wool" }, "wrong-kind", "ASTM D1909"],
+    [{ convention: "EU 1007/2011" }, "missing", "fibre"],
+    [{ convention: "EU 1007/2011", fibre: "cotton", colour: "red" }, "unknown-field", "colour"],
+    [null, "missing", "convention"],
+  ])("%j is refused", (of, code, named) => {
+    try {
+      agreedRegain(of as never);
+      expect.unreachable();
+    } catch (error) {
+      expect((error as QuantityError).code).toBe(code);
+      expect((error as QuantityError).message).toContain(named);
+    }
+  });
+});

@@ -1,0 +1,95 @@
+import { oneOf, readInputs } from "../../engine/formula/index.js";
+import type { Source } from "../../engine/formula/index.js";
+import { described } from "../../engine/quantity/index.js";
+import { QuantityError } from "../../engine/refusal.js";
+import { astmD1909, euFibreNames } from "../../sources/index.js";
+import { percentAdded } from "../../units/index.js";
+import type { Addition } from "../../units/index.js";
+
+/** A regain that a market agrees on for a fibre, with where it was found and whether it was read there. */
+export interface AgreedRegain {
+  readonly regain: Addition;
+  readonly source: Source;
+  readonly status: "read" | "from memory";
+}
+
+type Row = readonly [percent: string, status: AgreedRegain["status"]];
+
+/** A fibre as one convention or another divides it. */
+export type Fibre =
+  | "acetate"
+  | "carded wool"
+  | "combed wool"
+  | "cotton"
+  | "flax"
+  | "jute"
+  | "mercerised cotton"
+  | "polyamide filament"
+  | "polyamide staple"
+  | "polyester"
+  | "silk"
+  | "viscose"
+  | "wool";
+
+/** Who agreed on it, and for which fibre: the same fibre has another regain elsewhere. */
+export interface AgreedRegainOf {
+  readonly convention: "EU 1007/2011" | "ASTM D1909";
+  readonly fibre: Fibre;
+}
+
+type Rows = Readonly<Partial<Record<Fibre, Row>>>;
+
+const conventions: Readonly<Record<AgreedRegainOf["convention"], Rows>> = {
+  "EU 1007/2011": {
+    "carded wool": ["17", "read"],
+    "combed wool": ["18.25", "from memory"],
+    cotton: ["8.5", "read"],
+    "mercerised cotton": ["10.5", "from memory"],
+    flax: ["12", "from memory"],
+    jute: ["17", "from memory"],
+    silk: ["11", "from memory"],
+    viscose: ["13", "from memory"],
+    acetate: ["9", "from memory"],
+    polyester: ["1.5", "from memory"],
+    "polyamide staple": ["6.25", "read"],
+    "polyamide filament": ["5.75", "from memory"],
+  },
+  "ASTM D1909": {
+    wool: ["13.6", "read"],
+    jute: ["13.75", "from memory"],
+    polyester: ["0.4", "from memory"],
+  },
+};
+
+/**
+ * The regain that a market agrees on for a fibre. There is none that holds everywhere, so the convention is always named;
+ * what a label or an invoice must use is for the law of the place.
+ *
+ * @param of the convention and the fibre, as the convention divides them
+ * @throws QuantityError "ambiguous" for a fibre the convention divides further, "no-answer" for one not in it
+ * @example agreedRegain({ convention: "EU 1007/2011", fibre: "carded wool" }).regain.in(percentAdded) // 17
+ */
+export function agreedRegain(of: AgreedRegainOf): AgreedRegain {
+  const fibres = new Set(Object.values(conventions).flatMap((rows) => Object.keys(rows)));
+  const inputs = {
+    convention: oneOf(Object.keys(conventions), "who agreed on it"),
+    fibre: oneOf([...fibres], "which fibre is weighed"),
+  };
+  readInputs("agreedRegain", inputs, of);
+  const { convention, fibre } = of;
+  const [percent, status] = conventions[convention][fibre] ?? refuse(of);
+  const source = convention === "ASTM D1909" ? astmD1909 : euFibreNames;
+  return Object.freeze({ regain: percentAdded(percent), source, status });
+}
+
+function refuse({ convention, fibre }: AgreedRegainOf): never {
+  const names = Object.keys(conventions[convention]);
+  const parts = names.filter((name) => name.split(" ").includes(fibre));
+  throw new QuantityError({
+    code: parts.length > 0 ? "ambiguous" : "no-answer",
+    where: "agreedRegain({ fibre })",
+    expected: `a fibre of ${convention}: ${names.join(", ")}`,
+    received: described(fibre),
+    remedy: parts.length > 0 ? `Say which: ${parts.join(" or ")}.` : "Give the regain agreed on yourself.",
+  });
+}

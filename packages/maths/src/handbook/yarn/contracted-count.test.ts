@@ -1,0 +1,47 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { cited, published } from "#ci/cited.js";
+import { QuantityError } from "../../engine/refusal.js";
+import { rugtalk } from "../../sources/index.js";
+import { cottonCount, percentAdded, percentLost, yardsPerPound } from "../../units/index.js";
+import { contractedCount } from "./contracted-count.js";
+import { resultantCount } from "./resultant-count.js";
+import { singleForFolded } from "./single-for-folded.js";
+
+describe("a folded yarn that twisting has shortened", () => {
+  cited(
+    "5/2 cotton that loses 5 % in plying",
+    published(
+      rugtalk,
+      "British order statement",
+      "2280",
+      "1995",
+      "misprint: it goes on from 2400 where 4200 ÷ 2 is 2100",
+    ),
+    contractedCount,
+    [{ count: cottonCount(5), plies: 2, contraction: percentLost(5) }],
+    yardsPerPound,
+  );
+
+  it("undoes the single found for it", () => {
+    const numbers = fc.integer({ min: 1, max: 300 });
+    fc.assert(
+      fc.property(numbers, fc.integer({ min: 1, max: 12 }), fc.integer({ min: 0, max: 60 }), (number, plies, lost) => {
+        const contraction = percentLost(lost);
+        const count = singleForFolded({ folded: cottonCount(number), plies, contraction });
+        expect(contractedCount({ count, plies, contraction }).in(cottonCount)).toBeCloseTo(number, 9);
+      }),
+    );
+  });
+
+  it("with nothing taken up is the resultant", () => {
+    const yarn = { count: cottonCount(8), plies: 2 };
+    expect(contractedCount({ ...yarn, contraction: percentLost(0) }).value).toBe(resultantCount(yarn).value);
+  });
+
+  it("is refused where all of it would be taken up, or the base is not said", () => {
+    const yarn = { count: cottonCount(8), plies: 2 };
+    expect(() => contractedCount({ ...yarn, contraction: percentLost(100) })).toThrow(QuantityError);
+    expect(() => contractedCount({ ...yarn, contraction: percentAdded(5) as never })).toThrow(QuantityError);
+  });
+});
