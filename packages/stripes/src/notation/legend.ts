@@ -1,3 +1,4 @@
+import { aText } from "../refusal/a-text.js";
 import { type Check, fault, PASSED, refuse } from "../refusal/check.js";
 import { described } from "../refusal/described.js";
 import { sameColour } from "../sequence/same-colour.js";
@@ -6,15 +7,7 @@ import { refuseText } from "./refuse-text.js";
 /** What each letter or name of a written order stands for. Letters are not the same everywhere: B is blue, or black. */
 export type Legend<C> = Readonly<Record<string, C>>;
 
-const MOST_CHARACTERS = 10_000;
-
-export const aText: Check = (value, where) => {
-  if (typeof value !== "string") return fault("wrong-kind", where, "a text", value, "Put it in quotation marks.");
-  if (value.length > MOST_CHARACTERS) {
-    return fault("too-long", where, `at most ${MOST_CHARACTERS} characters`, value.length, "Read it in parts.");
-  }
-  return value.trim() === "" ? fault("empty", where, "a text", value, "Write a stripe.") : PASSED;
-};
+export const aNotation: Check = /* @__PURE__ */ aText(10_000);
 
 /** A legend whose names all have one form. */
 export function aLegend(form: RegExp, words: string): Check {

@@ -3,7 +3,7 @@ import { item } from "../sequence/item.js";
 import { madeSequence, MOST_ENDS, refuseLength } from "../sequence/made-sequence.js";
 import type { Sequence, Stripe } from "../sequence/sequence.js";
 import { stripesOfItem } from "./stripes-of-item.js";
-import { aText, type Legend } from "./legend.js";
+import { aNotation, type Legend } from "./legend.js";
 import { refuseText } from "./refuse-text.js";
 import { aNameLegend } from "./written-list.js";
 
@@ -41,7 +41,7 @@ const TOTAL = /^= ?(\d{1,8})(?: [a-z]+){0,8}$/;
  * @example sequenceFromList({ text: "20 pink, 2 black = 22", legend: { pink: 1, black: 2 } }).difference // 0
  */
 export function sequenceFromList<C>(input: SequenceFromListInput<C>): ListReading<C> {
-  check(NAME, input, { text: aText, legend: aNameLegend });
+  check(NAME, input, { text: aNotation, legend: aNameLegend });
   const { text, legend } = input;
   const list: Level<C> = { stripes: [], ends: 0 };
   const open = [list];

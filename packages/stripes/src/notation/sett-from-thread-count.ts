@@ -4,7 +4,7 @@ import type { Pivots } from "../sequence/full-sett.js";
 import { fullSettOf } from "../sequence/full-sett-of.js";
 import { madeSequence, stripe } from "../sequence/made-sequence.js";
 import type { Sequence } from "../sequence/sequence.js";
-import { aText, colourNamed, type Legend } from "./legend.js";
+import { aNotation, colourNamed, type Legend } from "./legend.js";
 import { aLetterLegend } from "./thread-count.js";
 import { refuseText } from "./refuse-text.js";
 
@@ -44,7 +44,11 @@ const MARKS: Readonly<Record<string, readonly Pivots[]>> = {
  * settFromThreadCount({ text: "K/4 R24 K24 Y/4", legend, pivots: "full count" }).fullSett.ends // 104
  */
 export function settFromThreadCount<C>(input: SettFromThreadCountInput<C>): Sett<C> {
-  check(NAME, input, { text: aText, legend: aLetterLegend, pivots: oneOf("full count", "half count", "repeating") });
+  check(NAME, input, {
+    text: aNotation,
+    legend: aLetterLegend,
+    pivots: oneOf("full count", "half count", "repeating"),
+  });
   const { text, legend, pivots } = input;
   const words = [...text.matchAll(/\.{3}|…|(?:(?!\.{3})[^\s,…])+/g)].map(({ 0: found, index }) => {
     const word = found === "…" ? "..." : found;

@@ -39,13 +39,6 @@ export function randomOrder<C>(input: RandomOrderInput<C>): Sequence<C> {
     longestRun: whole(1),
   });
   const { ends, colours, longestRun } = input;
-  if (new Set(colours.map(({ colour }) => colour)).size < colours.length) {
-    refuse("randomOrder", "does-not-fit", "colours", {
-      expected: "limits once for each colour",
-      received: "a colour that stands twice",
-      remedy: "Put its limits together.",
-    });
-  }
   const below = draws(input.seed);
   const left = counts(input, below);
   let last = -1;
@@ -77,10 +70,11 @@ function counts<C>({ ends, colours, longestRun }: RandomOrderInput<C>, below: (b
   const caps = colours.map(({ atMost }) => Math.min(atMost, most));
   const given = colours.map(({ atLeast }) => atLeast);
   const [least, room] = [sum(given), sum(caps)];
-  if (least > ends || room < ends || given.some((count, index) => count > item(caps, index))) {
+  const twice = new Set(colours.map(({ colour }) => colour)).size < colours.length;
+  if (twice || least > ends || room < ends || given.some((count, index) => count > item(caps, index))) {
     refuse("randomOrder", "does-not-fit", "colours", {
-      expected: "limits that some order can keep",
-      received: `room for ${least} to ${room} ends, ${most} of one colour at most`,
+      expected: "every colour once, within limits that some order can keep",
+      received: `room for ${least} to ${room} ends`,
       remedy: "Widen a limit, or allow a longer run.",
     });
   }

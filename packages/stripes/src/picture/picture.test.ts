@@ -36,7 +36,7 @@ law(
   (list, way) => {
     const made = sequence(list);
     const drawnIn = (["colours", "hatching", "letters"] as const)[way] ?? "colours";
-    const svg = stripesSvg({ ...drawn, sequence: made, drawnIn }).replace(/<defs>.*<\/defs>/, "");
+    const svg = stripesSvg({ ...drawn, sequence: made, drawnIn });
     const rectangles = [...svg.matchAll(/<rect x="(\d+)" y="0" width="(\d+)" height="40"/g)].map(([, x, width]) => [
       Number(x),
       Number(width),
@@ -102,7 +102,7 @@ test("in black and white every colour has its own hatch, and none of its own col
 });
 test("in letters every stripe is white and carries the letter of its colour", () => {
   const svg = stripesSvg({ ...drawn, sequence: napkin, drawnIn: "letters" });
-  expect([...svg.matchAll(/aria-hidden="true">(.)<\/text>/g)].map(([, letter]) => letter)).toEqual(["A", "K", "A"]);
+  expect([...svg.matchAll(/<text [^>]*>(.)<\/text>/g)].map(([, letter]) => letter)).toEqual(["A", "K", "A"]);
 });
 
 test.each([
@@ -148,15 +148,20 @@ test.each<[string, unknown, string]>([
   expect(refusalOf(() => stripesSvg({ ...drawn, sequence: napkin, ...(change as object) })).code).toBe(code);
 });
 test("more colours than there are hatches are refused, not drawn alike", () => {
-  const colours = Array.from({ length: 15 }, (_, colour) => colour);
+  const colours = Array.from({ length: 12 }, (_, colour) => colour);
   const made = sequence(colours.map((colour) => ({ colour, ends: 3 })));
   const all = new Map(colours.map((colour) => [colour, paint("#fff", "A", `colour ${colour}`)]));
   expect(refusalOf(() => stripesSvg({ ...drawn, paints: all, sequence: made, drawnIn: "hatching" })).code).toBe(
     "does-not-fit",
   );
   expect(
-    stripesSvg({ ...drawn, paints: new Map(all), sequence: sequence(made.runs.slice(0, 14)), drawnIn: "hatching" }),
-  ).toContain("hatch-13");
+    stripesSvg({
+      ...drawn,
+      paints: new Map([...all].slice(0, 11)),
+      sequence: sequence(made.runs.slice(0, 11)),
+      drawnIn: "hatching",
+    }),
+  ).toContain("hatch-10");
 });
 
 const letters = new Map([

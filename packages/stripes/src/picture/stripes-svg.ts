@@ -1,15 +1,14 @@
-import { check, fault, PASSED } from "../refusal/check.js";
-import { oneOf, someEnds, whole } from "../refusal/kinds.js";
-import { endsPerColour } from "../sequence/ends-per-colour.js";
+import { type Check, check } from "../refusal/check.js";
+import { aMap, kind, oneOf, someEnds, whole } from "../refusal/kinds.js";
 import { item } from "../sequence/item.js";
 import type { Sequence } from "../sequence/sequence.js";
-import { hatchings } from "./hatchings.js";
-import { aFill, aLabel, aMapOfPaints, paintOf, escaped, type Paint } from "./paint.js";
+import { hatching } from "./hatching.js";
+import { aFill, aLabel, escaped, type Paint, paintOf } from "./paint.js";
 
 export interface StripesSvgInput<C> {
   readonly sequence: Sequence<C>;
   readonly paints: ReadonlyMap<C, Paint>;
-  /** In colour; or for print in black and white, hatched or lettered. */
+  /** In colour; or for print in black and white, hatched in the order of the paints (white, black, lines) or lettered. */
   readonly drawnIn: "colours" | "hatching" | "letters";
   /** Height of the picture, in ends; its width is the ends of the sequence. */
   readonly height: number;
@@ -32,7 +31,7 @@ export interface StripesSvgInput<C> {
 export function stripesSvg<C>(input: StripesSvgInput<C>): string {
   check("stripesSvg", input, {
     sequence: someEnds,
-    paints: aMapOfPaints,
+    paints: aMap,
     drawnIn: oneOf("colours", "hatching", "letters"),
     height: whole(1, 1_000_000),
     id: anId,
@@ -40,38 +39,42 @@ export function stripesSvg<C>(input: StripesSvgInput<C>): string {
     description: aLabel(2000),
   });
   const { sequence, paints, drawnIn, height, id } = input;
-  const colours = [...endsPerColour(sequence).keys()];
+  const width = sequence.ends;
   const checks = { fill: aFill, letter: aLabel(4), name: aLabel(100) };
-  const painted = new Map(colours.map((colour) => [colour, paintOf("stripesSvg", paints, colour, checks)]));
-  const { defs, fills } =
-    drawnIn === "hatching" ? hatchings(id, colours, sequence.ends / 150) : { defs: "", fills: new Map<C, string>() };
-  const rectangles = sequence.runs.map(({ colour, ends }, index) => {
-    const { fill, letter, name } = painted.get(colour) ?? paintOf("stripesSvg", paints, colour, checks);
+  const { fills, patterns } = hatching(id, drawnIn === "hatching" ? paints.size : 0, width / 150);
+  const places = new Map([...paints.keys()].map((colour, index) => [colour, index]));
+  const rectangles: string[] = [];
+  const letters: string[] = [];
+  for (const [index, { colour, ends }] of sequence.runs.entries()) {
+    const { fill, letter, name } = paintOf("stripesSvg", paints, colour, checks);
     const start = item(sequence.starts, index);
-    const drawn =
-      drawnIn === "colours"
-        ? `fill="${fill}"`
-        : `fill="${fills.get(colour) ?? "#fff"}" stroke="#000" vector-effect="non-scaling-stroke"`;
-    const label = `<title>${escaped(name)}, ${ends} ends, ${start} to ${start + ends - 1}</title>`;
-    const rectangle = `<rect x="${start - 1}" y="0" width="${ends}" height="${height}" ${drawn}>${label}</rect>`;
-    const room = Math.min(ends, height);
-    return drawnIn === "letters" ? rectangle + lettered(letter, start - 1 + ends / 2, height / 2, room) : rectangle;
-  });
+    const shown = { colours: fill, hatching: fills[places.get(colour) ?? 0], letters: "#fff" }[drawnIn];
+    rectangles.push(
+      `<rect x="${start - 1}" y="0" width="${ends}" height="${height}" fill="${shown}"><title>${escaped(name)}, ${ends} ends, ${start} to ${start + ends - 1}</title></rect>`,
+    );
+    // Each lower than the last, for in narrow stripes they would run into one another.
+    const y = (height * (1 + (index % 4))) / 5;
+    letters.push(`<text x="${start - 1 + ends / 2}" y="${y}">${escaped(letter)}</text>`);
+  }
+  const outline = drawnIn === "colours" ? "" : ` stroke="#000" stroke-width="${width / 1000}"`;
+  const size = Math.min(width / 60, height / 6);
   return [
-    `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${sequence.ends} ${height}" role="img" aria-labelledby="${id}-title ${id}-description">`,
+    `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${width} ${height}" overflow="visible" role="img" aria-labelledby="${id}-title ${id}-description">`,
     `<title id="${id}-title">${escaped(input.title)}</title><desc id="${id}-description">${escaped(input.description)}</desc>`,
-    ...(defs === "" ? [] : [defs]),
+    ...patterns,
+    `<g${outline}>`,
     ...rectangles,
+    "</g>",
+    `<g font-size="${size}" font-family="sans-serif" text-anchor="middle" stroke="#fff" stroke-width="${size / 4}" paint-order="stroke">`,
+    ...(drawnIn === "letters" ? letters : []),
+    "</g>",
     "</svg>",
   ].join("\n");
 }
 
-function lettered(letter: string, x: number, y: number, room: number): string {
-  return `<text x="${x}" y="${y}" font-size="${room * 0.8}" font-family="sans-serif" text-anchor="middle" dominant-baseline="central" aria-hidden="true">${escaped(letter)}</text>`;
-}
-
-function anId(value: unknown, where: string): ReturnType<typeof fault> {
-  return typeof value === "string" && /^[A-Za-z][\w-]{0,40}$/.test(value)
-    ? PASSED
-    : fault("unsafe-text", where, "a letter, then letters, figures and hyphens", value, "Choose a short plain name.");
-}
+const anId: Check = /* @__PURE__ */ kind(
+  "unsafe-text",
+  "a letter, then letters, figures and hyphens",
+  "Choose a short plain name.",
+  (value) => typeof value === "string" && /^[A-Za-z][\w-]{0,40}$/.test(value),
+);

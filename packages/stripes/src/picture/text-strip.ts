@@ -1,8 +1,8 @@
-import { check, fault, PASSED } from "../refusal/check.js";
-import { someEnds, whole } from "../refusal/kinds.js";
+import { type Check, check } from "../refusal/check.js";
+import { aMap, kind, someEnds, whole } from "../refusal/kinds.js";
 import { everyEnd } from "../sequence/every-end.js";
 import type { Sequence } from "../sequence/sequence.js";
-import { aMapOfPaints, paintOf } from "./paint.js";
+import { paintOf } from "./paint.js";
 
 export interface TextStripInput<C> {
   readonly sequence: Sequence<C>;
@@ -20,7 +20,7 @@ export interface TextStripInput<C> {
  * textStrip({ sequence: half, letters: new Map([["ash", "."], ["coal", "#"]]), endsPerLine: 60 }) // " 1  ............####"
  */
 export function textStrip<C>(input: TextStripInput<C>): string {
-  check("textStrip", input, { sequence: someEnds, letters: aMapOfPaints, endsPerLine: whole(1, 1000) });
+  check("textStrip", input, { sequence: someEnds, letters: aMap, endsPerLine: whole(1, 1000) });
   const { sequence, letters, endsPerLine } = input;
   const shown = new Map([...letters].map(([colour, letter]) => [colour, { letter }]));
   const ends = everyEnd(sequence).map((colour) => paintOf("textStrip", shown, colour, { letter: oneCharacter }).letter);
@@ -32,8 +32,9 @@ export function textStrip<C>(input: TextStripInput<C>): string {
   return lines.join("\n");
 }
 
-function oneCharacter(value: unknown, where: string): ReturnType<typeof fault> {
-  return typeof value === "string" && /^[^\p{C}\p{Z}\p{M}]$/u.test(value)
-    ? PASSED
-    : fault("unsafe-text", where, "one printable character", value, "Choose a letter, a figure or a sign.");
-}
+const oneCharacter: Check = /* @__PURE__ */ kind(
+  "unsafe-text",
+  "one printable character",
+  "Choose a letter, a figure or a sign.",
+  (value) => typeof value === "string" && /^[^\p{C}\p{Z}\p{M}]$/u.test(value),
+);

@@ -54,7 +54,7 @@ export function fields(checks: Checks): Check {
 export const aSequence: Check = /* @__PURE__ */ kind(
   "not-a-sequence",
   "a sequence",
-  "Make one with sequence([…]): a copy is only data.",
+  "Make one with sequence([…]).",
   isSequence,
 );
 
