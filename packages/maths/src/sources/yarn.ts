@@ -215,3 +215,30 @@ export const brown1923: Source = {
   year: "1923",
   place: "New York",
 };
+
+/** A weaving teacher on wraps and the rule of diameters. */
+export const osterkampAshenhurst: Source = {
+  key: "osterkamp-ashenhurst",
+  author: "Peggy Osterkamp",
+  title: "Weaving tip: Ashenhurst’s Rule (also in her book Winding a Warp & Using a Paddle)",
+  year: "undated",
+  place: "peggyosterkamp.com",
+};
+
+/** A teaching page on setts. */
+export const creativeThreadsSett: Source = {
+  key: "creative-threads-sett",
+  author: "Creative Threads",
+  title: "Calculating the sett",
+  year: "undated",
+  place: "creative-threads.co.uk",
+};
+
+/** A workshop's page on setts. */
+export const hslu: Source = {
+  key: "hslu-fadendichte",
+  author: "Hochschule Luzern, textile workshop",
+  title: "Ermitteln der Fadendichte",
+  year: "undated",
+  place: "Lucerne",
+};

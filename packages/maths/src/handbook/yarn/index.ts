@@ -79,3 +79,5 @@ export { diametersPerCentimetre } from "./diameters-per-centimetre.js";
 export type { DiametersPerCentimetreInput } from "./diameters-per-centimetre.js";
 export { agreedRegain } from "./agreed-regain.js";
 export type { AgreedRegain, AgreedRegainOf, Fibre } from "./agreed-regain.js";
+export { diameterConstant } from "./diameter-constant.js";
+export type { DiameterConstant, DiameterConstantOf } from "./diameter-constant.js";

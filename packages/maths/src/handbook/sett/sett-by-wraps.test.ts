@@ -1,0 +1,52 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { cited, published } from "#ci/cited.js";
+import { QuantityError } from "../../engine/refusal.js";
+import { creativeThreadsSett, hslu, osterkampAshenhurst } from "../../sources/index.js";
+import { centimetres, endsPerCentimetre, endsPerInch, inches } from "../../units/index.js";
+import { settByWraps } from "./sett-by-wraps.js";
+
+describe("a sett from wraps", () => {
+  const plain = { ends: 2, intersections: 2 };
+
+  cited(
+    "10 wraps to the inch in plain weave",
+    published(osterkampAshenhurst, "whole article", "5", "5"),
+    settByWraps,
+    [{ wraps: 10, width: inches(1), ends: 2, intersections: 2 }],
+    endsPerInch,
+  );
+  cited(
+    "14 wraps to the centimetre in plain weave",
+    published(creativeThreadsSett, "whole article", "7", "7"),
+    settByWraps,
+    [{ wraps: 14, width: centimetres(1), ends: 2, intersections: 2 }],
+    endsPerCentimetre,
+  );
+  cited(
+    "13 wraps to the centimetre in plain weave",
+    published(hslu, "whole page", "6.5", "6.5"),
+    settByWraps,
+    [{ wraps: 13, width: centimetres(1), ends: 2, intersections: 2 }],
+    endsPerCentimetre,
+  );
+
+  it("is the same from twice the wraps on twice the width, and closer in twill", () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 1, max: 400 }), fc.integer({ min: 1, max: 40 }), (wraps, width) => {
+        const once = settByWraps({ wraps, width: inches(width), ...plain }).in(endsPerInch);
+        const twice = settByWraps({ wraps: 2 * wraps, width: inches(2 * width), ...plain });
+        expect(twice.in(endsPerInch)).toBeCloseTo(once, 9);
+        const twill = settByWraps({ wraps, width: inches(width), ends: 4, intersections: 2 });
+        expect(twill.in(endsPerInch)).toBeGreaterThan(once);
+      }),
+    );
+  });
+
+  it("is refused for half a wrap, no width and a weave without intersections", () => {
+    const input = { wraps: 10, width: inches(1), ...plain };
+    expect(() => settByWraps({ ...input, wraps: 10.5 })).toThrow(QuantityError);
+    expect(() => settByWraps({ ...input, width: inches(0) })).toThrow(QuantityError);
+    expect(() => settByWraps({ ...input, intersections: 0 })).toThrow(QuantityError);
+  });
+});

@@ -1,0 +1,51 @@
+import { describe, expect, it } from "vitest";
+import { cited, published } from "#ci/cited.js";
+import type { QuantityError } from "../../engine/refusal.js";
+import { quiltingClimber2017, settPage, sweetGeorgia } from "../../sources/index.js";
+import { diametersPerInch } from "../sett/diameters-per-inch.js";
+import { diameterConstant } from "./diameter-constant.js";
+
+describe("the constant of the rule of diameters", () => {
+  cited(
+    "for woollen yarn, by a page of 1999",
+    published(settPage, "whole page", "0.84", "0.84"),
+    diameterConstant,
+    [{ material: "woollen", givenBy: "faena" }],
+    "constant",
+  );
+  cited(
+    "for woollen yarn, by a spinners’ school",
+    published(sweetGeorgia, "whole article", "0.85", "0.85"),
+    diameterConstant,
+    [{ material: "woollen", givenBy: "SweetGeorgia" }],
+    "constant",
+  );
+  cited(
+    "for woollen yarn, by a weaver who compares them",
+    published(quiltingClimber2017, "whole article", "0.86", "0.86"),
+    diameterConstant,
+    [{ material: "woollen", givenBy: "quiltingclimber" }],
+    "constant",
+  );
+
+  it("gives Taylor's 156 threads to the inch for 32s cotton", () => {
+    const { constant } = diameterConstant({ material: "cotton", givenBy: "Taylor" });
+    expect(Math.round(diametersPerInch({ constant, yardsPerPound: 26880 }))).toBe(156);
+  });
+
+  it.each([
+    [{ material: "cotton", givenBy: "quiltingclimber" }, "no-answer", "Taylor 0.95, faena 0.9, SweetGeorgia 0.91"],
+    [{ material: "nettle", givenBy: "Taylor" }, "wrong-kind", "cotton"],
+    [{ material: "cotton", givenBy: "constructor" }, "wrong-kind", "Taylor"],
+    [{ material: "cotton" }, "missing", "givenBy"],
+    [{ material: "cotton", givenBy: "Taylor", count: 20 }, "unknown-field", "count"],
+  ])("%j is refused", (of, code, named) => {
+    try {
+      diameterConstant(of as never);
+      expect.unreachable();
+    } catch (error) {
+      expect((error as QuantityError).code).toBe(code);
+      expect((error as QuantityError).message).toContain(named);
+    }
+  });
+});
