@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
+import { forColumns } from "../../engine/columns/index.js";
 import { QuantityError } from "../../engine/refusal.js";
 import { davis1920 } from "../../sources/index.js";
 import { cottonCount, percentLost, percentOf } from "../../units/index.js";
@@ -77,5 +78,11 @@ describe("the count of a thread with a wanted share of the mass", () => {
     expect(() => countFromShare({ folded, share: percentOf(0) })).toThrow(QuantityError);
     expect(() => countFromShare({ folded, share: percentOf(101) })).toThrow("no more than 100 %");
     expect(() => countFromShare({ folded, share: percentLost(20) as never })).toThrow(QuantityError);
+  });
+
+  it("is refused in a column too, at the row where the share is more than the whole", () => {
+    const columns = forColumns(countFromShare, { folded: cottonCount, share: percentOf }, cottonCount);
+    expect([...columns({ folded: [12, 12], share: [100, 20] })]).toEqual([12, 60]);
+    expect(() => columns({ folded: [12, 12], share: [20, 100.5] })).toThrow("{ share })[1]");
   });
 });
