@@ -103,7 +103,9 @@ describe.each(calculations)("%s", (_name, calculation) => {
         const { units, columns } = plainRow(input);
         const column = forColumns(calculation as never, units, unit)(columns);
         const exact = unit === null ? (answer as number) : (answer as Quantity<string>).in(unit);
-        expect(Math.abs((column[0] ?? Number.NaN) - exact)).toBeLessThanOrEqual(1e-12 * Math.abs(exact));
+        // Past ten digits a residue of doubles and a true fraction look alike to a guard at twelve: one step either way.
+        const step = /round|nearest/u.test(declaration.formula) && Math.abs(exact) > 1e10 ? 1 : 0;
+        expect(Math.abs((column[0] ?? Number.NaN) - exact)).toBeLessThanOrEqual(1e-12 * Math.abs(exact) + step);
       }),
       { numRuns: 60 },
     );
