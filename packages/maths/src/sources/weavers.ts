@@ -125,3 +125,111 @@ export const spaceSavingMats: Source = {
   year: "undated",
   place: "online",
 };
+
+/** Worked percentages of crimp and take-up. */
+export const hossen2015: Source = {
+  key: "hossen-2015",
+  author: "S. M. Hossen Uzzal",
+  title: "Calculate Crimp Percentage of Woven Fabric",
+  year: "2015",
+  place: "online",
+};
+
+/** A weaver measures a sample before and after the wash. */
+export const yarnTails2009: Source = {
+  key: "yarn-tails-2009",
+  author: "Yarn Tails",
+  title: "Sample This",
+  year: "2009",
+  place: "yarn-tails.blogspot.com",
+};
+
+/** A weaver plans a runner and mats on one warp. */
+export const weaveAway: Source = {
+  key: "weave-away",
+  author: "Weave Away",
+  title: "Placemats",
+  year: "undated",
+  place: "weave-away.blogspot.com",
+};
+
+/** A weaver finds that her winder turns eight inches too long. */
+export const weaveSpinDance2012: Source = {
+  key: "weave-spin-dance-2012",
+  author: "Weave Spin Dance",
+  title: "A winder that turns too long",
+  year: "2012",
+  place: "weavespindance.blogspot.com",
+};
+
+/** A trade page works one cloth through. */
+export const clothQuantities: Source = {
+  key: "cloth-quantities",
+  author: "textilecalculations.com",
+  title: "Calculation of total quantity of materials in a piece of cloth",
+  year: "undated",
+  place: "online",
+};
+
+/** Worked beams of a mill warp. */
+export const warpingPlan2015: Source = {
+  key: "warping-plan-2015",
+  author: "Mahedi Hasan",
+  title: "How to Calculate Warping Plan in Weaving",
+  year: "2015",
+  place: "online",
+};
+
+/** A list of mill formulas with their constants. */
+export const fabricProduction2015: Source = {
+  key: "fabric-production-2015",
+  author: "Rofiquzzaman Raju",
+  title: "Calculation of Fabric Production",
+  year: "2015",
+  place: "online",
+};
+
+/** A list of mill formulas with their constants. */
+export const textileSchoolWeaving: Source = {
+  key: "textile-school-weaving",
+  author: "Textile School",
+  title: "Weaving calculations",
+  year: "undated",
+  place: "textileschool.com",
+};
+
+/** A teaching page for weft yarn, metric. */
+export const creativeThreadsWeft: Source = {
+  key: "creative-threads-weft",
+  author: "Creative Threads",
+  title: "Calculating weft yarn quantity",
+  year: "undated",
+  place: "creative-threads.co.uk",
+};
+
+/** A dictionary of units on the beer. */
+export const beerDefinition: Source = {
+  key: "sizes-beer",
+  author: "sizes.com",
+  title: "beer (unit of warp threads)",
+  year: "undated",
+  place: "sizes.com",
+};
+
+/** A project of the same book, with its warp in yards and metres. */
+export const stripedFloorCovering: Source = {
+  key: "striped-floor-covering",
+  author: "a book of rigid-heddle projects, read in a copy",
+  title: "Striped floor covering",
+  year: "undated",
+  place: "online",
+};
+
+/** A weaver plans her stripes on squared paper. */
+export const gaynes: Source = {
+  key: "gaynes",
+  author: "Margaret Gaynes",
+  title: "Simple Twill Towels, Weaving Projects and Patterns for the 4-Shaft Loom",
+  year: "undated",
+  place: "F+W Media",
+};

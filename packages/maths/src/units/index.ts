@@ -16,6 +16,7 @@ export type { Addition, Loss, Share } from "./kinds.js";
 export { centimetres, feet, inches, kilometres, metres, millimetres, yards } from "./length.js";
 export { drams, grains, grams, kilograms, milligrams, ounces, pounds } from "./mass.js";
 export { percentAdded, percentLost, percentOf } from "./percent.js";
+export * from "./long-yards.js";
 export * from "./reeds.js";
 export * from "./spyndles.js";
 export type { CountSystem } from "./reading/count-names.js";

@@ -14,6 +14,7 @@ import {
   luncheon2019,
   measuredThreads,
   notFibonacci2020,
+  stripedFloorCovering,
 } from "../../sources/index.js";
 import {
   centimetres,
@@ -39,6 +40,7 @@ const rows: readonly Row[] = [
   ],
   ["562 ends at 28", published(franz2021, "figures of the sample", "20", "281/14"), 562, endsPerInch(28)],
   ["80 ends at 10", published(allOfMyLives2010, "whole page", "8", "8"), 80, endsPerInch(10)],
+  ["84 ends at 4", published(stripedFloorCovering, "project page", "21", "21"), 84, endsPerInch(4)],
   ["80 ends at 5", published(allOfMyLives2010, "whole page", "16", "16"), 80, endsPerInch(5)],
 ];
 

@@ -7,6 +7,7 @@ import {
   bell1895,
   blossomMerz2012,
   brinton1919,
+  clothQuantities,
   handwovenEightDent,
   handwovenSpecificSetts,
   lisaKay2013,
@@ -69,6 +70,11 @@ describe("ends in a sleying", () => {
       "printed armure, two double ends in a dent and four at the edges",
       published(wolfensberger1921, "p. 92, disposition 5", "3984", "3984"),
       { dents: edged(7, 968), endsPerDent: [8, 4, 8] },
+    ],
+    [
+      "72s reed of 44 inches and selvedges of a quarter inch, four in a dent",
+      published(clothQuantities, "example", "3240", "3240"),
+      { dents: edged(9, 1584), endsPerDent: [4, 2, 4] },
     ],
     ["a crammed stripe", published(taylor1909, "p. 221 of the copy", "71", "71"), taylorsStripe],
     [

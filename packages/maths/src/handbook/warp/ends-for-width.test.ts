@@ -6,9 +6,11 @@ import { QuantityError } from "../../engine/refusal.js";
 import {
   allFiberArts,
   allFiberArtsPricing,
+  beerDefinition,
   brooks1892,
   creativeThreads,
   cupOnTheBus2018,
+  gaynes,
   horsensVaevekreds,
   jeanWeaves,
   mallikerta,
@@ -22,13 +24,29 @@ import {
   tygartLake,
   weftHanded,
 } from "../../sources/index.js";
-import { centimetres, endsPerCentimetre, endsPerInch, inches } from "../../units/index.js";
+import { bradfordSett, centimetres, endsPerCentimetre, endsPerInch, inches } from "../../units/index.js";
 import type { EndsPerLength, Length } from "../../units/index.js";
 import { endsForWidth } from "./ends-for-width.js";
 
 type Row = readonly [title: string, Citation, sett: EndsPerLength, width: Length, repeat: number, balance: number];
 
 const rows: readonly Row[] = [
+  [
+    "24 to the inch, a quarter inch",
+    published(gaynes, "Simple Twill Towels", "6", "6"),
+    endsPerInch(24),
+    inches("0.25"),
+    1,
+    0,
+  ],
+  [
+    "50 beers of Bradford, 36 inches",
+    published(beerDefinition, "whole entry", "2000", "2000"),
+    bradfordSett(50),
+    inches(36),
+    1,
+    0,
+  ],
   [
     "24 to the inch, 22 inches",
     published(measuredThreads, "whole entry", "528", "528"),

@@ -3,6 +3,7 @@ import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
 import type { Citation } from "#ci/cited.js";
 import type { Unit } from "../../engine/quantity/index.js";
+import { inUnit } from "../../engine/quantity/index.js";
 import { QuantityError } from "../../engine/refusal.js";
 import {
   allFiberArts,
@@ -15,8 +16,9 @@ import {
   patrick,
   sammons,
   sizing2014,
+  spaceSavingMats,
   sparksearcher,
-  vogl2001,
+  stripedFloorCovering,
   weftHanded,
 } from "../../sources/index.js";
 import { feet, grams, inches, metres, ounces, pounds, yards } from "../../units/index.js";
@@ -28,20 +30,6 @@ type Row = readonly [title: string, Citation, ends: number, warpLength: Length, 
 
 const rows: readonly Row[] = [
   ["390 ends of 3 1/2 yards", published(allFiberArts, "whole page", "1365", "1365"), 390, yards("3.5"), yards],
-  [
-    "20 sections of 25 1/2 yards on one spool",
-    published(vogl2001, "whole page", "510", "510"),
-    20,
-    yards("25.5"),
-    yards,
-  ],
-  [
-    "10 sections of 25 1/2 yards on one spool",
-    published(vogl2001, "whole page", "255", "255"),
-    10,
-    yards("25.5"),
-    yards,
-  ],
   [
     "3250 ends of 36,000 yards",
     published(sizing2014, "problem A", "117000000", "117000000"),
@@ -155,6 +143,28 @@ describe("the yarn in so many ends", () => {
   for (const [title, citation, ends, warpLength, unit] of rows) {
     cited(title, citation, yarnForEnds, [{ ends, warpLength }], unit);
   }
+
+  cited(
+    "84 ends of 122 inches",
+    published(spaceSavingMats, "project page", "285", "854/3"),
+    yarnForEnds,
+    [{ ends: 84, warpLength: inches(122) }],
+    yards,
+  );
+  cited(
+    "285 yards of warp in metres",
+    published(spaceSavingMats, "project page", "260.5", "260.604", "0.914 m to the yard"),
+    inUnit,
+    [yards(285), metres],
+    metres,
+  );
+  cited(
+    "160 yards of warp in metres",
+    published(stripedFloorCovering, "project page", "181", "146.304", "misprint: 181 metres are 198 yards"),
+    inUnit,
+    [yards(160), metres],
+    metres,
+  );
 
   it("is bought in whole packages, never one too few and never two too many", () => {
     fc.assert(

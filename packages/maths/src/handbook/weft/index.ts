@@ -1,2 +1,16 @@
+export { lengthOfPicks } from "./length-of-picks.js";
+export type { LengthOfPicksInput } from "./length-of-picks.js";
+export { picksAtLoom } from "./picks-at-loom.js";
+export type { PicksAtLoomInput } from "./picks-at-loom.js";
+export { picksFinished } from "./picks-finished.js";
+export type { PicksFinishedInput } from "./picks-finished.js";
+export { picksFromGlass } from "./picks-from-glass.js";
+export type { PicksFromGlassInput } from "./picks-from-glass.js";
+export { picksInLength } from "./picks-in-length.js";
+export type { PicksInLengthInput } from "./picks-in-length.js";
 export { weftLength } from "./weft-length.js";
 export type { WeftLengthInput } from "./weft-length.js";
+export { weftMass } from "./weft-mass.js";
+export type { WeftMassInput } from "./weft-mass.js";
+export { weftMassDirect } from "./weft-mass-direct.js";
+export type { WeftMassDirectInput } from "./weft-mass-direct.js";

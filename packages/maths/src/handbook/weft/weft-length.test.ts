@@ -1,8 +1,15 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { cited } from "#ci/cited.js";
+import { cited, published } from "#ci/cited.js";
 import { QuantityError } from "../../engine/refusal.js";
-import { textileNotes, weftHanded, zaldoGrace2019 } from "../../sources/index.js";
+import {
+  brinton1919,
+  creativeThreadsWeft,
+  patrick,
+  textileNotes,
+  weftHanded,
+  zaldoGrace2019,
+} from "../../sources/index.js";
 import { centimetres, inches, metres, picksPerCentimetre, picksPerInch, yards } from "../../units/index.js";
 import { weftLength } from "./weft-length.js";
 
@@ -39,6 +46,28 @@ describe("length of weft", () => {
     },
     weftLength,
     [{ wovenLength: inches("79.5"), picks: picksPerInch(14), widthInReed: inches(24) }],
+    yards,
+  );
+
+  cited(
+    "220 centimetres at 8 picks, 55 centimetres in the reed",
+    published(creativeThreadsWeft, "whole page", "968", "968"),
+    weftLength,
+    [{ wovenLength: centimetres(220), picks: picksPerCentimetre(8), widthInReed: centimetres(55) }],
+    metres,
+  );
+  cited(
+    "an inch of carpet 108 inches wide at four shots",
+    published(brinton1919, "chenille chapter", "12", "12"),
+    weftLength,
+    [{ wovenLength: inches(1), picks: picksPerInch(4), widthInReed: inches(108) }],
+    yards,
+  );
+  cited(
+    "a towel of 43 inches at 24 picks, 20 5/8 inches in the reed",
+    published(patrick, "project", "645", "2365/4", "allows 9 % more than the weft laid straight"),
+    weftLength,
+    [{ wovenLength: inches(43), picks: picksPerInch(24), widthInReed: inches("20.625") }],
     yards,
   );
 

@@ -1,0 +1,65 @@
+import { positive, readInputs, whole } from "../../engine/formula/index.js";
+import type { ReportStep } from "../../engine/formula/index.js";
+import { compare, described, difference } from "../../engine/quantity/index.js";
+import { QuantityError } from "../../engine/refusal.js";
+import { Length } from "../../units/index.js";
+import { longestWarp } from "./longest-warp.js";
+import type { LongestWarpInput } from "./longest-warp.js";
+import { yarnForEnds } from "./yarn-for-ends.js";
+
+/** One colour of the warp, with the yarn of it at hand. */
+export interface ColourAtHand {
+  /** The weaver's name for it. */
+  readonly colour: string;
+  readonly ends: number;
+  readonly yarn: Length;
+}
+
+/** The longest warp of several colours: as long as the colour allows that runs out first. */
+export interface LongestWarpByColour {
+  readonly warp: Length;
+  readonly runsOutFirst: string;
+  /** What stays of each colour when the warp is wound so long. */
+  readonly left: readonly { readonly colour: string; readonly yarn: Length }[];
+  readonly steps: readonly ReportStep<LongestWarpInput>[];
+}
+
+/**
+ * The longest warp that the yarns at hand allow, the colour that runs out first, and what stays of the others.
+ *
+ * @param colours each with its ends and the length of yarn at hand
+ * @throws QuantityError "empty" for no colours, and for a field that is missing, unknown or of another kind
+ * @source warping-plan-2015
+ * @example
+ * const colours = [{ colour: "ash", ends: 300, yarn: yards(1680) }, { colour: "coal", ends: 100, yarn: yards(520) }];
+ * longestWarpByColour(colours).runsOutFirst // "coal"
+ */
+export function longestWarpByColour(colours: readonly ColourAtHand[]): LongestWarpByColour {
+  const given: unknown = colours;
+  const refuse = (code: "empty" | "wrong-kind", where: string, expected: string, received: string): never => {
+    const remedy = 'Write [{ colour: "ash", ends: 300, yarn: yards(1680) }].';
+    throw new QuantityError({ code, where: `longestWarpByColour(${where})`, expected, received, remedy });
+  };
+  if (!Array.isArray(given) || given.length === 0) refuse("empty", "colours", "a list of colours", described(given));
+  const declared = {
+    ends: whole("ends", "of this colour", { atLeast: 1 }),
+    yarn: positive(Length, "of this colour at hand"),
+  };
+  const each = colours.map(({ colour, ...others }, at) => {
+    const name: unknown = colour;
+    if (typeof name !== "string") refuse("wrong-kind", `colours[${String(at)}].colour`, "a name", described(name));
+    readInputs(`longestWarpByColour.colours[${String(at)}]`, declared, others);
+    return { colour, input: others, warp: longestWarp(others) };
+  });
+  const shortest = each.reduce((a, b) => (compare(b.warp, a.warp) < 0 ? b : a));
+  const left = each.map(({ colour, input }) => {
+    const used = yarnForEnds({ ends: input.ends, warpLength: shortest.warp });
+    return Object.freeze({ colour, yarn: difference(input.yarn, used) });
+  });
+  return Object.freeze({
+    warp: shortest.warp,
+    runsOutFirst: shortest.colour,
+    left: Object.freeze(left),
+    steps: Object.freeze(each.map(({ input }) => ({ calculation: longestWarp, input }))),
+  });
+}
