@@ -10,13 +10,14 @@ export const calculations: readonly (readonly [name: string, calculation: AnyCal
   .filter(([, value]) => typeof value === "function" && "declaration" in value)
   .map(([name, value]) => [name, value as unknown as AnyCalculation]);
 
-const units = Object.values(maths).filter(
+/** Every unit the package exports. */
+export const allUnits = Object.values(maths).filter(
   (value) => typeof value === "function" && "scale" in value,
 ) as unknown as readonly Unit<string>[];
 
 /** The units of a dimension. */
 export function unitsOf(dimension: string): readonly Unit<string>[] {
-  return units.filter((unit) => unit.dimension === dimension);
+  return allUnits.filter((unit) => unit.dimension === dimension);
 }
 
 /** The unit a quantity is in. */

@@ -63,7 +63,8 @@ export function rounded(x: Decimal, direction: Rounding, nearness: string): Deci
 
 /** A number as shown: at most so many significant digits, all whole digits kept; `exact` is false when digits were left out. */
 export function shown(x: Decimal, digits = 6): { readonly text: string; readonly exact: boolean } {
-  const wholeDigits = x.abs().lt(1) ? 0 : x.abs().trunc().precision(true);
-  const short = x.toSignificantDigits(Math.max(digits, wholeDigits), Decimal.ROUND_HALF_UP);
-  return { text: decimalText(short), exact: short.eq(kept(x)) };
+  const whole = kept(x);
+  const wholeDigits = whole.abs().lt(1) ? 0 : whole.abs().trunc().precision(true);
+  const short = whole.toSignificantDigits(Math.max(digits, wholeDigits), Decimal.ROUND_HALF_UP);
+  return { text: decimalText(short), exact: short.eq(whole) };
 }

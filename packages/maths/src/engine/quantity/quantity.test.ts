@@ -215,6 +215,20 @@ describe("a quantity in trade fractions", () => {
     expect(asText(inches("7.12"), { step: "1/8", rounding: "roundDown" })).toBe("7 in");
   });
 
+  it("of less than nothing goes up towards nothing and down away from it, halves up, as a formula rounds", () => {
+    expect(asText(inches("-7.01"), { step: "1/8", rounding: "roundUp" })).toBe("-7 in");
+    expect(asText(inches("-7.01"), { step: "1/8", rounding: "roundDown" })).toBe("-7 1/8 in");
+    expect(asText(inches("-7.0625"), { step: "1/8" })).toBe("-7 in");
+    expect(asText(inches("-0.05"), { step: "1/8", rounding: "roundUp" })).toBe("0 in");
+  });
+
+  it("is not rounded in a direction that is none, nor by options that are none", () => {
+    for (const rounding of ["up", "", null, 3, "floor"])
+      expect(() => asText(inches("1.3"), { step: "1/8", rounding: rounding as never })).toThrow("roundUp or roundDown");
+    for (const options of [null, 3, {}, "1/8"])
+      expect(() => asText(inches("1.3"), options as never)).toThrow(QuantityError);
+  });
+
   it.each(["0", "1/0", "x", "1/8/2", "-1/8", "1/2.5", ""])("is not written to a step of %j", (step) => {
     expect(() => asText(inches(1), { step })).toThrow(QuantityError);
   });

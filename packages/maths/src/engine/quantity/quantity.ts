@@ -35,8 +35,8 @@ function quickRatio(value: string, n: number, d: number): number | null {
 }
 
 const behaviour = {
-  in(this: Quantity<string> & { readonly [UNIT]?: Unit<string> }, unit: Unit<string>): number {
-    const own = this[UNIT] ?? unitOf(this, "quantity.in(unit)");
+  in(this: Quantity<string>, unit: Unit<string>): number {
+    const own = unitOf(this, "quantity.in(unit)");
     if (!isUnit(unit) || unit.dimension !== own.dimension) requireSameDimension(own, unit, "quantity.in(unit)");
     const n = own.scale[0] * unit.scale[1];
     const d = own.scale[1] * unit.scale[0];
@@ -67,11 +67,21 @@ export function plainText(quantity: Quantity<string>): string {
   return `${quantity.value} ${unitOf(quantity, "quantity").symbol}`;
 }
 
-/** Makes a quantity; its number is already checked. */
+/** Makes a quantity; a number too large or too fine to be written out would make one that nothing takes, so it is refused. */
 export function makeQuantity<D extends string>(unit: Unit<D>, value: DecimalNumber): Quantity<D> {
+  const text = decimalText(value);
+  if (!isDecimalText(text)) {
+    throw new QuantityError({
+      code: "out-of-range",
+      where: `${unit.name}(amount)`,
+      expected: "a number of at most 40 digits before the point and 60 after it",
+      received: `the number ${value.toExponential(5)}`,
+      remedy: "Such an amount is no weaver's: look at the numbers and units it comes from.",
+    });
+  }
   const made = Object.create(behaviour) as { -readonly [K in keyof Quantity<D>]: Quantity<D>[K] };
   made.dimension = unit.dimension;
-  made.value = decimalText(value);
+  made.value = text;
   made.unit = unit.name;
   Object.defineProperty(made, UNIT, { value: unit });
   return Object.freeze(made);
@@ -91,6 +101,8 @@ export function areUnitsOf(dimension: string | undefined, units: unknown): boole
 /** The unit of a genuine quantity; null for anything else, copies and tampered ones among them. */
 export function genuineUnit(candidate: unknown): Unit<string> | null {
   if (typeof candidate !== "object" || candidate === null || !Object.isFrozen(candidate)) return null;
+  // What merely inherits from a quantity may carry another number than it.
+  if (!Object.hasOwn(candidate, UNIT)) return null;
   const { dimension, unit: name, value, [UNIT]: unit } = candidate as Partial<Quantity<string>> & { [UNIT]?: unknown };
   const agrees = isUnit(unit) && unit.dimension === dimension && unit.name === name;
   return agrees && isDecimalText(value) ? unit : null;

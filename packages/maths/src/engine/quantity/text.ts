@@ -27,10 +27,24 @@ function stepFrom(text: unknown): readonly [over: string, under: string] {
   });
 }
 
+const ROUNDINGS: readonly unknown[] = ["roundUp", "roundDown", "nearest"] satisfies Rounding[];
+
+function roundingFrom(rounding: unknown): Rounding {
+  if (ROUNDINGS.includes(rounding)) return rounding as Rounding;
+  throw new QuantityError({
+    code: "wrong-kind",
+    where: "asText({ rounding })",
+    expected: ROUNDINGS.join(" or "),
+    received: described(rounding),
+    remedy: "Leave it out for the nearest step.",
+  });
+}
+
 /** Rounds to the step first, then splits whole and part, so that 11.999 at 1/8 is 12 and not 11 8/8. */
 function fractionText(value: Decimal, [over, under]: readonly [string, string], rounding: Rounding): string {
-  const steps = rounded(value.abs().times(under).div(over), rounding, EXACT_STEP).times(over);
-  const sign = value.isNegative() && !steps.isZero() ? "-" : "";
+  const signed = rounded(value.times(under).div(over), rounding, EXACT_STEP).times(over);
+  const sign = signed.isNegative() && !signed.isZero() ? "-" : "";
+  const steps = signed.abs();
   if (under === "1") return sign + decimalText(steps);
   const whole = steps.div(under).floor();
   let [top, bottom] = [steps.minus(whole.times(under)), new Decimal(under)];
@@ -43,6 +57,7 @@ function fractionText(value: Decimal, [over, under]: readonly [string, string], 
 export function quantityText(quantity: Quantity<string>, options?: TextOptions): string {
   const unit = unitOf(quantity, "asText({ quantity })");
   if (options === undefined) return plainText(quantity);
-  const amount = fractionText(new Decimal(quantity.value), stepFrom(options.step), options.rounding ?? "nearest");
+  const { step, rounding = "nearest" } = Object(options) as TextOptions;
+  const amount = fractionText(new Decimal(quantity.value), stepFrom(step), roundingFrom(rounding));
   return `${amount} ${unit.symbol}`;
 }

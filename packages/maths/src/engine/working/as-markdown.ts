@@ -1,4 +1,7 @@
+import { described } from "../quantity/index.js";
+import { QuantityError } from "../refusal.js";
 import { sourceText } from "./as-text.js";
+import { isWorking } from "./explain.js";
 import type { Working } from "./explain.js";
 
 /** Text with nothing left that Markdown or HTML would act on. */
@@ -10,8 +13,18 @@ function plain(text: string): string {
  * A working as Markdown: a table of what went in, then each line with its numbers.
  *
  * @param working what `explain` gives
+ * @throws QuantityError "wrong-kind" for anything else
  */
 export function asMarkdown(working: Working): string {
+  if (!isWorking(working)) {
+    throw new QuantityError({
+      code: "wrong-kind",
+      where: "asMarkdown(working)",
+      expected: "a working",
+      received: described(working),
+      remedy: "Write asMarkdown(explain(calculation, input)).",
+    });
+  }
   const inputs = working.inputs.map(
     ({ name, value, meaning }) => `| ${plain(name)} | ${plain(value)} | ${plain(meaning)} |`,
   );

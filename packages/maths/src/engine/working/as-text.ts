@@ -1,6 +1,7 @@
 import type { Source } from "../formula/index.js";
 import { quantityText } from "../quantity/index.js";
 import type { Quantity, TextOptions } from "../quantity/index.js";
+import { isWorking } from "./explain.js";
 import type { Working } from "./explain.js";
 
 /** A source as a reader looks it up. */
@@ -36,5 +37,5 @@ function workingText(working: Working): string {
  * @example asText(inches("7.125"), { step: "1/8" }) // "7 1/8 in"
  */
 export function asText(thing: Quantity<string> | Working, options?: TextOptions): string {
-  return "steps" in thing ? workingText(thing) : quantityText(thing, options);
+  return isWorking(thing) ? workingText(thing) : quantityText(thing, options);
 }

@@ -23,6 +23,11 @@ export interface Working {
   readonly source: Source;
 }
 
+/** Whether this is what `explain` gives. */
+export function isWorking(thing: unknown): thing is Working {
+  return typeof thing === "object" && thing !== null && Object.hasOwn(thing, "steps");
+}
+
 /** How many members each list has. */
 function sizesOf(values: ReadonlyMap<string, Value>): ReadonlyMap<string, number> {
   return new Map([...values].flatMap(([name, value]) => (Array.isArray(value) ? [[name, value.length]] : [])));

@@ -17,6 +17,7 @@ import {
   percentLost,
   yards,
 } from "../../units/index.js";
+import { QuantityError } from "../refusal.js";
 import { asMarkdown, asText, explain } from "./index.js";
 
 const napkins = {
@@ -87,6 +88,17 @@ describe("a working in text", () => {
 
   it("is refused as the calculation is", () => {
     expect(() => explain(partnerCount, { wanted: cottonCount(30), counts: [cottonCount(30)] })).toThrow("partnerCount");
+  });
+});
+
+describe("anything but a working or a quantity", () => {
+  it.each([undefined, null, 3, "x", {}, [], () => 3])("is not printed: %s is refused", (thing) => {
+    expect(() => asText(thing as never)).toThrow(QuantityError);
+    expect(() => asMarkdown(thing as never)).toThrow("expected a working");
+  });
+
+  it("is a quantity where a page of working is asked for", () => {
+    expect(() => asMarkdown(inches(3) as never)).toThrow("asMarkdown(explain(calculation, input))");
   });
 });
 

@@ -12,12 +12,13 @@ import { QuantityError } from "../../engine/refusal.js";
  * @example quantityFrom(JSON.parse('{"dimension":"length","value":"21","unit":"inches"}'), [inches]).in(inches) // 21
  */
 export function quantityFrom<D extends string>(data: unknown, units: readonly Unit<D>[]): Quantity<D> {
-  const dimension = units[0]?.dimension;
+  const dimension = (units as readonly Unit<D>[] | null | undefined)?.[0]?.dimension;
   const where = "quantityFrom(data, units)";
   const listed = areUnitsOf(dimension, units);
   const record = typeof data === "object" && data !== null ? (data as Readonly<Record<string, unknown>>) : {};
   const value = typeof record["value"] === "string" ? decimalFrom(record["value"]) : null;
-  const plain = Object.keys(record).every((key) => key === "dimension" || key === "value" || key === "unit");
+  const keys = Object.keys(record);
+  const plain = keys.length === 3 && keys.every((key) => key === "dimension" || key === "value" || key === "unit");
   if (!listed || value === null || !plain) {
     const expected = "data with dimension, value and unit, and a list of units";
     throw new QuantityError({ code: "unreadable", where, expected, received: described(data), remedy: "" });
