@@ -88,7 +88,8 @@ function readOne(where: string, input: Input<unknown>, given: unknown, faults: F
     return null;
   }
   const members = Array.from(given, (one: unknown, at) => readOne(`${where}[${String(at)}]`, member, one, faults));
-  return { what: "list", members: members.filter((one) => one !== null) };
+  const fitting = members.filter((one) => one !== null);
+  return fitting.length === members.length ? { what: "list", members: fitting } : null;
 }
 
 /** Lists that go together, as all of a formula do, have one length; a longer one would lose members unseen. */

@@ -201,4 +201,14 @@ describe("averages, contraction and regain", () => {
     const input = { shares: [percentOf(0)], regains: [percentAdded(3)] };
     expect(() => blendRegain(input)).toThrow(QuantityError);
   });
+
+  it("a faulty share is refused once, and its list is not called too short for it", () => {
+    const shares = [percentOf(120), percentOf(40)];
+    try {
+      blendRegain({ shares, regains: [percentAdded(8), percentAdded(13)] });
+      expect.unreachable();
+    } catch (error) {
+      expect((error as QuantityError).faults.map(({ where }) => where)).toEqual(["blendRegain({ shares })[0]"]);
+    }
+  });
 });
