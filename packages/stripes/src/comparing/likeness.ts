@@ -41,8 +41,7 @@ export function likeness<C>(input: LikenessInput<C>): Likeness<C> | null {
   const { first, second, upTo } = input;
   if (!upTo.includes("scale") && first.ends !== second.ends) return null;
   const straight = likeTo(first, second, upTo, false);
-  if (straight !== null || !upTo.includes("reversal")) return straight;
-  return likeTo(reverse(first), second, upTo, true);
+  return straight ?? (upTo.includes("reversal") ? likeTo(reverse(first), second, upTo, true) : null);
 }
 
 function likeTo<C>(

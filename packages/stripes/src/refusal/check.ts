@@ -42,7 +42,7 @@ export function checked(value: unknown, where: string, passes: Check | undefined
 
 /** Every fault of an object and of its fields; `where` is empty for the input itself. */
 export function fieldFaults(input: unknown, where: string, checks: Checks): readonly StripeFault[] {
-  const known = (): string => `The fields are ${Object.keys(checks).join(", ")}.`;
+  const known = (): string => `Give ${Object.keys(checks).join(", ")}.`;
   if (typeof input !== "object" || input === null || Array.isArray(input)) {
     return fault("wrong-kind", where || "input", "an object", input, known());
   }

@@ -28,14 +28,14 @@ export function oneOf(...words: readonly string[]): Check {
   return (value, where) => {
     if (words.includes(value as string)) return PASSED;
     const code = typeof value === "string" ? "out-of-range" : "wrong-kind";
-    return fault(code, where, words.map((word) => JSON.stringify(word)).join(" or "), value, "Choose one of these.");
+    return fault(code, where, words.map((word) => JSON.stringify(word)).join(" or "), value, "Choose one.");
   };
 }
 
 /** A list of things of one kind, at least so many; the first fault is enough. */
 export function listOf(fewest: 0 | 1, each: Check): Check {
   return (value, where) => {
-    if (!Array.isArray(value)) return fault("wrong-kind", where, "a list", value, "Put it in square brackets.");
+    if (!Array.isArray(value)) return fault("wrong-kind", where, "a list", value, "Use square brackets.");
     if (value.length < fewest) return fault("empty", where, "at least one item", value, "Put one in.");
     for (let index = 0; index < value.length; index++) {
       const found = checked(value[index], `${where}[${index}]`, each);
@@ -61,7 +61,7 @@ export const aSequence: Check = /* @__PURE__ */ kind(
 /** A sequence with at least one end. */
 export const someEnds: Check = (value, where) =>
   isSequence(value) && value.ends === 0
-    ? fault("empty", where, "a sequence with ends", "no ends", "Give it a stripe.")
+    ? fault("empty", where, "some ends", "no ends", "Give it a stripe.")
     : aSequence(value, where);
 
 /** Any value; undefined is refused wherever a value is wanted. */

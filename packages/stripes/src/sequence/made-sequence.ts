@@ -24,14 +24,27 @@ export function madeSequence<C>(refusedBy: string, written: readonly Stripe<C>[]
     ends += next.ends;
   }
   if (ends > MOST_ENDS) refuseLength(refusedBy, ends);
-  Object.freeze(runs);
-  const sequence = {
-    runs,
-    starts: Object.freeze(starts),
+  return new MadeSequence(
+    Object.freeze(runs),
+    Object.freeze(starts),
     ends,
-    written: runs.length === written.length ? runs : Object.freeze(written),
-  };
-  return Object.freeze(Object.defineProperty(sequence, BRAND, { value: runs }));
+    runs.length === written.length ? runs : Object.freeze(written),
+  );
+}
+
+/** The brand is inherited, so that no copy takes it along; an own list of runs tells it from what inherits from it. */
+class MadeSequence<C> implements Sequence<C> {
+  constructor(
+    readonly runs: readonly Stripe<C>[],
+    readonly starts: readonly number[],
+    readonly ends: number,
+    readonly written: readonly Stripe<C>[],
+  ) {
+    Object.freeze(this);
+  }
+  get [BRAND](): readonly Stripe<C>[] {
+    return this.runs;
+  }
 }
 
 /** A sequence of ends already checked; what is written are the stripes one sees. */
@@ -51,8 +64,8 @@ export function stripe<C>(colour: C, ends: number): Stripe<C> {
 /** Refuses a total before memory is spent on it. */
 export function refuseLength(refusedBy: string, ends: number): never {
   return refuse(refusedBy, "too-long", "ends", {
-    expected: `at most ${MOST_ENDS} ends in all`,
+    expected: `at most ${MOST_ENDS} ends`,
     received: ends,
-    remedy: "Look for a slip in a count or a repeat.",
+    remedy: "Look for a slip in a count.",
   });
 }

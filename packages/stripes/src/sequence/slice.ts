@@ -1,4 +1,4 @@
-import { check } from "../refusal/check.js";
+import { type Check, check, type Checks } from "../refusal/check.js";
 import { aSequence, whole } from "../refusal/kinds.js";
 import { madeSequence } from "./made-sequence.js";
 import type { Sequence } from "./sequence.js";
@@ -12,6 +12,10 @@ export interface SliceInput<C> {
   readonly upTo: number;
 }
 
+const A_CUT: Check = /* @__PURE__ */ whole(0);
+/** Made once: to make the checks takes as long as to cut the slice. */
+const CHECKS: Checks = { sequence: aSequence, after: A_CUT, upTo: A_CUT };
+
 /**
  * The ends after one cut and up to another; what is cut out counts as written in the stripes one sees.
  *
@@ -21,7 +25,7 @@ export interface SliceInput<C> {
  * slice({ sequence: warp, after: 20, upTo: 50 }).ends // 30
  */
 export function slice<C>(input: SliceInput<C>): Sequence<C> {
-  check("slice", input, { sequence: aSequence, after: whole(0), upTo: whole(0) });
+  check("slice", input, CHECKS);
   const { sequence, after, upTo } = input;
   if (upTo > sequence.ends || after > upTo) {
     check("slice", { after, upTo }, { after: whole(0, upTo), upTo: whole(0, sequence.ends) });
