@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
 import type { Citation } from "#ci/cited.js";
 import { QuantityError } from "../../engine/refusal.js";
-import { brinton1919, wolfensberger1921 } from "../../sources/index.js";
+import { brinton1919, handwovenWinding, wolfensberger1921 } from "../../sources/index.js";
 import { dentsForEnds } from "./dents-for-ends.js";
 
 type Row = readonly [title: string, Citation, ends: number, endsPerDent: number];
@@ -21,6 +21,7 @@ const rows: readonly Row[] = [
     3800,
     2,
   ],
+  ["406 ends, three in a dent", published(handwovenWinding, "answer", "", "136"), 406, 3],
   ["1088 ends of ingrain carpet, two in a dent", published(brinton1919, "ingrain chapter", "544", "544"), 1088, 2],
 ];
 

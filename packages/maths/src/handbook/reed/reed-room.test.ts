@@ -130,6 +130,12 @@ describe("ends in a reed", () => {
     [{ reed: boltonReed(36), widthInReed: inches(39), endsPerDent: 2 }],
   );
   cited(
+    "27 inches of 350 splits on 37, at two",
+    { source: bell1895, at: "p. 278, ch. XI", status: "read", prints: "", exact: "512" },
+    endsInReed,
+    [{ reed: scotchReed(350), widthInReed: inches(27), endsPerDent: 2 }],
+  );
+  cited(
     "30 inches of a 70 Stockport reed at two",
     { source: taylor1909, at: "p. 245 of the copy", status: "read", prints: "", exact: "2100" },
     endsInReed,

@@ -10,6 +10,7 @@ import {
   brooks1892,
   creativeThreads,
   cupOnTheBus2018,
+  durhamWeaver,
   gaynes,
   horsensVaevekreds,
   jeanWeaves,
@@ -31,6 +32,14 @@ import { endsForWidth } from "./ends-for-width.js";
 type Row = readonly [title: string, Citation, sett: EndsPerLength, width: Length, repeat: number, balance: number];
 
 const rows: readonly Row[] = [
+  [
+    "30 to the inch, 26 1/4 inches, in eights and one",
+    published(durhamWeaver, "1 September 2023", "", "793"),
+    endsPerInch(30),
+    inches("26.25"),
+    8,
+    1,
+  ],
   [
     "24 to the inch, a quarter inch",
     published(gaynes, "Simple Twill Towels", "6", "6"),

@@ -1,10 +1,20 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { cited, published } from "#ci/cited.js";
 import { QuantityError } from "../../engine/refusal.js";
-import { grams, ounces, pounds, yards } from "../../units/index.js";
+import { measuredThreads } from "../../sources/index.js";
+import { grams, ounces, pounds, yards, yardsPerPound } from "../../units/index.js";
+import { yarnMass } from "../yarn/index.js";
 import { packagesToBuy } from "./packages-to-buy.js";
 
 describe("packages to buy", () => {
+  cited(
+    "2112 yards at 3360 to the pound, in half-pound cones",
+    published(measuredThreads, "whole entry", "", "2"),
+    packagesToBuy,
+    [{ needed: yarnMass({ length: yards(2112), count: yardsPerPound(3360) }), packageMass: ounces(8) }],
+  );
+
   it("for 17 ounces, in packages of 8, are three", () => {
     expect(packagesToBuy({ needed: ounces(17), packageMass: ounces(8) })).toBe(3);
   });

@@ -31,8 +31,8 @@ describe("what the yarn at hand allows", () => {
   cited("a hank of 720 m in a warp of 12 m", published(bergdala, "section on yarn", "60", "60"), endsFromYarn, [
     { yarn: metres(720), warpLength: metres(12) },
   ]);
-  cited("a hank of 720 m in a warp of 11 m", worked("65"), endsFromYarn, [
-    { yarn: metres(720), warpLength: metres(11) },
+  cited("a hank of 720 m in a warp of 11.1 m", worked("64"), endsFromYarn, [
+    { yarn: metres(720), warpLength: metres("11.1") },
   ]);
 
   it("is the colour that runs out first: coal allows 5.2 yd, and 120 yd of ash stay", () => {
