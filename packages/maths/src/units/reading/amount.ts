@@ -3,7 +3,7 @@ import { areUnitsOf, described, makeQuantity } from "../../engine/quantity/index
 import type { Quantity, Unit } from "../../engine/quantity/index.js";
 import { QuantityError } from "../../engine/refusal.js";
 import type { RefusalCode } from "../../engine/refusal.js";
-import { amountAt, marksOf } from "./numerals.js";
+import { amountAt, joins, marksOf } from "./numerals.js";
 import type { Token } from "./tokens.js";
 import { tokensOf } from "./tokens.js";
 
@@ -58,6 +58,9 @@ function partAt<D extends string>(
     return refuse("ambiguous", `The last number has no unit: is it ${units.map(({ name }) => name).join(" or ")}?`);
   }
   if (word.kind === "slash") return refuse("unreadable", "A fraction is a whole number over another that is not zero.");
+  if (word.kind === "hyphen") {
+    return refuse("ambiguous", "Does the sign join, as in 3-1/2, or take away? Write the one amount that is meant.");
+  }
   if (word.kind !== "word") {
     return refuse("ambiguous", "Two numbers stand side by side: write one number, such as 3 1/2, before each unit.");
   }
@@ -76,7 +79,7 @@ function partsOf<D extends string>(
   const parts: Part<D>[] = [];
   for (let at = 0; at < tokens.length;) {
     const joint = tokens[at];
-    if (joint?.kind === "hyphen" && (parts.length === 0 || joint.spaced)) {
+    if (joint?.kind === "hyphen" && (parts.length === 0 || !joins(joint, tokens[at + 1]))) {
       return refuse("ambiguous", "A sign stands only before the whole amount.");
     }
     const [part, next] = partAt(tokens, joint?.kind === "hyphen" ? at + 1 : at, units, options, refuse);

@@ -1,4 +1,6 @@
 import { Decimal } from "../../engine/numbers.js";
+import { described } from "../../engine/quantity/index.js";
+import { QuantityError } from "../../engine/refusal.js";
 import type { Token } from "./tokens.js";
 
 /** The decimal and grouping marks of a locale; without one only a point is a decimal mark and nothing groups. */
@@ -7,8 +9,26 @@ export interface NumeralMarks {
   readonly group: string | null;
 }
 
+/** Whether the locale is one whose marks are known here: any other would be read by those of the machine. */
+function isLocale(locale: unknown): boolean {
+  try {
+    return typeof locale === "string" && Intl.NumberFormat.supportedLocalesOf(locale).length === 1;
+  } catch {
+    return false;
+  }
+}
+
 export function marksOf(locale: string | null): NumeralMarks {
   if (locale === null) return { decimal: ".", group: null };
+  if (!isLocale(locale)) {
+    throw new QuantityError({
+      code: "unreadable",
+      where: "options.locale",
+      expected: 'a locale that is known here, such as "de" or "en-GB"',
+      received: described(locale),
+      remedy: "It says which marks stand for decimals and thousands.",
+    });
+  }
   const parts = new Intl.NumberFormat(locale, { numberingSystem: "latn" }).formatToParts(1234567.5);
   const mark = (type: string): string | undefined => parts.find((part) => part.type === type)?.value;
   return { decimal: mark("decimal") ?? ".", group: mark("group") ?? null };
@@ -39,6 +59,11 @@ function fractionAt(tokens: readonly Token[], at: number): readonly [value: Deci
   return slashed ? [over.div(under), at + 3] : null;
 }
 
+/** Whether a hyphen joins what stands on both sides of it: close to both, and no minus. */
+export function joins(hyphen: Token | undefined, next: Token | undefined): boolean {
+  return hyphen?.kind === "hyphen" && hyphen.text !== "−" && !hyphen.spaced && next?.spaced === false;
+}
+
 /** The amount at this place: whole, decimal, fraction, or whole and fraction (`3 1/2`, `3-1/2`, `3½`). */
 export function amountAt(
   tokens: readonly Token[],
@@ -50,7 +75,7 @@ export function amountAt(
   const token = tokens[at];
   const value = token?.kind === "digits" ? numeral(token.text, marks) : null;
   if (value === null) return null;
-  const joint = tokens[at + 1]?.kind === "hyphen" ? at + 2 : at + 1;
+  const joint = joins(tokens[at + 1], tokens[at + 2]) ? at + 2 : at + 1;
   const part = value.isInteger() ? fractionAt(tokens, joint) : null;
   return part === null || part[0].gte(1) ? [value, at + 1] : [value.plus(part[0]), part[1]];
 }
