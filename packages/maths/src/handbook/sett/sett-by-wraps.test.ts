@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
 import { QuantityError } from "../../engine/refusal.js";
 import { creativeThreadsSett, hslu, osterkampAshenhurst } from "../../sources/index.js";
-import { centimetres, endsPerCentimetre, endsPerInch, inches } from "../../units/index.js";
+import { centimetres, endsPerCentimetre, endsPerInch, inches, millimetres } from "../../units/index.js";
 import { settByWraps } from "./sett-by-wraps.js";
 
 describe("a sett from wraps", () => {
@@ -27,7 +27,14 @@ describe("a sett from wraps", () => {
     "13 wraps to the centimetre in plain weave",
     published(hslu, "whole page", "6.5", "6.5"),
     settByWraps,
-    [{ wraps: 13, width: centimetres(1), ends: 2, intersections: 2 }],
+    [{ wraps: 13, width: millimetres(10), ends: 2, intersections: 2 }],
+    endsPerCentimetre,
+  );
+  cited(
+    "13 wraps to the centimetre in 2/2 twill",
+    published(hslu, "whole page", "8.5", "26/3", "the third of 6.5 is rounded to 2"),
+    settByWraps,
+    [{ wraps: 13, width: millimetres(10), ends: 4, intersections: 2 }],
     endsPerCentimetre,
   );
 

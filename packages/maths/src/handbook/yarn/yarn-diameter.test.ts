@@ -56,6 +56,13 @@ describe("the diameter of a yarn", () => {
     null,
   );
   cited(
+    "one tex at a density of one, at the packing of 0.646 that the rule of 4.44 holds",
+    published(gateTextile, "2018, Q14, working", "0.00444 cm", "0.04439548454040851232651006478143326611914"),
+    yarnDiameter,
+    [{ tex: 1, gramsPerCubicCentimetre: 1, packing: percentOf("64.6") }],
+    null,
+  );
+  cited(
     "one tex of cotton yarn of 0.91 to the cubic centimetre",
     published(
       fabricGeometry,
