@@ -224,6 +224,7 @@ test.each<[string, unknown, string]>([
   ],
   ["a bracket outside the chart", { ...chart, brackets: [{ from: 3, to: 4, times: 2 }] }, "out-of-range"],
   ["a bracket that ends before it begins", { ...chart, brackets: [{ from: 3, to: 2, times: 2 }] }, "out-of-range"],
+  ["a bracket past every loom", { ...chart, brackets: [{ from: 1, to: 3, times: 1e15 }] }, "too-long"],
   ["a chart read from no side", { rows: chart.rows, brackets: [] }, "missing"],
   ["a blank that is not 0", { ...chart, rows: [{ colour: "red", ends: [2, null] }] }, "wrong-kind"],
 ])("%s is refused", (_, input, code) => {

@@ -2,6 +2,7 @@ import { check, refuse } from "../refusal/check.js";
 import { anyColour, listOf, fields, oneOf, whole } from "../refusal/kinds.js";
 import { madeSequence, stripe } from "../sequence/made-sequence.js";
 import type { Sequence, Stripe } from "../sequence/sequence.js";
+import { addTimes, type WrittenOrder } from "./written-order.js";
 
 export interface ColourRow<C> {
   readonly colour: C;
@@ -37,22 +38,22 @@ const NAME = "sequenceFromColourRows";
 export function sequenceFromColourRows<C>(input: SequenceFromColourRowsInput<C>): Sequence<C> {
   check(NAME, input, {
     rows: listOf(1, fields({ colour: anyColour, ends: listOf(1, whole(0)) })),
-    brackets: listOf(0, fields({ from: whole(1), to: whole(1), times: whole(1, 100_000) })),
+    brackets: listOf(0, fields({ from: whole(1), to: whole(1), times: whole(1) })),
     readFrom: oneOf("left", "right"),
   });
   const { rows, brackets, readFrom } = input;
-  const columns = Math.max(...rows.map(({ ends }) => ends.length));
+  const columns = rows.reduce((most, { ends }) => Math.max(most, ends.length), 0);
   const stripes = Array.from({ length: columns }, (_, column) => onlyStripe(rows, column));
-  const written: Stripe<C>[] = [];
+  const written: WrittenOrder<C> = { stripes: [], ends: 0 };
   let column = 0;
   for (const { from, to, times } of [...brackets].sort((one, other) => one.from - other.from)) {
     if (from <= column || to < from || to > columns) outside(from, to, columns);
-    written.push(...stripes.slice(column, from - 1));
-    for (let time = 0; time < times; time++) written.push(...stripes.slice(from - 1, to));
+    addTimes(NAME, written, stripes.slice(column, from - 1), 1);
+    addTimes(NAME, written, stripes.slice(from - 1, to), times);
     column = to;
   }
-  written.push(...stripes.slice(column));
-  return madeSequence(NAME, readFrom === "left" ? written : written.reverse());
+  addTimes(NAME, written, stripes.slice(column), 1);
+  return madeSequence(NAME, readFrom === "left" ? written.stripes : written.stripes.reverse());
 }
 
 function outside(from: number, to: number, columns: number): never {

@@ -1,11 +1,12 @@
 import { check } from "../refusal/check.js";
 import { item } from "../sequence/item.js";
-import { madeSequence, MOST_ENDS, refuseLength } from "../sequence/made-sequence.js";
-import type { Sequence, Stripe } from "../sequence/sequence.js";
+import { madeSequence } from "../sequence/made-sequence.js";
+import type { Sequence } from "../sequence/sequence.js";
 import { stripesOfItem } from "./stripes-of-item.js";
 import { aNotation, type Legend } from "./legend.js";
 import { refuseText } from "./refuse-text.js";
 import { aNameLegend } from "./written-list.js";
+import { addTimes, type WrittenOrder } from "./written-order.js";
 
 export interface SequenceFromListInput<C> {
   /** `20 pink, 2 black = 22 ends`, `[6 light; 6 dark] 15 times, end 8 dark`, `48 D/L, 4 green`. */
@@ -23,11 +24,6 @@ export interface ListReading<C> {
   readonly difference: number | null;
 }
 
-interface Level<C> {
-  readonly stripes: Stripe<C>[];
-  ends: number;
-}
-
 const NAME = "sequenceFromList";
 /** A bracket opened; one closed, with its number of times; the total; an item. Commas and semicolons part them. */
 const PART = /\[|\][^,;[\]=]*|=[^]*|[^,;[\]=]+/g;
@@ -43,7 +39,7 @@ const TOTAL = /^= ?(\d{1,8})(?: [a-z]+){0,8}$/;
 export function sequenceFromList<C>(input: SequenceFromListInput<C>): ListReading<C> {
   check(NAME, input, { text: aNotation, legend: aNameLegend });
   const { text, legend } = input;
-  const list: Level<C> = { stripes: [], ends: 0 };
+  const list: WrittenOrder<C> = { stripes: [], ends: 0 };
   const open = [list];
   let printedTotal: number | null = null;
   for (const { 0: part, index } of text.matchAll(PART)) {
@@ -65,14 +61,13 @@ export function sequenceFromList<C>(input: SequenceFromListInput<C>): ListReadin
           position,
         );
       }
-      add(around, level, times);
+      addTimes(NAME, around, level.stripes, times);
     } else if (word.startsWith("=")) {
       printedTotal = Number(
         TOTAL.exec(word)?.[1] ?? refuseText(NAME, "unreadable", "a total and no more", word, position),
       );
     } else if (word !== "") {
-      const stripes = stripesOfItem(NAME, legend, word, position);
-      add(level, { stripes, ends: stripes.reduce((sum, { ends }) => sum + ends, 0) }, 1);
+      addTimes(NAME, level, stripesOfItem(NAME, legend, word, position), 1);
     }
   }
   if (open.length > 1 || list.ends === 0) {
@@ -81,10 +76,4 @@ export function sequenceFromList<C>(input: SequenceFromListInput<C>): ListReadin
   const sequence = madeSequence(NAME, list.stripes);
   const total = sequence.ends;
   return { sequence, total, printedTotal, difference: printedTotal === null ? null : printedTotal - total };
-}
-
-function add<C>(level: Level<C>, group: Level<C>, times: number): void {
-  level.ends += group.ends * times;
-  if (level.ends > MOST_ENDS) refuseLength(NAME, level.ends);
-  for (let time = 0; time < times; time++) for (const stripe of group.stripes) level.stripes.push(stripe);
 }

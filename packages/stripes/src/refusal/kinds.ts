@@ -35,7 +35,7 @@ export function oneOf(...words: readonly string[]): Check {
 /** A list of things of one kind, at least so many; the first fault is enough. */
 export function listOf(fewest: 0 | 1, each: Check): Check {
   return (value, where) => {
-    if (!Array.isArray(value)) return fault("wrong-kind", where, "a list", value, "Use square brackets.");
+    if (!Array.isArray(value)) return fault("wrong-kind", where, "a list", value, "Put it in [ ].");
     if (value.length < fewest) return fault("empty", where, "at least one item", value, "Put one in.");
     for (let index = 0; index < value.length; index++) {
       const found = checked(value[index], `${where}[${index}]`, each);
