@@ -233,3 +233,39 @@ export const gaynes: Source = {
   year: "undated",
   place: "F+W Media",
 };
+
+/** A teacher of rigid-heddle weaving measures her loom waste. */
+export const yarnworker: Source = {
+  key: "yarnworker",
+  author: "Yarnworker",
+  title: "Geeking Out: doing a loom waste audit",
+  year: "undated",
+  place: "yarnworker.com",
+};
+
+/** A weaver on what loom waste is made of. */
+export const caws2023: Source = {
+  key: "365-caws-2023",
+  author: "365 Caws",
+  title: "What Is Loom Waste?",
+  year: "2023",
+  place: "365caws.blogspot.com",
+};
+
+/** A weaver on the waste she allows on each of her looms. */
+export const cawsThrums2023: Source = {
+  key: "365-caws-thrums-2023",
+  author: "365 Caws",
+  title: "Up to My Eyeballs in Thrums",
+  year: "2023",
+  place: "365caws.blogspot.com",
+};
+
+/** A yarn seller on the loom waste of two patterns. */
+export const gistYarn: Source = {
+  key: "gist-yarn",
+  author: "Gist Yarn",
+  title: "How to Calculate and Adjust Loom Waste",
+  year: "undated",
+  place: "gistyarn.com",
+};

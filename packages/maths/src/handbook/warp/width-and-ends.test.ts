@@ -6,6 +6,7 @@ import { QuantityError } from "../../engine/refusal.js";
 import {
   allFiberArts,
   brooks1892,
+  commonPractice,
   franz2021,
   goodOnes,
   horsensVaevekreds,
@@ -15,10 +16,12 @@ import {
   weaveAway,
   wolfensberger1921,
 } from "../../sources/index.js";
-import { centimetres, inches, percentAdded, percentLost } from "../../units/index.js";
+import { centimetres, endsPerInch, inches, percentAdded, percentLost } from "../../units/index.js";
 import { combinedLoss } from "./combined-loss.js";
 import { endsOfColour } from "./ends-of-colour.js";
 import { endsWithSelvedges } from "./ends-with-selvedges.js";
+import { reedWidth } from "../reed/index.js";
+import { finishedWidthFromEnds } from "./finished-width-from-ends.js";
 import { finishedWidth } from "./finished-width.js";
 import { widthInReedByAdding } from "./width-in-reed-by-adding.js";
 import { widthInReed } from "./width-in-reed.js";
@@ -58,6 +61,31 @@ describe("width in the reed", () => {
     expect(() => widthInReed({ finishedWidth: inches(17), reedToFinished: percentAdded(10) as never })).toThrow(
       QuantityError,
     );
+  });
+});
+
+describe("finished width from whole ends", () => {
+  cited(
+    "501 ends at 24 to the inch that lose a tenth",
+    {
+      source: commonPractice,
+      at: "worked by hand",
+      status: "common practice, no source",
+      prints: "",
+      exact: "18.7875",
+    },
+    finishedWidthFromEnds,
+    [{ ends: 501, sett: endsPerInch(24), reedToFinished: percentLost(10) }],
+    inches,
+  );
+
+  it("is the width in the reed, less what is lost", () => {
+    const ends = 420;
+    const sett = endsPerInch(20);
+    const reedToFinished = percentLost(15);
+    const twoSteps = finishedWidth({ widthInReed: reedWidth({ ends, sett }), reedToFinished });
+    expect(finishedWidthFromEnds({ ends, sett, reedToFinished })).toEqual(twoSteps);
+    expect(() => finishedWidthFromEnds({ ends: 420.5, sett, reedToFinished })).toThrow(QuantityError);
   });
 });
 

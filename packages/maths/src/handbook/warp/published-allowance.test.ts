@@ -1,0 +1,41 @@
+import { describe, expect, it } from "vitest";
+import { cited, published } from "#ci/cited.js";
+import type { Unit } from "../../engine/quantity/index.js";
+import { QuantityError } from "../../engine/refusal.js";
+import { feet, inches, percentAdded, percentLost } from "../../units/index.js";
+import { publishedAllowance } from "./published-allowance.js";
+import type { AllowanceName } from "./published-allowance.js";
+
+type Row = readonly [name: AllowanceName, prints: string, from: string, to: string, unit: Unit<string>];
+
+const rows: readonly Row[] = [
+  ["loom waste, rigid heddle, direct warping", "18-22 in", "18", "22", inches],
+  ["loom waste, rigid heddle, indirect warping", "22-26 in", "22", "26", inches],
+  ["loom waste, rigid heddle, generous", "2 ft", "2", "2", feet],
+  ["loom waste, table loom, generous", "3 ft", "3", "3", feet],
+  ["loom waste, floor loom, generous", "5 to 6 ft", "5", "6", feet],
+  ["loom waste, floor loom", "roughly 36 in; allows 60 in", "36", "60", inches],
+  ["loom waste, any loom", "generally about 27 in; adds 36 in", "27", "36", inches],
+  ["loom waste, two patterns for towels", "25.5 in with fringe; 20 in", "20", "25.5", inches],
+  ["loom waste and take-up, scarf", "20-24 in", "20", "24", inches],
+  ["shrinkage, wool, moderate washing", "10 % to 20 %", "10", "20", percentLost],
+  ["take-up and shrinkage together, beginners", "10 % to 15 %", "10", "15", percentAdded],
+  ["crimp of the warp, poplin", "14 %", "14", "14", percentAdded],
+  ["crimp of the weft, poplin", "2 %", "2", "2", percentAdded],
+  ["length of warp over cloth, jute", "10 % in length", "10", "10", percentAdded],
+  ["width in the reed over cloth of 37 inches, jute", "2 in in width", "2", "2", inches],
+];
+
+describe("published allowances", () => {
+  for (const [name, prints, from, to, unit] of rows) {
+    const { source, at } = publishedAllowance(name);
+    cited(name, published(source, at, prints, to), publishedAllowance, [name], ["to", unit]);
+    it(`${name}: from ${from} up`, () => {
+      expect((publishedAllowance(name).from as { in(unit: Unit<string>): number }).in(unit)).toBe(Number(from));
+    });
+  }
+
+  it("are refused by any other name", () => {
+    expect(() => publishedAllowance("loom waste" as never)).toThrow(QuantityError);
+  });
+});
