@@ -51,3 +51,24 @@ export function validInput({ declaration }: AnyCalculation): fc.Arbitrary<Record
     return fc.record(Object.fromEntries(fields));
   });
 }
+
+/** An input as one row of plain numbers, with the unit of each. */
+export function plainRow(input: Readonly<Record<string, unknown>>): {
+  readonly units: Record<string, Unit<string>>;
+  readonly columns: Record<string, number | number[]>;
+} {
+  const units: Record<string, Unit<string>> = {};
+  const columns: Record<string, number | number[]> = {};
+  for (const [field, value] of Object.entries(input)) {
+    const members = (Array.isArray(value) ? value : [value]) as readonly unknown[];
+    const [one] = members;
+    if (typeof one === "function") units[field] = one as Unit<string>;
+    if (typeof one === "object") units[field] = unitOf(one as Quantity<string>);
+    const unit = units[field];
+    const numbers = members.map((member) =>
+      unit && typeof member === "object" ? (member as Quantity<string>).in(unit) : (member as number),
+    );
+    if (typeof one !== "function") columns[field] = Array.isArray(value) ? numbers : (numbers[0] ?? Number.NaN);
+  }
+  return { units, columns };
+}

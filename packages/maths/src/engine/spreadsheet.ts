@@ -40,12 +40,19 @@ export function spreadsheetFormula<I, D extends string>(
   const declared = declarationOf("spreadsheetFormula", calculation);
   const addresses = new Map<string, string>();
   const units: Record<string, unknown> = {};
+  const given = Object(cells) as Readonly<Record<string, unknown>>;
+  for (const [field, cell] of Object.entries(given)) {
+    if (!Object.hasOwn(declared.inputs, field)) units[field] = cell;
+    if (Array.isArray(cell)) units[field] = cell[1] as unknown;
+  }
   for (const [field, { what }] of Object.entries(declared.inputs)) {
     const where = `spreadsheetFormula(${declared.name}, { ${field} })`;
-    const cell: unknown = (cells as Readonly<Record<string, unknown>>)[field];
-    const [address, of] = Array.isArray(cell) ? (cell as readonly unknown[]) : [cell, cell];
-    units[field] = of;
-    if (what === "unit") continue;
+    const cell = given[field];
+    if (what === "unit") {
+      units[field] = cell;
+      continue;
+    }
+    const address: unknown = Array.isArray(cell) ? cell[0] : cell;
     const fits = typeof address === "string" && ADDRESS.test(address) && (what === "list" || !address.includes(":"));
     addresses.set(field, fits ? address : refuse(where, what === "list" ? "a cell or range" : "a cell", address));
   }

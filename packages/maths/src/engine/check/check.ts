@@ -1,7 +1,5 @@
-import { Decimal, decimalFrom, decimalText } from "../numbers.js";
-import { described, requireSameDimension } from "../quantity/index.js";
+import { Decimal, decimalText, kept } from "../numbers.js";
 import type { Quantity, Unit } from "../quantity/index.js";
-import { QuantityError } from "../refusal.js";
 import {
   countsInUnit,
   declarationOf,
@@ -14,16 +12,10 @@ import {
   treeText,
 } from "../formula/index.js";
 import type { Calculation, Line, Run } from "../formula/index.js";
+import { readClaim, requireClaimUnit } from "./claim.js";
+import type { Claim } from "./claim.js";
 import { mutationsOf } from "./mutations.js";
 import { percentageSlips } from "./percentages.js";
-
-/** An answer as somebody wrote it: its digits count. */
-export interface Claim<D extends string> {
-  /** The number as written, such as "6.94". */
-  readonly written: string;
-  /** The unit it was written in; null for a plain number. */
-  readonly unit: Unit<D> | null;
-}
 
 /** A slip that gives just the number claimed. */
 export interface FoundSlip {
@@ -41,25 +33,6 @@ export interface Verdict {
   readonly exact: string;
   /** The slips that give the claim, each alone; empty for a right claim or where no known slip does. */
   readonly slips: readonly FoundSlip[];
-}
-
-const WRITTEN = /^-?\d{1,30}(?:\.\d{1,30})?$/u;
-
-function readClaim(where: string, written: unknown): readonly [value: Decimal, decimals: number] {
-  const value = typeof written === "string" && WRITTEN.test(written) ? decimalFrom(written) : null;
-  if (value !== null) return [value, (written as string).split(".")[1]?.length ?? 0];
-  const remedy = 'The digits count, so the number is given as text: "7.10" says more than "7.1".';
-  const expected = "a number as it was written";
-  throw new QuantityError({ code: "unreadable", where, expected, received: described(written), remedy });
-}
-
-function requireClaimUnit(where: string, own: Unit<string> | null, claimed: unknown): void {
-  if (own !== null) {
-    requireSameDimension(own, claimed, where);
-  } else if (claimed !== null) {
-    const remedy = "This answer is a plain number: write unit: null.";
-    throw new QuantityError({ code: "wrong-kind", where, expected: "no unit", received: described(claimed), remedy });
-  }
 }
 
 /** A number of the answer's own kind, counted in the unit of the claim. */
@@ -127,23 +100,26 @@ export function check<I, D extends string>(
   const worked = run(declarationOf("check", calculation), input);
   const { declared, unit, steps, values, nearness } = worked;
   const where = `check(${declared.name}, …, { written })`;
-  const [claimed, decimals] = readClaim(where, claim.written);
-  requireClaimUnit(`check(${declared.name}, …, { unit })`, unit, claim.unit);
+  const { written, unit: claimUnit } = Object(claim) as Claim<D>;
+  const [claimed, decimals] = readClaim(where, written);
+  requireClaimUnit(`check(${declared.name}, …, { unit })`, unit, claimUnit);
   const inFrame = steps.at(-1)?.value as Decimal;
   const rounded = (value: Decimal): Decimal => value.toDecimalPlaces(decimals, Decimal.ROUND_HALF_UP);
-  const exact = inClaimUnit(worked, inFrame, claim.unit);
+  const exact = kept(inClaimUnit(worked, inFrame, claimUnit));
   const right = rounded(exact).eq(claimed);
   const slips: FoundSlip[] = [];
-  const consider = (says: string, value: Decimal): void => {
+  const consider = (says: string, slipped: Decimal): void => {
+    const value = kept(slipped);
     if (!rounded(value).eq(claimed) || slips.some((found) => found.says === says)) return;
     slips.push({ says: `a sum that ${says} gives this`, value: decimalText(value.toSignificantDigits(12)) });
   };
   if (!right) {
     for (const { says, lines } of slipsOf(worked)) {
-      const last = stepsOf(lines, values, nearness).steps.at(-1)?.value;
-      if (last !== undefined && !Array.isArray(last)) consider(says, inClaimUnit(worked, last as Decimal, claim.unit));
+      const { steps: slipped, failed } = stepsOf(lines, values, nearness);
+      const last = failed === null ? slipped.at(-1)?.value : undefined;
+      if (last !== undefined && !Array.isArray(last)) consider(says, inClaimUnit(worked, last as Decimal, claimUnit));
     }
-    for (const [says, value] of unitSlips(worked, inFrame, claim.unit)) consider(says, value);
+    for (const [says, value] of unitSlips(worked, inFrame, claimUnit)) consider(says, value);
   }
   return { right, rounded: rounded(exact).toFixed(decimals), exact: decimalText(exact.toSignificantDigits(34)), slips };
 }

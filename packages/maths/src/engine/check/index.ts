@@ -1,2 +1,3 @@
 export { check } from "./check.js";
-export type { Claim, FoundSlip, Verdict } from "./check.js";
+export type { FoundSlip, Verdict } from "./check.js";
+export type { Claim } from "./claim.js";

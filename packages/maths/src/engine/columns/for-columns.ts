@@ -1,57 +1,17 @@
-import { described } from "../quantity/index.js";
 import type { Quantity, Unit } from "../quantity/index.js";
-import { QuantityError } from "../refusal.js";
-import type { RefusalCode } from "../refusal.js";
-import { declarationOf, plainTree, writtenOut } from "../formula/index.js";
-import type { Calculation, Input } from "../formula/index.js";
+import { anything, declarationOf, plainTree, writtenOut } from "../formula/index.js";
+import type { Calculation, Declared, Input, Range, Tree } from "../formula/index.js";
 import { BLOCK, nodeOf } from "./blocks.js";
 import type { Node } from "./blocks.js";
+import { boundsOf, checkGiven, checkOutcome } from "./bounds.js";
+import type { Outcome, Source } from "./bounds.js";
 import { readColumns } from "./given.js";
 import type { Column, Given } from "./given.js";
 
-/** The least and the first too large number of an input, counted in the unit of its column. */
-function boundsOf({ range }: Input<unknown>, unit: Unit<string> | null): readonly [least: number, tooLarge: number] {
-  const [over, under] = unit?.scale ?? [1, 1];
-  const least = range.above === 0 ? Number.MIN_VALUE : ((range.atLeast ?? -Infinity) * under) / over;
-  const tooLarge = range.atMost === undefined ? (range.below ?? Infinity) : range.atMost * (1 + Number.EPSILON);
-  return [least, (tooLarge * under) / over];
-}
-
-/** Looks at every number of a block; the first that does not fit is refused with its row. */
-function check({ where, input, least, tooLarge }: Source, block: Float64Array, start: number, rows: number): void {
-  const wholes = input.what === "whole";
-  let fitting = 0;
-  for (let row = 0; row < rows; row++) fitting += block[row]! >= least && block[row]! < tooLarge ? 1 : 0;
-  if (wholes) for (let row = 0; row < rows; row++) fitting -= Math.trunc(block[row]!) === block[row]! ? 0 : 1;
-  if (fitting === rows) return;
-  const fits = (x: number): boolean => x >= least && x < tooLarge && (!wholes || Number.isSafeInteger(x));
-  const at = block.subarray(0, rows).findIndex((x) => !fits(x));
-  const x = block[at]!;
-  const code: RefusalCode = Number.isFinite(x)
-    ? x >= least && x < tooLarge
-      ? "not-whole"
-      : "out-of-range"
-    : "not-a-number";
-  const expected = wholes ? `a whole number of ${input.noun}` : `${input.noun} within its range`;
-  const place = `${where}[${String(start + at)}]`;
-  throw new QuantityError({ code, where: place, expected, received: described(x), remedy: input.meaning });
-}
-
-/** Where the numbers of one column come from, block by block. */
-interface Source {
-  readonly where: string;
-  readonly input: Input<unknown>;
-  readonly least: number;
-  readonly tooLarge: number;
-  readonly own: Float64Array;
-  /** The numbers of the block now worked on: a view of a typed column, or `own` filled from any other. */
-  block: Float64Array;
-}
-
-/** A formula made ready for lists of so many members. */
+/** A formula made ready for lists of so many members, its answer last; lines that have a least value stand before it. */
 interface Program {
   readonly sources: ReadonlyMap<string, Source>;
-  readonly root: Node;
+  readonly outcomes: readonly Outcome[];
 }
 
 type Columns<I> = Readonly<Partial<Record<keyof I & string, Column | readonly Column[]>>>;
@@ -66,7 +26,7 @@ type Columns<I> = Readonly<Partial<Record<keyof I & string, Column | readonly Co
  * @param units for each quantity the unit its column is in, for each unit input the unit; plain counts may be left out
  * @param unit the unit the answers are wanted in; null for an answer that is a plain number
  * @returns a function from columns to the column of answers, as long as the longest given
- * @throws QuantityError "wrong-kind" for a unit of another kind, "out-of-range" with the row for a number
+ * @throws QuantityError "wrong-kind" for a unit of another kind, "out-of-range" or "no-answer" with the row for a number
  */
 export function forColumns<I, D extends string>(
   calculation: Calculation<I, Quantity<D> | number>,
@@ -77,6 +37,7 @@ export function forColumns<I, D extends string>(
   const byField = units as Readonly<Record<string, Unit<string> | undefined>>;
   const where = (field: string): string => `forColumns(${declared.name}, { ${field} })`;
   const tree = plainTree(declared, "forColumns", byField, unit);
+  const held = heldLines(declared, byField);
   const programs = new Map<string, Program>();
   const programFor = (names: readonly string[], sizes: ReadonlyMap<string, number>): Program => {
     const made = programs.get(names.join());
@@ -86,7 +47,13 @@ export function forColumns<I, D extends string>(
       const source = sources.get(name);
       return source === undefined ? { constant: Number.NaN } : { fill: () => source.block };
     };
-    const program = { sources, root: nodeOf(writtenOut(tree, sizes), leaf) };
+    const outcome = (of: Tree, noun: string, range: Range, own: Unit<string> | null): Outcome => {
+      const place = { where: `forColumns(${declared.name}, …)`, noun, ...boundsOf(range, own) };
+      return { ...place, root: nodeOf(writtenOut(of, sizes), leaf) };
+    };
+    const { noun, range } = declared.result;
+    const lines = held.map(({ name, line, least }) => outcome(line, name, { ...anything, atLeast: least }, null));
+    const program = { sources, outcomes: [...lines, outcome(tree, noun, range, unit)] };
     programs.set(names.join(), program);
     return program;
   };
@@ -110,21 +77,37 @@ function sourceOf(
   const declared = inputs[fieldOf(name)];
   const input = declared?.member ?? declared;
   if (input === undefined) throw new RangeError(`no input ${name}`);
-  const [least, tooLarge] = boundsOf(input, units[fieldOf(name)] ?? null);
   const own = new Float64Array(BLOCK);
-  return { where: where(name), input, least, tooLarge, own, block: own };
+  return { where: where(name), input, ...boundsOf(input.range, units[fieldOf(name)] ?? null), own, block: own };
 }
 
-function answers({ sources, root }: Program, { columns, rows }: Given): Float64Array {
+/** The lines of a formula that have a least value, each as one tree. */
+function heldLines(
+  declared: Declared,
+  units: Readonly<Record<string, unknown>>,
+): readonly { readonly name: string; readonly line: Tree; readonly least: number }[] {
+  return Object.entries(declared.atLeast).map(([name, least]) => {
+    const lines = declared.lines.slice(0, declared.lines.findIndex((line) => line.name === name) + 1);
+    const result = { ...declared.result, what: "number" } as const;
+    return { name, line: plainTree({ ...declared, lines, result }, "forColumns", units, null), least };
+  });
+}
+
+function answers({ sources, outcomes }: Program, { columns, rows }: Given): Float64Array {
   const out = new Float64Array(rows);
   for (let start = 0; start < rows; start += BLOCK) {
     const size = Math.min(BLOCK, rows - start);
     for (const [name, source] of sources) {
       source.block = blockOf(columns.get(name) ?? Number.NaN, source.own, start, size);
-      check(source, source.block, start, size);
+      checkGiven(source, source.block, start, size);
     }
-    if ("constant" in root) out.fill(root.constant, start, start + size);
-    else out.set(root.fill(size).subarray(0, size), start);
+    const block = out.subarray(start, start + size);
+    for (const outcome of outcomes) {
+      const { root } = outcome;
+      if ("constant" in root) block.fill(root.constant);
+      else block.set(root.fill(size).subarray(0, size));
+      checkOutcome(outcome, block, start);
+    }
   }
   return out;
 }
@@ -132,6 +115,10 @@ function answers({ sources, root }: Program, { columns, rows }: Given): Float64A
 function blockOf(column: Column, own: Float64Array, start: number, size: number): Float64Array {
   if (column instanceof Float64Array) return column.subarray(start, start + size);
   if (typeof column === "number") return own.fill(column, 0, size);
-  for (let row = 0; row < size; row++) own[row] = column[start + row] ?? Number.NaN;
+  for (let row = 0; row < size; row++) {
+    const one: unknown = column[start + row];
+    // Set into a block, text and null would turn into numbers unseen.
+    own[row] = typeof one === "number" ? one : Number.NaN;
+  }
   return own;
 }

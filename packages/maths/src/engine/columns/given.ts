@@ -47,6 +47,9 @@ export function readColumns(
   given: Readonly<Record<string, unknown>>,
   where: (field: string) => string,
 ): Given {
+  if (typeof (given as unknown) !== "object" || (given as unknown) === null) {
+    refuse(where("columns"), "an object with a column for each input", given);
+  }
   for (const field of Object.keys(given)) {
     if (!Object.hasOwn(inputs, field)) refuse(where(field), `only ${Object.keys(inputs).join(", ")}`, given[field]);
   }

@@ -18,13 +18,21 @@ export function declarationOf(caller: string, calculation: unknown): Declared {
   });
 }
 
+/** Frozen with all that hangs on it: a program that changed a declaration would change every later answer. */
+function frozen<T extends object>(thing: T): T {
+  for (const part of Object.values(thing) as readonly unknown[]) {
+    if (typeof part === "object" && part !== null && !Object.isFrozen(part)) frozen(part);
+  }
+  return Object.freeze(thing);
+}
+
 /** Makes a formula one can call from its declaration, which is read on first use. */
 export function calculation<I, R>(declare: () => Declaration<NoInfer<I>, NoInfer<R>>): Calculation<I, R> {
   let declared: Declared | null = null;
   const read = (): Declared => {
     if (declared !== null) return declared;
     const { resultIn = null, slips = [], atLeast = {}, ...declaration } = declare();
-    declared = Object.freeze({ ...declaration, resultIn, slips, atLeast, lines: parseLines(declaration.formula) });
+    declared = frozen({ ...declaration, resultIn, slips, atLeast, lines: parseLines(declaration.formula) });
     return declared;
   };
   const answer = (input: I): R => {

@@ -8,6 +8,7 @@ export { factorInto, intoFrame, outOfFrame } from "./frame.js";
 export type { Frame } from "./frame.js";
 export {
   added,
+  anything,
   atLeastZero,
   listOf,
   loss,
@@ -20,7 +21,7 @@ export {
   unitFor,
   whole,
 } from "./input.js";
-export type { Input } from "./input.js";
+export type { Input, Range } from "./input.js";
 export { parseLines, parseTree } from "./parse.js";
 export { plainTree } from "./plain-tree.js";
 export { readInputs } from "./read.js";

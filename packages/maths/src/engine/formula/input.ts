@@ -24,7 +24,8 @@ export interface Input<T> {
   readonly type?: T | undefined;
 }
 
-const anything: Range = { atLeast: null, above: null, below: null };
+/** No bound at all. */
+export const anything: Range = { atLeast: null, above: null, below: null };
 const plain = { dimension: "number", member: null } as const;
 
 /** A quantity above zero. */

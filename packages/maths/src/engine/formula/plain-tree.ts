@@ -36,6 +36,21 @@ function unitNeeded(where: string, dimension: string, given: unknown): Unit<stri
   });
 }
 
+function refuseUnit(where: string, given: unknown): never {
+  const remedy = "Plain numbers stand in this column or cell: leave the unit out.";
+  throw new QuantityError({ code: "wrong-kind", where, expected: "no unit", received: described(given), remedy });
+}
+
+function refuseUnknown({ name, inputs }: Declared, caller: string, field: string, given: unknown): never {
+  throw new QuantityError({
+    code: "unknown-field",
+    where: `${caller}(${name}, { ${field} })`,
+    expected: `only ${Object.keys(inputs).join(", ")}`,
+    received: described(given),
+    remedy: "Leave the field out, or correct its name.",
+  });
+}
+
 /** A number of a unit's parts, in the frame, as text. */
 function constant(frame: Frame, [amount, unit]: readonly [number, Unit<string>]): Tree {
   return { op: "number", text: decimalText(intoFrame(frame, new Decimal(amount), unit)) };
@@ -51,11 +66,18 @@ export function plainTree(
   units: Readonly<Record<string, unknown>>,
   wanted: Unit<string> | null,
 ): Tree {
+  const given = Object(units) as typeof units;
+  for (const field of Object.keys(given)) {
+    if (!Object.hasOwn(declared.inputs, field)) refuseUnknown(declared, caller, field, given[field]);
+  }
   const reads = new Map<string, Read>();
   for (const [field, { dimension, what, member }] of Object.entries(declared.inputs)) {
     const needsUnit = what === "quantity" || what === "unit" || member?.what === "quantity";
-    if (!needsUnit) continue;
-    const unit = unitNeeded(`${caller}(${declared.name}, { ${field} })`, dimension, units[field]);
+    if (!needsUnit) {
+      if (given[field] !== undefined) refuseUnit(`${caller}(${declared.name}, { ${field} })`, given[field]);
+      continue;
+    }
+    const unit = unitNeeded(`${caller}(${declared.name}, { ${field} })`, dimension, given[field]);
     reads.set(field, what === "unit" ? { what, unit } : { what: "quantity", value: new Decimal(1), unit });
   }
   const frame = frameOf(reads, declared.result.dimension);

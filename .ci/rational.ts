@@ -1,0 +1,112 @@
+// A second, tiny evaluator of the declared formulas in whole-number fractions, to hold the first against.
+import type { Declared, Quantity } from "@thrum/maths";
+import { unitOf } from "./inputs.js";
+
+export type Fraction = readonly [over: bigint, under: bigint];
+type Value = Fraction | readonly Fraction[];
+type Tree = Declared["lines"][number]["tree"];
+
+/** A division by nothing. */
+export class NoValue extends Error {}
+
+function fraction(over: bigint, under: bigint): Fraction {
+  if (under === 0n) throw new NoValue();
+  let [a, b] = [over < 0n ? -over : over, under < 0n ? -under : under];
+  while (b > 0n) [a, b] = [b, a % b];
+  const sign = under < 0n ? -1n : 1n;
+  return a === 0n ? [0n, 1n] : [(sign * over) / a, (sign * under) / a];
+}
+
+/** Decimal text such as "-12.5" as a fraction. */
+export function fractionFrom(text: string): Fraction {
+  const [, sign = "", whole = "", part = ""] = /^(-?)(\d+)(?:\.(\d+))?$/u.exec(text) ?? [];
+  if (whole === "") throw new RangeError(`${text} is no decimal number`);
+  return fraction(BigInt(`${sign}${whole}${part}`), 10n ** BigInt(part.length));
+}
+
+function floor([over, under]: Fraction): bigint {
+  return over >= 0n ? over / under : -((-over + under - 1n) / under);
+}
+
+const BINARY: Readonly<Record<"+" | "−" | "×" | "÷", (a: Fraction, b: Fraction) => Fraction>> = {
+  "+": ([a, b], [c, d]) => fraction(a * d + c * b, b * d),
+  "−": ([a, b], [c, d]) => fraction(a * d - c * b, b * d),
+  "×": ([a, b], [c, d]) => fraction(a * c, b * d),
+  "÷": ([a, b], [c, d]) => fraction(a * d, b * c),
+};
+
+const ROUNDING = {
+  roundUp: ([over, under]: Fraction): Fraction => [-floor([-over, under]), 1n],
+  roundDown: (x: Fraction): Fraction => [floor(x), 1n],
+  nearest: ([over, under]: Fraction): Fraction => [floor([2n * over + under, 2n * under]), 1n],
+} as const;
+
+function isList(value: Value): value is readonly Fraction[] {
+  return Array.isArray(value[0]);
+}
+
+function valueOf(tree: Tree, known: ReadonlyMap<string, Value>): Value {
+  if (tree.op === "number") return fractionFrom(tree.text);
+  if (tree.op === "name") {
+    const value = known.get(tree.name);
+    if (value === undefined) throw new ReferenceError(tree.name);
+    return value;
+  }
+  if ("of" in tree) {
+    const inside = valueOf(tree.of, known);
+    if (tree.op === "Σ") return isList(inside) ? inside.reduce(BINARY["+"]) : inside;
+    if (tree.op === "√") throw new RangeError("a root is no fraction");
+    const round = ROUNDING[tree.op];
+    return isList(inside) ? inside.map(round) : round(inside);
+  }
+  const [a, b] = [valueOf(tree.left, known), valueOf(tree.right, known)];
+  const apply = BINARY[tree.op];
+  if (isList(a)) return a.map((one, at) => apply(one, isList(b) ? (b[at] ?? fraction(0n, 0n)) : b));
+  return isList(b) ? b.map((one) => apply(a, one)) : apply(a, b);
+}
+
+/** An amount in metres, grams or what follows from them. */
+export function inBase(quantity: Quantity<string>): Fraction {
+  const [over, under] = unitOf(quantity).scale;
+  return BINARY["×"](fractionFrom(quantity.value), [BigInt(over), BigInt(under)]);
+}
+
+function numberFrom(value: unknown): Fraction {
+  if (Array.isArray(value)) throw new RangeError("a list within a list");
+  return typeof value === "number" ? fractionFrom(String(value)) : inBase(value as Quantity<string>);
+}
+
+/** Every line of a formula in base units; a line whose value is nothing throws NoValue. */
+export function linesInFractions(
+  { inputs, lines }: Declared,
+  input: Readonly<Record<string, unknown>>,
+): ReadonlyMap<string, Value> {
+  const known = new Map<string, Value>();
+  for (const [name, { what }] of Object.entries(inputs)) {
+    const value = input[name];
+    if (what === "unit") {
+      const { of } = value as {
+        of: Readonly<Record<"length" | "mass", readonly [number, { scale: readonly number[] }]>>;
+      };
+      for (const part of ["length", "mass"] as const) {
+        const [amount, { scale }] = of[part];
+        known.set(`${name}.${part}`, fraction(BigInt(amount) * BigInt(scale[0] ?? 0), BigInt(scale[1] ?? 0)));
+      }
+    } else known.set(name, Array.isArray(value) ? value.map(numberFrom) : numberFrom(value));
+  }
+  for (const { name, tree } of lines) known.set(name, valueOf(tree, known));
+  return known;
+}
+
+/** How far two fractions are apart, as a part of the first. */
+export function apart(a: Fraction, b: Fraction): number {
+  if (a[0] * b[1] === b[0] * a[1]) return 0;
+  const [over, under] = BINARY["−"](a, b);
+  const [x, y] = a[0] === 0n ? [over, under] : BINARY["÷"]([over, under], a);
+  const size = x < 0n ? -x : x;
+  return 10 ** (String(size).length - String(y).length + 1);
+}
+
+export function signOf([over]: Fraction): number {
+  return over > 0n ? 1 : over < 0n ? -1 : 0;
+}

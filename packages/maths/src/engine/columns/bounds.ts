@@ -1,0 +1,87 @@
+import { described } from "../quantity/index.js";
+import type { Unit } from "../quantity/index.js";
+import { QuantityError } from "../refusal.js";
+import type { RefusalCode } from "../refusal.js";
+import type { Input, Range } from "../formula/index.js";
+import type { Node } from "./blocks.js";
+
+/** The least and the first too large number of an input or answer, counted in the unit of its column. */
+interface Bounds {
+  readonly least: number;
+  readonly tooLarge: number;
+}
+
+/** Where the numbers of one column come from, block by block. */
+export interface Source extends Bounds {
+  readonly where: string;
+  readonly input: Input<unknown>;
+  readonly own: Float64Array;
+  /** The numbers of the block now worked on: a view of a typed column, or `own` filled from any other. */
+  block: Float64Array;
+}
+
+/** What a formula, or a line of it that has a least value, comes to. */
+export interface Outcome extends Bounds {
+  readonly where: string;
+  readonly noun: string;
+  readonly root: Node;
+}
+
+export function boundsOf(range: Range, unit: Unit<string> | null): Bounds {
+  const [over, under] = unit?.scale ?? [1, 1];
+  const least = range.above === 0 ? Number.MIN_VALUE : ((range.atLeast ?? -Infinity) * under) / over;
+  const tooLarge = range.atMost === undefined ? (range.below ?? Infinity) : range.atMost * (1 + Number.EPSILON);
+  return { least, tooLarge: (tooLarge * under) / over };
+}
+
+/** Looks at every number of a block; the first that does not fit is refused with its row. */
+export function checkGiven(
+  { where, input, least, tooLarge }: Source,
+  block: Float64Array,
+  start: number,
+  rows: number,
+): void {
+  const wholes = input.what === "whole";
+  let fitting = 0;
+  for (let row = 0; row < rows; row++) fitting += block[row]! >= least && block[row]! < tooLarge ? 1 : 0;
+  if (wholes) for (let row = 0; row < rows; row++) fitting -= Number.isSafeInteger(block[row]!) ? 0 : 1;
+  if (fitting === rows) return;
+  const fits = (x: number): boolean => x >= least && x < tooLarge && (!wholes || Number.isSafeInteger(x));
+  const at = block.subarray(0, rows).findIndex((x) => !fits(x));
+  const x = block[at]!;
+  const code: RefusalCode = Number.isFinite(x)
+    ? x >= least && x < tooLarge
+      ? "not-whole"
+      : "out-of-range"
+    : "not-a-number";
+  const expected = wholes ? `a whole number of ${input.noun}` : `${input.noun} within its range`;
+  const place = `${where}[${String(start + at)}]`;
+  throw new QuantityError({ code, where: place, expected, received: described(x), remedy: input.meaning });
+}
+
+/** What doubles leave over beside a bound. */
+const RESIDUE = 1e-12;
+
+/** Looks at every answer of a block; what doubles left below the least is put on it, anything else outside is refused. */
+export function checkOutcome({ where, noun, least, tooLarge }: Outcome, block: Float64Array, start: number): void {
+  let fitting = 0;
+  for (const x of block) {
+    fitting += x >= least && x < tooLarge && x !== -Infinity ? 1 : 0;
+  }
+  if (fitting === block.length) return;
+  for (let row = 0; row < block.length; row++) {
+    const x = block[row]!;
+    if (x >= least && x < tooLarge && x !== -Infinity) continue;
+    const onLeast = least !== Number.MIN_VALUE && Math.abs(x - least) <= RESIDUE * Math.max(1, Math.abs(least));
+    if (onLeast) block[row] = least;
+    else {
+      throw new QuantityError({
+        code: "no-answer",
+        where: `${where}[${String(start + row)}]`,
+        expected: `${noun} within its range`,
+        received: described(x),
+        remedy: "The numbers of this row together give no such thing: look at each of them once more.",
+      });
+    }
+  }
+}
