@@ -1,8 +1,43 @@
 import type { Unit } from "../../engine/quantity/index.js";
-import * as direct from "../direct-counts.js";
-import * as indirect from "../indirect-counts.js";
+import {
+  tex,
+  kilotex,
+  decitex,
+  denier,
+  dramSilk,
+  oldEnglishDenier,
+  internationalDenier,
+  turinDenier,
+  milanDenier,
+  juteCount,
+  grainsPer20Yards,
+  grainsPer120Yards,
+} from "../direct-counts.js";
+import {
+  cottonCount,
+  spunSilkCount,
+  worstedCount,
+  linenCount,
+  metricCount,
+  yardsPerPound,
+  metresPerKilogram,
+  typp,
+  woollenRun,
+  woollenCut,
+  yorkshireSkein,
+  galashielsCut,
+  alloaOf240,
+  alloaOf480,
+  hawickCut,
+  leicesterCount,
+  westOfEnglandCount,
+  yardsPerOunce,
+  americanAsbestosCut,
+  britishAsbestosCount,
+  frenchCottonCount,
+} from "../indirect-counts.js";
 
-/** A system that numbers yarn, direct or indirect. */
+/** A system that numbers yarn, direct or in */
 export type CountSystem = Unit<"mass per length"> | Unit<"length per mass">;
 
 /** Beside its name and symbol, what a system is called where that cannot mean another. */
@@ -32,20 +67,15 @@ export const SPELLINGS: Readonly<Record<string, readonly string[]>> = {
   frenchCottonCount: ["french cotton"],
 };
 
-const { denier, oldEnglishDenier, internationalDenier, turinDenier, milanDenier, dramSilk } = direct;
-const { cottonCount, worstedCount, linenCount, spunSilkCount, metricCount, yardsPerOunce } = indirect;
-const { woollenRun, woollenCut, yorkshireSkein, galashielsCut, hawickCut, alloaOf240, alloaOf480 } = indirect;
-const { americanAsbestosCut, britishAsbestosCount, frenchCottonCount, leicesterCount } = indirect;
-
 /** Names that mean two things, with the systems they may mean; some mean a bare length as well. */
-export const AMBIGUOUS: Readonly<Record<string, readonly CountSystem[]>> = {
+export const ambiguous = (): Readonly<Record<string, readonly CountSystem[]>> => ({
   denier: [denier, oldEnglishDenier, internationalDenier, turinDenier, milanDenier],
   lea: [linenCount, cottonCount],
   hank: [cottonCount, worstedCount, spunSilkCount],
-  spindle: [direct.juteCount, cottonCount],
-  spyndle: [direct.juteCount, cottonCount],
+  spindle: [juteCount, cottonCount],
+  spyndle: [juteCount, cottonCount],
   skein: [yorkshireSkein, cottonCount, internationalDenier],
-  grain: [direct.grainsPer20Yards, direct.grainsPer120Yards],
+  grain: [grainsPer20Yards, grainsPer120Yards],
   cut: [woollenCut, galashielsCut, hawickCut, linenCount, americanAsbestosCut],
   scotch: [galashielsCut, hawickCut, alloaOf240, alloaOf480],
   alloa: [alloaOf240, alloaOf480],
@@ -54,8 +84,42 @@ export const AMBIGUOUS: Readonly<Record<string, readonly CountSystem[]>> = {
   silk: [spunSilkCount, dramSilk, denier, yardsPerOunce],
   wool: [worstedCount, woollenRun, woollenCut, yorkshireSkein, galashielsCut, leicesterCount, metricCount],
   woollen: [woollenRun, woollenCut, yorkshireSkein, galashielsCut, leicesterCount],
-  flax: [linenCount, direct.juteCount],
-};
+  flax: [linenCount, juteCount],
+});
 
-/** Every system there is. */
-export const SYSTEMS: readonly CountSystem[] = [...Object.values(direct), ...Object.values(indirect)];
+/** Every system there is. Functions, as nothing that names every unit may stand where an import would run it. */
+export const systems = (): readonly CountSystem[] => [
+  tex,
+  kilotex,
+  decitex,
+  denier,
+  dramSilk,
+  oldEnglishDenier,
+  internationalDenier,
+  turinDenier,
+  milanDenier,
+  juteCount,
+  grainsPer20Yards,
+  grainsPer120Yards,
+  cottonCount,
+  spunSilkCount,
+  worstedCount,
+  linenCount,
+  metricCount,
+  yardsPerPound,
+  metresPerKilogram,
+  typp,
+  woollenRun,
+  woollenCut,
+  yorkshireSkein,
+  galashielsCut,
+  alloaOf240,
+  alloaOf480,
+  hawickCut,
+  leicesterCount,
+  westOfEnglandCount,
+  yardsPerOunce,
+  americanAsbestosCut,
+  britishAsbestosCount,
+  frenchCottonCount,
+];

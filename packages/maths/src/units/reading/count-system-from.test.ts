@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import { isUnit } from "../../engine/quantity/index.js";
 import * as direct from "../direct-counts.js";
 import * as indirect from "../indirect-counts.js";
-import { AMBIGUOUS, SPELLINGS, SYSTEMS } from "./count-names.js";
+import { ambiguous, SPELLINGS, systems } from "./count-names.js";
 import { countSystemFrom, countSystemReading } from "./count-system-from.js";
 
 describe("the name of a count system", () => {
@@ -50,23 +50,27 @@ describe("the name of a count system", () => {
     },
   );
 
+  it("is known for every system there is", () => {
+    expect(new Set(systems())).toEqual(new Set([...Object.values(direct), ...Object.values(indirect)]));
+  });
+
   it("of every system is read by its own name, unless that means another system too", () => {
-    for (const system of SYSTEMS) {
+    for (const system of systems()) {
       expect(isUnit(system)).toBe(true);
-      if (Object.hasOwn(AMBIGUOUS, system.name)) continue;
+      if (Object.hasOwn(ambiguous(), system.name)) continue;
       expect(countSystemFrom(system.name)).toBe(system);
     }
   });
 
   it("is spelt in ways that lead to one system, never to two", () => {
-    const known = new Set(SYSTEMS.map(({ name }) => name));
+    const known = new Set(systems().map(({ name }) => name));
     const spellings = Object.entries(SPELLINGS).flatMap(([name, texts]) => {
       expect(known).toContain(name);
       return texts.map((text) => [text, name] as const);
     });
     expect(new Set(spellings.map(([text]) => text)).size).toBe(spellings.length);
     for (const [text, name] of spellings) expect(countSystemFrom(text).name).toBe(name);
-    for (const meanings of Object.values(AMBIGUOUS)) expect(meanings.length).toBeGreaterThan(1);
+    for (const meanings of Object.values(ambiguous())) expect(meanings.length).toBeGreaterThan(1);
   });
 
   it("in any text gives a system or a typed refusal", () => {

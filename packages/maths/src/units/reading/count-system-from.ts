@@ -1,7 +1,7 @@
 import { described } from "../../engine/quantity/index.js";
 import { QuantityError, reading } from "../../engine/refusal.js";
 import type { Reading } from "../../engine/refusal.js";
-import { AMBIGUOUS, SPELLINGS, SYSTEMS } from "./count-names.js";
+import { ambiguous, SPELLINGS, systems } from "./count-names.js";
 import type { CountSystem } from "./count-names.js";
 
 const LONGEST = 60;
@@ -39,13 +39,14 @@ export function countSystemFrom(name: string): CountSystem {
   };
   if (typeof given !== "string" || given.length > LONGEST) return refuse("unreadable", "Give the name as text.");
   const wanted = given.trim().replace(/\s+/gu, " ").toLowerCase();
-  const key = [wanted, wanted.replace(/s$/u, "")].find((one) => Object.hasOwn(AMBIGUOUS, one));
-  const meanings = key === undefined ? undefined : AMBIGUOUS[key];
+  const meant = new Map(Object.entries(ambiguous()));
+  const meanings = meant.get(wanted) ?? meant.get(wanted.replace(/s$/u, ""));
   if (meanings !== undefined) {
     return refuse("ambiguous", `It may mean ${meanings.map(defined).join(", ")}: name one of them.`);
   }
-  const found = SYSTEMS.find((system) => namesOf(system).includes(wanted));
-  return found ?? refuse("unknown-unit", `Known are ${SYSTEMS.map((system) => system.name).join(", ")}.`);
+  const known = systems();
+  const found = known.find((system) => namesOf(system).includes(wanted));
+  return found ?? refuse("unknown-unit", `Known are ${known.map((system) => system.name).join(", ")}.`);
 }
 
 /**
