@@ -1,0 +1,1 @@
+export { rearrangement } from "./rearrangement.js";
