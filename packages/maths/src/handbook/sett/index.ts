@@ -34,3 +34,7 @@ export { countForWeightAndWeave } from "./count-for-weight-and-weave.js";
 export type { CountForWeightAndWeaveInput } from "./count-for-weight-and-weave.js";
 export { settForEqualMass } from "./sett-for-equal-mass.js";
 export type { SettForEqualMassInput } from "./sett-for-equal-mass.js";
+export { floatFactor } from "./float-factor.js";
+export type { FloatFactorInput } from "./float-factor.js";
+export { purposeShare } from "./purpose-share.js";
+export type { PurposeShare, PurposeShareOf } from "./purpose-share.js";
