@@ -56,7 +56,7 @@ export function readOut(result: unknown, { read }: VerificationCase): unknown {
   const steps = read.split(/\.| in /u);
   return steps.reduce<unknown>((at, step) => {
     const unit = exported[step];
-    if (typeof unit === "function") return (at as { in(unit: unknown): number }).in(unit);
+    if (typeof unit === "function" && "scale" in unit) return (at as { in(unit: unknown): number }).in(unit);
     return (at as Readonly<Record<string, unknown>>)[step];
   }, result);
 }

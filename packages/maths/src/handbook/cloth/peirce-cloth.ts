@@ -33,7 +33,7 @@ export interface PeirceCloth {
  * @source balasubramanian-cloth
  * @example
  * const input = { endSpacing: millimetres("0.4"), pickSpacing: millimetres("0.4"), warpDiameter: millimetres("0.2"), weftDiameter: millimetres("0.2"), warpCrimp: percentAdded(10) };
- * peirceCloth(input).thickness.in(millimetres) // 0.429…
+ * peirceCloth(input).thickness.in(millimetres) // 0.431…
  */
 export function peirceCloth(input: PeirceClothInput): PeirceCloth {
   const inputs = {

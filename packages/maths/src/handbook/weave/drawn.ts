@@ -4,7 +4,7 @@ import { QuantityError } from "../../engine/refusal.js";
 /**
  * A weave drawn pick by pick, one text a pick: "x" where the end lies over the pick, "." where it lies under.
  *
- * @example const twill: Weave = ["xx..", ".xx.", "..xx", "x..x"]
+ * @example weaveQuantities(["xx..", ".xx.", "..xx", "x..x"]).ends // 4
  */
 export type Weave = readonly string[];
 
