@@ -6,3 +6,4 @@ export * from "./reed/index.js";
 export * from "./warp/index.js";
 export * from "./weft/index.js";
 export * from "./tie-on/index.js";
+export * from "./cost/index.js";

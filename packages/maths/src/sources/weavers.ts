@@ -269,3 +269,30 @@ export const gistYarn: Source = {
   year: "undated",
   place: "gistyarn.com",
 };
+
+/** A weaver's journal that prices a yarn by the ball and by the cone. */
+export const leigh2023: Source = {
+  key: "leigh-2023",
+  author: "Leigh",
+  title: "Leigh's Fiber Journal, November",
+  year: "2023",
+  place: "online",
+};
+
+/** A production weaver on the hours in a batch of shawls. */
+export const fry2024: Source = {
+  key: "fry-2024",
+  author: "Laura Fry",
+  title: "Step by step",
+  year: "2024",
+  place: "online",
+};
+
+/** A book of rag rugs that counts what one costs. */
+export const wheeler1908: Source = {
+  key: "wheeler-1908",
+  author: "Candace Wheeler",
+  title: "How to Make Rugs",
+  year: "1908",
+  place: "New York",
+};

@@ -37,6 +37,10 @@ export const HeddlesPerLength: Kind<HeddlesPerLength> = /* @__PURE__ */ kind("he
 export interface PicksPerLength extends Quantity<"picks per length"> {}
 export const PicksPerLength: Kind<PicksPerLength> = /* @__PURE__ */ kind("picks per length", "a number of picks");
 
+/** Money, in one currency. */
+export interface Money extends Quantity<"money"> {}
+export const Money: Kind<Money> = /* @__PURE__ */ kind("money", "money");
+
 /** A percentage of what was there before: shrinkage, take-up, narrowing, waste. */
 export interface Loss extends Quantity<"loss"> {}
 

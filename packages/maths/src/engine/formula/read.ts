@@ -110,6 +110,23 @@ function unevenLists(name: string, read: ReadonlyMap<string, Read>): readonly Fa
     }));
 }
 
+/** The money of one sum is of one currency. */
+function mixedCurrencies(name: string, read: ReadonlyMap<string, Read>): readonly Fault[] {
+  const moneys = [...read].flatMap(([field, one]) =>
+    (one.what === "list" ? one.members : [one]).flatMap((member) =>
+      member.what === "quantity" && member.unit.dimension === "money" ? [[field, member.unit.name] as const] : [],
+    ),
+  );
+  const [first] = moneys;
+  const other = moneys.find(([, currency]) => currency !== first?.[1]);
+  if (first === undefined || other === undefined) return [];
+  const remedy = "Change it to one currency first, at the rate of your day.";
+  const where = `${name}({ ${other[0]} })`;
+  return [
+    { code: "wrong-kind", where, expected: `money in ${first[1]}, as in ${first[0]}`, received: other[1], remedy },
+  ];
+}
+
 /** Reads every input or refuses all that is wrong in one error. */
 export function readInputs(
   name: string,
@@ -138,6 +155,7 @@ export function readInputs(
     });
   }
   if (lists === "together") faults.push(...unevenLists(name, read));
+  faults.push(...mixedCurrencies(name, read));
   const [first, ...others] = faults;
   if (first !== undefined) throw new QuantityError(first, ...others);
   return read;
