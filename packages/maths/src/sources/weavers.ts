@@ -296,3 +296,48 @@ export const wheeler1908: Source = {
   year: "1908",
   place: "New York",
 };
+
+/** A weavers' magazine on tying in front of the reed. */
+export const notesFromTheFell: Source = {
+  key: "notes-from-the-fell",
+  author: "Handwoven",
+  title: "Notes from the Fell: tying a new warp to an existing one",
+  year: "undated",
+  place: "online",
+};
+
+/** The owner's manual of a loom on tying behind the heddles. */
+export const loomManual: Source = {
+  key: "avl-home-loom",
+  author: "AVL Looms",
+  title: "Home Loom, owner's manual, p. 6-4",
+  year: "undated",
+  place: "online",
+};
+
+/** A weaver on the thrums cut off her looms. */
+export const cawsThrums2022: Source = {
+  key: "caws-thrums-2022",
+  author: "365 Caws",
+  title: "Thrums",
+  year: "2022",
+  place: "online",
+};
+
+/** The key of an entrance examination in textile technology, on power-loom reeds. */
+export const reedAirSpace: Source = {
+  key: "reed-air-space",
+  author: "Collegedunia",
+  title: "Recommended percentage of air space in reeds",
+  year: "undated",
+  place: "online",
+};
+
+/** A weaver who tied a wool warp to one of carpet warp. */
+export const kilgus2025: Source = {
+  key: "kilgus-2025",
+  author: "Kate Kilgus",
+  title: "A little experiment with a dummy warp",
+  year: "2025",
+  place: "online",
+};
