@@ -323,21 +323,3 @@ export const cawsThrums2022: Source = {
   year: "2022",
   place: "online",
 };
-
-/** The key of an entrance examination in textile technology, on power-loom reeds. */
-export const reedAirSpace: Source = {
-  key: "reed-air-space",
-  author: "Collegedunia",
-  title: "Recommended percentage of air space in reeds",
-  year: "undated",
-  place: "online",
-};
-
-/** A weaver who tied a wool warp to one of carpet warp. */
-export const kilgus2025: Source = {
-  key: "kilgus-2025",
-  author: "Kate Kilgus",
-  title: "A little experiment with a dummy warp",
-  year: "2025",
-  place: "online",
-};
