@@ -80,3 +80,39 @@ export const curvatureRecalled: Source = {
   year: "text not found",
   place: "not shown",
 };
+
+/** An article that gives the two bases of crimp as formulas. */
+export const crimpAndTakeUp2015: Source = {
+  key: "crimp-and-take-up-2015",
+  author: "Raju Tex",
+  title: "Relation between crimp % and take-up %",
+  year: "2015",
+  place: "textilecalculation.blogspot.com",
+};
+
+/** A page of formulas in Chinese, with the base named. */
+export const weavingShrinkage: Source = {
+  key: "mlnxb-weaving-shrinkage",
+  author: "mlnxb.com",
+  title: "Tightness and weaving-shrinkage formulas (Chinese)",
+  year: "undated",
+  place: "mlnxb.com",
+};
+
+/** A reed maker’s page. */
+export const sansyuSizai: Source = {
+  key: "sansyu-sizai",
+  author: "Sansyu Sizai",
+  title: "Calculation method for reed selection",
+  year: "undated",
+  place: "sansyusizai.com",
+};
+
+/** A glossary, for the base of crimp. */
+export const crimpGlossary: Source = {
+  key: "textileindonesia-crimp",
+  author: "textileindonesia.com",
+  title: "Crimp",
+  year: "undated",
+  place: "textileindonesia.com",
+};

@@ -38,3 +38,6 @@ export { floatFactor } from "./float-factor.js";
 export type { FloatFactorInput } from "./float-factor.js";
 export { purposeShare } from "./purpose-share.js";
 export type { PurposeShare, PurposeShareOf } from "./purpose-share.js";
+export { comparedSetts } from "./compared-setts.js";
+export type { ComparedSetts, ComparedSettsInput } from "./compared-setts.js";
+export type { SettByRule, SilentRule } from "./setts-by-rules.js";
