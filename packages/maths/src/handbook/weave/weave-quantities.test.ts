@@ -29,6 +29,13 @@ describe("the quantities of a weave", () => {
     null,
   );
   cited(
+    "average float of plain weave, which intersects every pick",
+    published(taylor1909, "p. 428 of the copy", "1", "1"),
+    averageFloat,
+    [{ threads: 2, intersections: 2 }],
+    null,
+  );
+  cited(
     "plain weave intersects every pick",
     published(taylor1909, "p. 428 of the copy", "1", "1"),
     weaveQuantities,
