@@ -1,6 +1,14 @@
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
-import { brooks1892, fry2024, leigh2023, taylor1909, wheeler1908, wolfensberger1921 } from "../../sources/index.js";
+import {
+  allFiberArtsPricing,
+  brooks1892,
+  fry2024,
+  leigh2023,
+  taylor1909,
+  wheeler1908,
+  wolfensberger1921,
+} from "../../sources/index.js";
 import {
   cottonCount,
   currency,
@@ -57,6 +65,16 @@ describe("what the yarn costs", () => {
   // 36 in at 70 ends and 78 yd of 32s; 36 in at 67 picks and 75 yd of 40s.
   const taylorWarp = { yarn: pounds("7.3125"), price: pence(7), priceMass: pounds(1) };
   cited("2,520 ends of 78 yd", published(taylor1909, taylor, "51.188", "51.1875"), yarnCost, [taylorWarp], pence);
+  // 45 in at 6 ends and 12 yd: 3,240 yd at 2,240 yd to the pound.
+  const sold = { yarn: pounds("1.4464285714285714285714285714285714"), price: dollars(40), priceMass: pounds(1) };
+  const early = "the pounds were rounded to 1.45 first";
+  cited(
+    "warp of three shawls",
+    published(allFiberArtsPricing, "example", "58", "405/7", early),
+    yarnCost,
+    [sold],
+    dollars,
+  );
   const ounce = { yarn: pounds("2.6"), price: dollars("6.20"), priceMass: pounds(1) };
   it("is what the bill of the silk warp says, within what its weights are rounded to", () => {
     expect(yarnCost(ounce).in(dollars)).toBe(16.12);
