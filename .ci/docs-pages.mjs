@@ -3,6 +3,7 @@
 import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { format } from "prettier";
 import { root } from "./built.mjs";
+import { errorPages } from "./docs/error-pages.mjs";
 import { casesTable, formulaPage } from "./docs/formula-page.mjs";
 import { calculations, cases, maths, sentencesOf } from "./docs/handbook.mjs";
 import { book, capital, list } from "./docs/markdown.mjs";
@@ -10,6 +11,9 @@ import { isPublished } from "./rows.mjs";
 
 const check = process.argv.includes("--check");
 const { inWords } = maths;
+
+/** Folders that hold nothing but generated pages. */
+const GENERATED = ["docs/formulas", "docs/errors"];
 
 const FOLDERS = {
   yarn: "Yarn",
@@ -87,8 +91,9 @@ pages.set("docs/formulas/index.md", formulasIndex());
 pages.set("docs/verification.md", verificationTable());
 pages.set("docs/errata.md", errata());
 pages.set("docs/sources.md", sourcesPage());
+for (const [path, text] of errorPages()) pages.set(path, text);
 
-mkdirSync(`${root}docs/formulas`, { recursive: true });
+for (const folder of GENERATED) mkdirSync(root + folder, { recursive: true });
 const stale = [];
 for (const [path, text] of pages) {
   const written = await format(`${text}\n`, { parser: "markdown", printWidth: 120 });
@@ -96,8 +101,7 @@ for (const [path, text] of pages) {
   if (check) stale.push(path);
   else writeFileSync(root + path, written);
 }
-for (const file of readdirSync(`${root}docs/formulas`)) {
-  const path = `docs/formulas/${file}`;
+for (const path of GENERATED.flatMap((folder) => readdirSync(root + folder).map((file) => `${folder}/${file}`))) {
   if (pages.has(path)) continue;
   if (check) stale.push(path);
   else rmSync(root + path);

@@ -23,7 +23,7 @@ const everything: Scope = { ...plan, ...stripes, ...verification, ...maths };
 function filesIn(folder: string, ends: string): readonly string[] {
   const files = readdirSync(root + folder, { recursive: true, encoding: "utf8" });
   return files
-    .filter((file) => file.endsWith(ends) && !file.includes("node_modules"))
+    .filter((file) => file.endsWith(ends) && !file.includes("node_modules") && !file.includes(".vitepress"))
     .map((file) => `${folder}/${file}`);
 }
 

@@ -1,16 +1,21 @@
 // A case of a calculation as code a reader can paste: its imports, the call, and what it gives.
-import { isUnit, maths } from "./handbook.mjs";
+import { isUnit, unitOf } from "./handbook.mjs";
+
+/** A unit as code writes it, and what that imports. */
+function unitCode(unit, used) {
+  used.add(unit.dimension === "money" ? "currency" : unit.name);
+  return unit.dimension === "money" ? `currency(${JSON.stringify(unit.name)})` : unit.name;
+}
 
 function expression(value, used) {
   if (Array.isArray(value)) return `[${value.map((one) => expression(one, used)).join(", ")}]`;
   if (isUnit(value)) {
-    used.add(value.name);
-    return value.name;
+    return unitCode(value, used);
   }
   if (typeof value === "object") {
-    used.add(value.unit);
+    const unit = unitCode(unitOf(value), used);
     const number = String(Number(value.value));
-    return `${value.unit}(${number === value.value ? number : JSON.stringify(value.value)})`;
+    return `${unit}(${number === value.value ? number : JSON.stringify(value.value)})`;
   }
   return JSON.stringify(value);
 }
@@ -25,9 +30,8 @@ export function codeSample({ name, calculation }, input) {
   const used = new Set([name]);
   const fields = Object.entries(input).map(([field, value]) => `  ${field}: ${expression(value, used)},`);
   const answer = calculation(input);
-  const unit = typeof answer === "number" ? null : maths[answer.unit];
-  if (unit !== null) used.add(unit.name);
-  const read = unit === null ? "answer" : `answer.in(${unit.name})`;
+  const unit = typeof answer === "number" ? null : unitOf(answer);
+  const read = unit === null ? "answer" : `answer.in(${unitCode(unit, used)})`;
   return [
     `import { ${[...used].sort((a, b) => a.localeCompare(b)).join(", ")} } from "@thrum/maths";`,
     "",

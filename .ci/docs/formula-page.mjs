@@ -1,11 +1,10 @@
 // The page of a formula, from its declaration and its cited cases. A part that cannot be made stops the command.
-import { isPublished } from "../rows.mjs";
 import { codeSample } from "./code-sample.mjs";
-import { cases, maths, sentencesOf, unitOf } from "./handbook.mjs";
+import { casesOf, maths, sentencesOf, shownCase, unitOf } from "./handbook.mjs";
 import { limitsOf, relatedTo } from "./limits.mjs";
 import { book, capital, fence, list, plain, table } from "./markdown.mjs";
 
-const { argumentsOf, asMarkdown, explain, inWords, spreadsheetFormula } = maths;
+const { asMarkdown, explain, inWords, spreadsheetFormula } = maths;
 const LETTERS = "ABCDEFGHIJKLMNOP";
 const PERCENT = ["loss", "addition", "share"];
 
@@ -64,21 +63,10 @@ export function casesTable(rows) {
   );
 }
 
-/** The case shown first: read in its source with a printed answer, if there is one, and with no input left at zero. */
-export function shownCase(own) {
-  const zeros = ({ args }) => JSON.stringify(args).split('"value":"0"').length;
-  const rank = (one) => (isPublished(one) ? 0 : 100) + (one.differs === undefined ? 0 : 10) + 6 * zeros(one);
-  return [...own].sort((a, b) => rank(a) - rank(b))[0];
-}
-
-export const casesOf = (name) => cases.filter(({ call }) => call === name);
-
 export function formulaPage(one) {
   const { name, calculation, declaration } = one;
   const own = casesOf(name);
-  const shown = shownCase(own);
-  if (shown === undefined) throw new Error(`${name} has no cited case: its page would have no numbers`);
-  const [input] = argumentsOf(shown);
+  const { title, source, at, input } = shownCase(one);
   const lines = declaration.formula.split("\n").map((line) => line.trim());
   const inputs = Object.entries(declaration.inputs).map(([field, { noun, meaning, ...rest }]) => [
     plain(inWords(field)),
@@ -95,11 +83,11 @@ export function formulaPage(one) {
     fence("formula", lines.filter(Boolean).join("\n")),
     table(["input", "kind", "meaning", "range"], inputs),
     `The answer: ${plain([result.noun, result.meaning].filter(Boolean).join(", "))}. Source: ${book(declaration.source)}.`,
-    `## Worked through\n\n${capital(plain(shown.title))} (${book(shown.source, shown.at)}).`,
+    `## Worked through\n\n${capital(plain(title))}${source === null ? "" : ` (${book(source, at)})`}.`,
     "<!-- live -->",
     asMarkdown(explain(calculation, input)),
     "<!-- /live -->",
-    `## Published cases\n\n${casesTable(own)}`,
+    ...(own.length === 0 ? [] : [`## Published cases\n\n${casesTable(own)}`]),
     ...spreadsheetPart(one, input),
     `## In code\n\n${fence("ts", codeSample(one, input))}`,
     `## When not to use it\n\n${list(limitsOf(one))}`,

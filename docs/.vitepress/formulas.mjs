@@ -1,16 +1,21 @@
 // Modules of the site made from the declarations: one for each formula, loaded when its page is opened.
-import { calculations, maths, unitsOf } from "../../.ci/docs/handbook.mjs";
-import { casesOf, shownCase } from "../../.ci/docs/formula-page.mjs";
+import { calculations, maths, shownCase, unitOf, unitsOf } from "../../.ci/docs/handbook.mjs";
 
 const PREFIX = "virtual:formula/";
-const { argumentsOf, inWords } = maths;
+const { inWords } = maths;
+
+/** The units to choose from: all of their kind, or of a currency the one the case is in, for none changes into another. */
+function choicesFor(example, ...dimensions) {
+  if (example?.dimension === "money") return [[example.unit, unitOf(example).symbol]];
+  return unitsOf(...dimensions).map(([name, { symbol }]) => [name, symbol]);
+}
 
 /** What stands in the fields when the page opens: the numbers of the case worked through. */
 function startOf(field, { what, member, ...input }, given) {
   const dimension = member?.dimension ?? input.dimension;
-  const units = unitsOf(dimension, input.orDimension).map(([name, { symbol }]) => [name, symbol]);
   const list = what === "list";
   const first = list ? given[0] : given;
+  const units = choicesFor(first, dimension, input.orDimension);
   const text = (one) => (typeof one === "object" ? one.value : String(one));
   return {
     field,
@@ -29,17 +34,17 @@ function startOf(field, { what, member, ...input }, given) {
 
 const inUnitOfFirst = (given) =>
   Array.isArray(given) && typeof given[0] === "object"
-    ? given.map((one) => maths.inUnit(one, maths[given[0].unit]))
+    ? given.map((one) => maths.inUnit(one, unitOf(given[0])))
     : given;
 
 /** The form of a formula's page, as data. */
 function formOf(one) {
-  const [input] = argumentsOf(shownCase(casesOf(one.name)));
+  const { input } = shownCase(one);
   const answer = one.calculation(input);
   const fields = Object.entries(one.declaration.inputs).map(([field, declared]) =>
     startOf(field, declared, inUnitOfFirst(input[field])),
   );
-  const units = typeof answer === "number" ? [] : unitsOf(answer.dimension).map(([name, { symbol }]) => [name, symbol]);
+  const units = typeof answer === "number" ? [] : choicesFor(answer, answer.dimension);
   return {
     name: one.name,
     title: inWords(one.name),
@@ -58,14 +63,15 @@ function moduleOf(name, root) {
   const one = byName.get(name);
   const form = formOf(one);
   const units = [...new Set([...form.fields.flatMap(({ units: own }) => own), ...form.answer.units])];
+  const exported = units.filter((unit) => unit in maths);
+  const currencies = units.filter((unit) => !(unit in maths)).map((unit) => `${unit}: currency("${unit}")`);
   const from = (path) => JSON.stringify(`${root}${path}`);
   return [
     `export { ${name} as calculation } from ${from(one.path)};`,
-    `import { ${["lengthFrom", "massFrom", ...units].join(", ")} } from ${from("packages/maths/src/units/index.ts")};`,
-    `export { asText, explain } from ${from("packages/maths/src/engine/working/index.ts")};`,
+    `import { ${["currency", "lengthFrom", "massFrom", ...exported].join(", ")} } from ${from("packages/maths/src/units/index.ts")};`,
+    `export { explain } from ${from("packages/maths/src/engine/working/index.ts")};`,
     `export { check } from ${from("packages/maths/src/engine/check/index.ts")};`,
-    `export { inUnit } from ${from("packages/maths/src/engine/quantity/index.ts")};`,
-    `export const units = { ${units.join(", ")} };`,
+    `export const units = { ${[...exported, ...currencies].join(", ")} };`,
     `export const readers = { length: lengthFrom, mass: massFrom };`,
   ].join("\n");
 }
