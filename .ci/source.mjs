@@ -9,6 +9,7 @@ const entry = [
   "engine/quantity/index.ts",
   "engine/formula/index.ts",
   "engine/working/index.ts",
+  "engine/solve/index.ts",
   "verification/self-test.ts",
 ];
 

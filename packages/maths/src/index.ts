@@ -5,6 +5,8 @@ export type { Fault, Reading, RefusalCode } from "./engine/refusal.js";
 export type { Calculation, Declared, ReportStep, Source } from "./engine/formula/index.js";
 export { asMarkdown, asText, explain } from "./engine/working/index.js";
 export type { Working, WorkingStep } from "./engine/working/index.js";
+export { solveFor } from "./engine/solve/index.js";
+export type { Turned, TurnedInput } from "./engine/solve/index.js";
 export { check } from "./engine/check/index.js";
 export type { Claim, FoundSlip, Verdict } from "./engine/check/index.js";
 export { spreadsheetFormula } from "./engine/spreadsheet.js";
