@@ -3,7 +3,9 @@ import { cited, published } from "#ci/cited.js";
 import {
   allFiberArtsPricing,
   brooks1892,
+  encyclopedie1765,
   fry2024,
+  kilgus2025,
   leigh2023,
   taylor1909,
   wheeler1908,
@@ -14,6 +16,7 @@ import {
   currency,
   grams,
   metres,
+  ounces,
   percentAdded,
   percentLost,
   percentOf,
@@ -37,6 +40,7 @@ import {
 const dollars = currency("USD");
 const cents = currency("cents");
 const pence = currency("pence");
+const livres = currency("livres");
 
 describe("what the yarn costs", () => {
   const at = "November 2023";
@@ -60,6 +64,25 @@ describe("what the yarn costs", () => {
     yarnCost,
     [rug(16)],
     cents,
+  );
+  const dummy = { yarn: ounces(5), price: dollars("10.95"), priceMass: ounces(8) };
+  cited("a warp of thrift yarn", published(kilgus2025, "opening", "6.84", "6.84375"), yarnCost, [dummy], dollars);
+  const bale = { yarn: pounds(1), price: livres(406), priceMass: pounds(75) };
+  const sols = "misprint: 406 ÷ 75 is 5 livres 8 sols 3 deniers; 5 livres 4 sols are a 75th of 390";
+  cited(
+    "charges on a pound of silk",
+    published(encyclopedie1765, "vol. 16, Velours", "5 livres 4 sols", "406/75", sols),
+    yarnCost,
+    [bale],
+    livres,
+  );
+  const charges = { costs: [livres(126), livres(80), livres(100), livres(100)], pieces: 1 };
+  cited(
+    "charges on a bale of silk",
+    published(encyclopedie1765, "vol. 16, Velours", "406", "406"),
+    pieceCost,
+    [charges],
+    livres,
   );
   const taylor = "ch. XII, pp. 325-326";
   // 36 in at 70 ends and 78 yd of 32s; 36 in at 67 picks and 75 yd of 40s.
