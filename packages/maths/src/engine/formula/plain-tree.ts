@@ -60,7 +60,7 @@ function constant(frame: Frame, [amount, unit]: readonly [number, Unit<string>])
 interface PlainFormula {
   readonly frame: Frame;
   /** A tree of the formula with its inputs turned into the units of work; names of lines stay. */
-  inFrame(tree: Tree): Tree;
+  readonly inFrame: (tree: Tree) => Tree;
   /** How much of the unit wanted one of the last line is; null where the two are the same. */
   readonly answer: Fraction | null;
 }
