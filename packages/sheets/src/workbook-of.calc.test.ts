@@ -74,13 +74,18 @@ function warpWith(at: string, content: BookCell["content"]): Uint8Array {
   return xlsxOf({ ...book, sheets });
 }
 
+/** Every calculation in CI; opening a file takes long enough that a bare test run is content with some. */
+const isAll = process.env["THRUM_REQUIRE"] === "all";
+const tried = calculations.filter((_, at) => isAll || at % 12 === 0);
+const editsWanted = isAll ? 200 : tried.length + 2;
+
 describeWith("LibreOffice Calc", (soffice) => {
-  it("answers two hundred edited workbooks, of every calculation, as the library does", () => {
-    const once = calculations.flatMap((entry) => editsOf(entry, 1));
-    const more = editsOf(["warpLength", warpLength as never], 200 - once.length);
+  it("answers edited workbooks as the library does", () => {
+    const once = tried.flatMap((entry) => editsOf(entry, 1));
+    const more = editsOf(["warpLength", warpLength as never], editsWanted - once.length);
     const edits = [...once, ...more];
-    expect(new Set(once.map(({ name }) => name)).size).toBe(calculations.length);
-    expect(edits.length).toBeGreaterThanOrEqual(200);
+    expect(new Set(once.map(({ name }) => name)).size).toBe(tried.length);
+    expect(edits.length).toBeGreaterThanOrEqual(editsWanted);
     const found = recalculated(
       soffice,
       edits.map(({ file }) => file),
@@ -103,10 +108,10 @@ describeWith("LibreOffice Calc", (soffice) => {
       expect([...now.values()], name).toContain("the same");
     }
     // The answers the edited files brought along are wrong: were they kept, the comparison would see it.
-    expect(changed).toBeGreaterThan(200);
-    const line = `${String(calculations.length)} calculations, ${String(edits.length)} edits, ${String(compared)} cells`;
+    expect(changed).toBeGreaterThan(editsWanted);
+    const line = `${String(tried.length)} calculations, ${String(edits.length)} edits, ${String(compared)} cells`;
     process.stdout.write(`${line}, worst relative difference ${worst.toExponential(1)}\n`);
-  }, 300_000);
+  }, 600_000);
 
   it("shows no answer for an input that does not fit, says which, and passes an error on as itself", () => {
     const bad: readonly (readonly [at: string, content: BookCell["content"]])[] = [
@@ -124,5 +129,5 @@ describeWith("LibreOffice Calc", (soffice) => {
     expect(found[0]?.get("Sum!F5")).toBe("a whole number of pieces, 1 or more");
     expect(found[1]?.get("Sum!F6")).toBe("a number (in), more than 0 in");
     expect(found[2]?.get("Sum!F8")).toBe("a number (%), 0 % or more, less than 100 %");
-  }, 60_000);
+  }, 120_000);
 });
