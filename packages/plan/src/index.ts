@@ -12,3 +12,4 @@ export type { PlanStep } from "./plan/step.js";
 export type { YarnPlan } from "./plan/yarns.js";
 export type { WoundChain } from "./plan/winding.js";
 export { planText } from "./text/plan-text.js";
+export { planJson } from "./text/plan-json.js";

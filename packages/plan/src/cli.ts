@@ -1,0 +1,15 @@
+#!/usr/bin/env node
+import { readText, writeText } from "./command/files.js";
+import { run } from "./command/run.js";
+
+// A reader such as head may close the pipe when it has seen enough.
+process.stdout.on("error", ({ code }: NodeJS.ErrnoException) => {
+  if (code !== "EPIPE") process.exitCode = 4;
+});
+
+process.exitCode = run(process.argv.slice(2), {
+  read: readText,
+  write: writeText,
+  print: (text) => process.stdout.write(text),
+  complain: (text) => process.stderr.write(text),
+});

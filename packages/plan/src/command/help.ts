@@ -1,0 +1,37 @@
+/** What a weaver reads who has never used the command; 80 columns. */
+export const HELP = `thrum: one warp, from the old thrums to the label
+
+Write what stands on your loom and what you want to weave into a job file, then
+ask for the plan:
+
+  thrum check job.yaml                           is anything wrong in the file?
+  thrum plan job.yaml                            the plan, as text to read here
+  thrum plan job.yaml --as json                  all its data, for a program
+  thrum plan job.yaml --to plan.txt              into a file of that name
+  thrum plan job.yaml --to plan.txt --replace    the same, over an older plan
+  thrum help                                     this page
+
+For the job file write - to read it from standard input.
+
+A job file is plain text, with amounts as you would write them:
+
+  oldWarp:
+    ends: 368                  # counted on the loom, not read off the old plan
+    reed: { dents: 10, in: 1 inch }
+    endsPerDent: 2
+  pieces:
+    number: 9
+    finishedLength: 16 in      # or 40.5 cm; units may be mixed
+    hemEachEnd: 3/4 in
+
+Nothing is assumed: every key must be there. What is wrong or missing is listed
+all at once, each with its line, its place and what to write instead.
+
+Exit codes
+  0  done
+  1  the job file has faults; nothing was planned or written
+  2  the command was not understood
+  3  planned, but the warp cannot be woven as it is planned: the plan says why,
+     first of all
+  4  a file could not be read or written
+`;

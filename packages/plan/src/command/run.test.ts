@@ -1,0 +1,158 @@
+import { mkdirSync, mkdtempSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { readText, writeText } from "./files.js";
+import { HELP } from "./help.js";
+import { run } from "./run.js";
+
+const JOB = "examples/hall-napkins/job.yaml";
+const text = readFileSync(JOB, "utf8");
+
+interface Ran {
+  readonly code: number;
+  readonly printed: string;
+  readonly complained: string;
+}
+
+function ran(...args: readonly string[]): Ran {
+  const [printed, complained]: [string[], string[]] = [[], []];
+  const code = run(args, {
+    read: readText,
+    write: writeText,
+    print: (words) => printed.push(words),
+    complain: (words) => complained.push(words),
+  });
+  return { code, printed: printed.join(""), complained: complained.join("") };
+}
+
+function folderWith(files: Readonly<Record<string, string>>): string {
+  const folder = mkdtempSync(join(tmpdir(), "thrum-"));
+  for (const [name, words] of Object.entries(files)) writeFileSync(join(folder, name), words);
+  return folder;
+}
+
+describe("the command", () => {
+  it("teaches itself when asked for nothing, in 80 columns", () => {
+    for (const args of [[], ["help"], ["--help"], ["plan", "-h"]]) {
+      expect(ran(...args)).toEqual({ code: 0, printed: HELP, complained: "" });
+    }
+    for (const line of HELP.split("\n")) expect(line.length, line).toBeLessThanOrEqual(80);
+  });
+
+  it("prints the plan as text, or all its data as JSON", () => {
+    const plain = ran("plan", JOB);
+    expect(plain).toMatchObject({ code: 0, complained: "" });
+    expect(plain.printed).toContain("\nWidth in the reed: 18.4 in, by the tape about 18 3/8 in.\n");
+    const data = JSON.parse(ran("plan", JOB, "--as", "json").printed) as {
+      readonly widthInReed: unknown;
+      readonly steps: readonly { readonly name: string; readonly working: readonly string[] }[];
+    };
+    expect(data.widthInReed).toEqual({ dimension: "length", value: "18.4", unit: "inches" });
+    // 368 ends ÷ 20 to the inch.
+    expect(data.steps[1]?.name).toBe("reedWidth");
+    expect(data.steps[1]?.working).toContain("        = 18.4 in");
+  });
+
+  it("says that a job has no faults, or tells all of them and plans nothing", () => {
+    expect(ran("check", JOB)).toEqual({ code: 0, printed: `${JOB}: no faults\n`, complained: "" });
+    const folder = folderWith({ "job.yaml": text.replace("number: 9", "number: 0").replace("On: left", "On: up") });
+    for (const verb of ["check", "plan"]) {
+      const { code, printed, complained } = ran(verb, join(folder, "job.yaml"));
+      expect({ code, printed }).toEqual({ code: 1, printed: "" });
+      const [head, ...faults] = complained.trim().split("\n");
+      expect(head).toMatch(/job\.yaml: 2 faults$/u);
+      expect(faults.map((fault) => fault.split(":")[0])).toEqual(["line 8, loom.endOneOn", "line 25, pieces.number"]);
+    }
+  });
+
+  it("prints a plan that cannot be woven, whole, and says so in its exit code", () => {
+    const folder = folderWith({ "job.yaml": text.replace("threading: [1, 2, 3, 4] #", "threading: [1, 2, 3] #") });
+    const { code, printed, complained } = ran("plan", join(folder, "job.yaml"));
+    expect(code).toBe(3);
+    expect(complained).toContain("does not fit");
+    expect(printed.split("\n")[3]).toBe("DOES THE NEW WARP FIT?");
+    expect(printed).toContain("THE WORKINGS");
+  });
+
+  it.each([
+    [["plam", JOB], 'There is no "plam". Was plan meant?'],
+    [["plan"], "Which job file?"],
+    [["plan", JOB, JOB], "One job file at a time."],
+    [["plan", JOB, "--as", "jsn"], 'There is no form "jsn". Was json meant?'],
+    [["plan", JOB, "--replace"], "--replace goes with --to FILE"],
+    [["plan", JOB, "--to", ""], "--to needs the name of a file."],
+    [["check", JOB, "--to", "x"], "--to goes with plan only."],
+    [["plan", JOB, "--loud"], "--loud"],
+    [["plan", "\u001b[2J", "x"], "One job file at a time."],
+  ])("does not guess what %j means", (args, says) => {
+    const { code, printed, complained } = ran(...args);
+    expect({ code, printed }).toEqual({ code: 2, printed: "" });
+    expect(complained).toContain(says);
+  });
+
+  it("names a file that cannot be read, without a control character", () => {
+    const folder = folderWith({ "latin1.yaml": "" });
+    writeFileSync(join(folder, "latin1.yaml"), Uint8Array.of(0xe9, 0x0a));
+    for (const path of [join(folder, "none.yaml"), folder, join(folder, "latin1.yaml"), "\u001b[2J", "a\u0000b"]) {
+      const { code, printed, complained } = ran("plan", path);
+      expect({ code, printed }).toEqual({ code: 4, printed: "" });
+      expect(complained).not.toMatch(/(?!\n)\p{Cc}/u);
+    }
+  });
+});
+
+describe("a plan written into a file", () => {
+  it("is the very text that would be printed, and leaves nothing beside it", () => {
+    const folder = folderWith({});
+    expect(ran("plan", JOB, "--to", join(folder, "plan.txt"))).toEqual({ code: 0, printed: "", complained: "" });
+    expect(readFileSync(join(folder, "plan.txt"), "utf8")).toBe(ran("plan", JOB).printed);
+    expect(readdirSync(folder)).toEqual(["plan.txt"]);
+  });
+
+  it("takes no other file's place unless asked to", () => {
+    const folder = folderWith({ "plan.txt": "the older plan" });
+    const file = join(folder, "plan.txt");
+    const kept = ran("plan", JOB, "--to", file);
+    expect(kept.code).toBe(4);
+    expect(kept.complained).toContain("it exists already. Choose another name, or add --replace.");
+    expect(readFileSync(file, "utf8")).toBe("the older plan");
+    expect(ran("plan", JOB, "--to", file, "--replace").code).toBe(0);
+    expect(readFileSync(file, "utf8")).toContain("Striped napkins");
+    expect(readdirSync(folder)).toEqual(["plan.txt"]);
+  });
+
+  it("is not begun where it cannot stand", () => {
+    const folder = folderWith({});
+    mkdirSync(join(folder, "sub"));
+    expect(ran("plan", JOB, "--to", join(folder, "none", "plan.txt")).code).toBe(4);
+    expect(ran("plan", JOB, "--to", join(folder, "sub"), "--replace").code).toBe(4);
+    expect(readdirSync(folder)).toEqual(["sub"]);
+  });
+});
+
+describe("text from the job", () => {
+  it("never reaches the terminal as a control character, in text or in JSON", () => {
+    const rude = fc.string({
+      unit: fc.constantFrom("a", "\u001b", "\u0007", "\u009b", "\u202e", "\u2028", "$(x)", "<"),
+    });
+    fc.assert(
+      fc.property(rude, rude, (title, note) => {
+        const folder = folderWith({
+          "job.yaml": text
+            .replace(/^title: .*/mu, () => `title: ${JSON.stringify(`t${title}`)}`)
+            .replace(/^note: .*/mu, () => `note: ${JSON.stringify(`n${note}`)}`),
+        });
+        for (const form of ["text", "json"]) {
+          const { printed, complained } = ran("plan", join(folder, "job.yaml"), "--as", form);
+          expect(printed + complained).not.toMatch(/(?!\n)[\p{Cc}\p{Cf}\p{Zl}\p{Zp}]/u);
+          if (form === "json" && printed !== "") {
+            expect(JSON.parse(printed)).toMatchObject({ title: `t${title}`, note: `n${note}` });
+          }
+        }
+      }),
+      { numRuns: 40 },
+    );
+  });
+});

@@ -1,0 +1,69 @@
+import { faultText, planJson, planText, planWarp, readJob } from "../index.js";
+import type { Job, WarpPlan } from "../index.js";
+import { shownText } from "../text/clean.js";
+import { askedFor } from "./arguments.js";
+import type { Asked, Form } from "./arguments.js";
+import { HELP } from "./help.js";
+import { FileTrouble } from "./world.js";
+import type { World } from "./world.js";
+
+const DONE = 0;
+const FAULTY_JOB = 1;
+const MISREAD = 2;
+const CANNOT_BE_WOVEN = 3;
+const FILE_TROUBLE = 4;
+
+const WRITERS: Readonly<Record<Form, (plan: WarpPlan) => string>> = { text: planText, json: planJson };
+
+/** The job, or null once its faults have been told. */
+function jobFrom(path: string, world: World): Job | null {
+  const reading = readJob(world.read(path));
+  if (reading.ok) return reading.job;
+  const many = reading.faults.length === 1 ? "1 fault" : `${String(reading.faults.length)} faults`;
+  world.complain([`${shownText(path)}: ${many}`, ...reading.faults.map(faultText), ""].join("\n"));
+  return null;
+}
+
+function plan({ job: path, form, file, existing }: Extract<Asked, { verb: "plan" }>, world: World): number {
+  const job = jobFrom(path, world);
+  if (job === null) return FAULTY_JOB;
+  const planned = planWarp(job);
+  const text = `${WRITERS[form](planned)}\n`;
+  if (file === null) world.print(text);
+  else world.write(file, text, existing);
+  if (planned.fit.verdict !== "does not fit") return DONE;
+  world.complain("This warp does not fit the old one as it is planned: the plan says why, first of all.\n");
+  return CANNOT_BE_WOVEN;
+}
+
+function check(path: string, world: World): number {
+  if (jobFrom(path, world) === null) return FAULTY_JOB;
+  world.print(`${shownText(path)}: no faults\n`);
+  return DONE;
+}
+
+function done(asked: Asked, world: World): number {
+  switch (asked.verb) {
+    case "help":
+      world.print(HELP);
+      return DONE;
+    case "misread":
+      world.complain(`${asked.says}\nthrum help shows what can be asked.\n`);
+      return MISREAD;
+    case "check":
+      return check(asked.job, world);
+    case "plan":
+      return plan(asked, world);
+  }
+}
+
+/** Does what the words of the command line ask for, and gives the exit code. */
+export function run(args: readonly string[], world: World): number {
+  try {
+    return done(askedFor(args), world);
+  } catch (error) {
+    if (!(error instanceof FileTrouble)) throw error;
+    world.complain(`${error.message}\n`);
+    return FILE_TROUBLE;
+  }
+}

@@ -1,0 +1,15 @@
+/** What the command asks of the machine it runs on. */
+export interface World {
+  /** The text of a file, or of standard input where the path is "-". */
+  read(path: string): string;
+  /** Writes a file whole or not at all; an existing one is kept unless it may be replaced. */
+  write(path: string, text: string, existing: "keep" | "replace"): void;
+  /** Standard output, and standard error for what is not the answer. */
+  print(text: string): void;
+  complain(text: string): void;
+}
+
+/** A file that could not be read or written, told in one sentence. */
+export class FileTrouble extends Error {
+  override readonly name = "FileTrouble";
+}
