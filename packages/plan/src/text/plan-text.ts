@@ -1,8 +1,10 @@
 import { asText } from "@thrum/maths";
 import { refuseUnlessPlan } from "../plan/brand.js";
-import type { WarpPlan } from "../plan/plan-warp.js";
+import type { WarpPlan } from "../plan/warp-plan.js";
 import { beforeCutting, fitLines } from "./before-cutting.js";
 import { plainText } from "./clean.js";
+import { measureLines, shedLines, tapeLines } from "./cloth-lines.js";
+import { countLines, groupLines } from "./group-lines.js";
 import { joiningLines, layingLines } from "./joining-lines.js";
 import { keptIndent, section, wrapped } from "./layout.js";
 import { windingLines } from "./winding-lines.js";
@@ -33,6 +35,7 @@ export function planText(plan: WarpPlan): string {
     ...wrapped(plainText(plan.note)),
     "",
     ...(fits ? [] : fit),
+    ...section("Count the old warp", ...countLines(plan)),
     ...section("Before you cut", ...beforeCutting(plan)),
     ...(fits ? fit : []),
     ...section("Width and length", ...sizeLines(plan)),
@@ -40,7 +43,11 @@ export function planText(plan: WarpPlan): string {
     ...section("Winding", ...windingLines(plan)),
     ...section("Laying the chains", ...layingLines(plan)),
     ...section("Joining", ...joiningLines(plan)),
+    ...section("The knots, group by group", ...groupLines(plan)),
     ...section("When all is tied", ...wrapped(plan.position.afterTying)),
+    ...section("Shaft by shaft", ...shedLines(plan)),
+    ...section("Where each piece stops", ...tapeLines(plan)),
+    ...section("Measures", ...measureLines(plan)),
     ...section("The workings", ...workings(plan)),
   ];
   return lines.join("\n").trimEnd();

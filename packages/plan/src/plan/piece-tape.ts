@@ -1,0 +1,36 @@
+import { piecesFromWarp, times, wovenLength } from "@thrum/maths";
+import type { Length } from "@thrum/maths";
+import type { Job } from "../job/job.js";
+import { step } from "./step.js";
+import type { PlanStep } from "./step.js";
+
+/** A mark of the piece tape: how far the cloth at weaving tension must have grown when a piece ends. */
+export interface TapeMark {
+  readonly piece: number;
+  readonly at: Length;
+}
+
+/** A tape pinned to the cloth, and the pieces that the whole warp gives. */
+export interface PieceTape {
+  /** One piece with its hems, at weaving tension. */
+  readonly wovenLength: Length;
+  readonly marks: readonly TapeMark[];
+  /** All pieces, end to end. */
+  readonly woven: Length;
+  readonly steps: readonly PlanStep[];
+}
+
+/** Where each piece stops, measured on the cloth from the first pick, never on the warp. */
+export function pieceTape({ pieces, newWarp }: Job, warpLength: Length, loomWaste: Length): PieceTape {
+  const { finishedLength, hemEachEnd, loomToFinished, number } = pieces;
+  const wovenInput = { finishedLength, hemEachEnd, loomToFinished };
+  const woven = wovenLength(wovenInput);
+  const left = { warpLeft: warpLength, loomWaste, takeUp: newWarp.takeUp, wovenLength: woven };
+  const marks = Array.from({ length: number }, (_, at) => ({ piece: at + 1, at: times(woven, at + 1) }));
+  return {
+    wovenLength: woven,
+    marks,
+    woven: times(woven, number),
+    steps: [step(wovenLength, wovenInput), step(piecesFromWarp, left)],
+  };
+}
