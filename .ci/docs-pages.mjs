@@ -7,6 +7,7 @@ import { errorPages } from "./docs/error-pages.mjs";
 import { casesTable, formulaPage } from "./docs/formula-page.mjs";
 import { calculations, cases, maths, sentencesOf } from "./docs/handbook.mjs";
 import { book, capital, list } from "./docs/markdown.mjs";
+import { turnedRound } from "./docs/turned-round.mjs";
 import { isPublished } from "./rows.mjs";
 
 const check = process.argv.includes("--check");
@@ -91,6 +92,7 @@ pages.set("docs/formulas/index.md", formulasIndex());
 pages.set("docs/verification.md", verificationTable());
 pages.set("docs/errata.md", errata());
 pages.set("docs/sources.md", sourcesPage());
+pages.set("docs/turned-round.md", turnedRound());
 for (const [path, text] of errorPages()) pages.set(path, text);
 
 for (const folder of GENERATED) mkdirSync(root + folder, { recursive: true });
