@@ -5,11 +5,14 @@ import { defineConfig } from "vitepress";
 import { formulaMathml } from "../../.ci/docs/mathml.mjs";
 import { formNamed, formulaModules } from "./formulas.mjs";
 import { afterBuild } from "./after-build.mjs";
+import { writeApiPages } from "./api-pages.mjs";
 import { searchModule } from "./search.mjs";
 
 const root = fileURLToPath(new URL("../../", import.meta.url));
 const { version } = JSON.parse(readFileSync(`${root}packages/maths/package.json`, "utf8"));
 const base = process.env.DOCS_BASE ?? "/";
+
+writeApiPages();
 
 const escaped = (text) => text.replace(/[&<>"{}]/gu, (mark) => `&#${mark.codePointAt(0)};`);
 
