@@ -1,8 +1,9 @@
 // pnpm docs:pages: a page for every formula, the verification table, the errata and the sources, all from the declarations
-// and the collected cases. With --check it only tells which pages differ.
+// and the collected cases; and the API of each package. With --check it only tells which pages differ.
 import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { format } from "prettier";
 import { root } from "./built.mjs";
+import { apiPages } from "./docs/api-pages.mjs";
 import { errorPages } from "./docs/error-pages.mjs";
 import { casesTable, formulaPage } from "./docs/formula-page.mjs";
 import { calculations, cases, maths, sentencesOf } from "./docs/handbook.mjs";
@@ -93,7 +94,7 @@ pages.set("docs/verification.md", verificationTable());
 pages.set("docs/errata.md", errata());
 pages.set("docs/sources.md", sourcesPage());
 pages.set("docs/turned-round.md", turnedRound());
-for (const [path, text] of errorPages()) pages.set(path, text);
+for (const [path, text] of [...errorPages(), ...(await apiPages())]) pages.set(path, text);
 
 for (const folder of GENERATED) mkdirSync(root + folder, { recursive: true });
 const stale = [];

@@ -35,5 +35,5 @@ export function formulaMathml(text) {
   const rows = lines.map(
     ({ name, tree }) => `<mtr><mtd>${word(name)}</mtd><mtd>${operator("=")}</mtd><mtd>${written(tree)}</mtd></mtr>`,
   );
-  return `<div class="formula"><math xmlns="http://www.w3.org/1998/Math/MathML" display="block" alttext="${escaped(alttext.join("; "))}"><mtable displaystyle="true" columnalign="right center left">${rows.join("")}</mtable></math></div>\n`;
+  return `<div class="formula" tabindex="0" role="region" aria-label="formula"><math xmlns="http://www.w3.org/1998/Math/MathML" display="block" alttext="${escaped(alttext.join("; "))}"><mtable displaystyle="true" columnalign="right center left">${rows.join("")}</mtable></math></div>\n`;
 }

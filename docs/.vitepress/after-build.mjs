@@ -1,7 +1,14 @@
-// Beside each page its Markdown, and llms.txt with the list of them.
-import { mkdirSync, writeFileSync } from "node:fs";
+// Beside each page its Markdown, and llms.txt with the list of them; and addresses that also hold for a page on a disk.
+import { mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { pageFiles, titleOf, twinOf } from "../../.ci/docs/site-pages.mjs";
+
+/** Addresses from the root made relative to the page, so that it can be read without a server. */
+function withRelativeAddresses(html, base, file) {
+  const up = "../".repeat(file.split("/").length - 1) || "./";
+  const folders = new RegExp(`(\\s(?:href|src)=")${base}([^"]*)"`, "gu");
+  return html.replace(folders, (_, attribute, path) => `${attribute}${up}${path === "" ? "index.html" : path}"`);
+}
 
 export function afterBuild({ outDir, site }) {
   const lines = pageFiles().map((file) => {
@@ -9,6 +16,9 @@ export function afterBuild({ outDir, site }) {
     const path = join(outDir, file);
     mkdirSync(dirname(path), { recursive: true });
     writeFileSync(path, text);
+    const page = file.replace(/\.md$/u, ".html");
+    const html = readFileSync(join(outDir, page), "utf8");
+    writeFileSync(join(outDir, page), withRelativeAddresses(html, site.base, page));
     return `- [${titleOf(text)}](${site.base}${file})`;
   });
   const head = `# ${site.title}\n\n> ${site.description}\n\nEvery page of the site as Markdown:\n`;

@@ -5,11 +5,14 @@ import { defineConfig } from "vitepress";
 import { formulaMathml } from "../../.ci/docs/mathml.mjs";
 import { formNamed, formulaModules } from "./formulas.mjs";
 import { afterBuild } from "./after-build.mjs";
+import { writeApiPages } from "./api-pages.mjs";
 import { searchModule } from "./search.mjs";
 
 const root = fileURLToPath(new URL("../../", import.meta.url));
 const { version } = JSON.parse(readFileSync(`${root}packages/maths/package.json`, "utf8"));
 const base = process.env.DOCS_BASE ?? "/";
+
+writeApiPages();
 
 const escaped = (text) => text.replace(/[&<>"{}]/gu, (mark) => `&#${mark.codePointAt(0)};`);
 
@@ -24,7 +27,17 @@ function ourMarkdown(md) {
     const { info, content } = args[0][args[1]];
     return info.trim() === "formula" ? formulaMathml(content) : fence(...args);
   };
-  md.renderer.rules.table_open = () => '<div class="table" tabindex="0" role="region" aria-label="table"><table>';
+  md.core.ruler.push("no-empty-heads", ({ tokens }) => {
+    for (let at = tokens.length - 1; at >= 0; at -= 1) {
+      if (tokens[at].type !== "thead_open") continue;
+      const end = tokens.findIndex(({ type }, place) => place > at && type === "thead_close");
+      if (tokens.slice(at, end).every(({ content }) => content === "")) tokens.splice(at, end - at + 1);
+    }
+  });
+  md.renderer.rules.table_open = (_tokens, _at, _options, env) => {
+    env.tables = (env.tables ?? 0) + 1;
+    return `<div class="table" tabindex="0" role="region" aria-label="table ${env.tables}"><table>`;
+  };
   md.renderer.rules.table_close = () => "</table></div>";
   md.renderer.rules.html_block = (tokens, at, _options, env) => {
     const text = tokens[at].content.trim();
