@@ -12,3 +12,5 @@ export type { PlanStep } from "./plan/step.js";
 export type { YarnPlan } from "./plan/yarns.js";
 export type { WoundChain } from "./plan/winding.js";
 export { planText } from "./text/plan-text.js";
+export { reconcile } from "./reconcile/reconcile.js";
+export type { Convention, Reconciliation } from "./reconcile/reconcile.js";
