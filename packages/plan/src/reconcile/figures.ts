@@ -7,7 +7,39 @@ interface FigureKind {
   readonly base: Unit<string> | "count" | "percent" | "money";
 }
 
-const known = {
+/** The figures a project may print. */
+export type FigureName =
+  | "finishedWidth"
+  | "widthLoss"
+  | "widthInReed"
+  | "sett"
+  | "repeats"
+  | "endsPerRepeat"
+  | "balancingEnds"
+  | "edgeEnds"
+  | "ends"
+  | "pieces"
+  | "finishedLength"
+  | "hemEachEnd"
+  | "lengthLoss"
+  | "wovenLength"
+  | "takeUpLength"
+  | "loomWaste"
+  | "warpLength"
+  | "warpYarn"
+  | "warpYarnAgain"
+  | "picksPerLength"
+  | "wovenInAll"
+  | "picks"
+  | "weftYarn"
+  | "yarnInAll"
+  | "lengthPerMass"
+  | "warpMass"
+  | "costPerPound"
+  | "warpCost";
+
+/** What each figure is, and the unit it is reckoned in. */
+export const figureKinds: Readonly<Record<FigureName, FigureKind>> = {
   finishedWidth: { says: "finished width", base: inches },
   widthLoss: { says: "width lost, reed to finished", base: "percent" },
   widthInReed: { says: "width in the reed", base: inches },
@@ -36,8 +68,4 @@ const known = {
   warpMass: { says: "warp mass", base: pounds },
   costPerPound: { says: "cost of a pound of yarn", base: "money" },
   warpCost: { says: "cost of the warp yarn", base: "money" },
-} as const satisfies Readonly<Record<string, FigureKind>>;
-
-export type FigureName = keyof typeof known;
-
-export const figureKinds: Readonly<Record<FigureName, FigureKind>> = known;
+};

@@ -1,7 +1,9 @@
 import type { Unit } from "@thrum/maths";
 import { centimetres, endsPerCentimetre, endsPerInch, grams, inches, metres } from "@thrum/maths";
 import { metresPerKilogram, picksPerInch, pounds, yards, yardsPerPound } from "@thrum/maths";
+import { describe, expect, it } from "vitest";
 import type { FigureName } from "./figures.js";
+import { reconcile } from "./reconcile.js";
 import type { Reconciliation } from "./reconcile.js";
 
 type Line = readonly [figure: FigureName, printed: string, unit: Unit<string> | "count" | "percent" | "money"];
@@ -27,7 +29,7 @@ const fiberArts = "All Fiber Arts | Beginner Weaving: Calculate yarn | undated |
 const pricing = "All Fiber Arts | Pricing Handwovens and Handspun Products | undated | online";
 
 /** In the order in which they were read. Only figures that a page prints stand here, and none of its advice. */
-export const publishedPlans: readonly PublishedPlan[] = [
+const publishedPlans: readonly PublishedPlan[] = [
   plan(
     "Jane Patrick | Weaving To Woo | undated | online",
     [
@@ -350,3 +352,24 @@ export const publishedPlans: readonly PublishedPlan[] = [
     "agrees",
   ),
 ];
+
+function asPrinted(figures: (typeof publishedPlans)[number]["figures"]): ReturnType<typeof reconcile> {
+  return reconcile(figures.map(([figure, printed, unit]) => ({ figure, printed, unit })));
+}
+
+describe("the published plans", () => {
+  it.each(publishedPlans)("$author, $title: $verdict $by", ({ figures, verdict, by }) => {
+    const { verdict: found, conventions, changes } = asPrinted(figures);
+    expect(found).toBe(verdict);
+    const ways = conventions.flatMap(({ convention, rounding }) => [convention, rounding]);
+    if (by !== "") expect([...ways, ...changes.map(({ figure }) => figure)]).toContain(by);
+  });
+
+  it("are explained or agree but for three, where there is anything to check", () => {
+    const verdicts = publishedPlans.map(({ figures }) => asPrinted(figures).verdict);
+    const count = (one: string): number => verdicts.filter((verdict) => verdict === one).length;
+    const kinds = ["agrees", "one convention", "one change", "not explained", "nothing to check"];
+    console.log(`published plans: ${kinds.map((kind) => `${String(count(kind))} ${kind}`).join(", ")}`);
+    expect(count("not explained")).toBe(3);
+  });
+});
