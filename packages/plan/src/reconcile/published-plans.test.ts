@@ -28,7 +28,11 @@ function plan(cite: string, figures: readonly Line[], verdict: Reconciliation["v
 const fiberArts = "All Fiber Arts | Beginner Weaving: Calculate yarn | undated | online";
 const pricing = "All Fiber Arts | Pricing Handwovens and Handspun Products | undated | online";
 
-/** In the order in which they were read. Only figures that a page prints stand here, and none of its advice. */
+/**
+ * In the order in which they were read, with the figures a sum here can use. Some are our framing of the page: one piece
+ * where it states a single length, one metre of warp where it states grams to the metre, the ends of a repeat counted
+ * from its threading, the edge ends added to its total, "almost" and "just under" left off.
+ */
 const publishedPlans: readonly PublishedPlan[] = [
   plan(
     "Jane Patrick | Weaving To Woo | undated | online",
@@ -233,7 +237,7 @@ const publishedPlans: readonly PublishedPlan[] = [
     "not explained",
   ),
   plan(
-    "Madelyn van der Hoogt | Determining Warp Length | undated | online",
+    "Ask Madelyn, Handwoven | Determining Warp Length | undated | online",
     [
       ["pieces", "8", "count"],
       ["wovenLength", "34", inches],
