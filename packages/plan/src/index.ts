@@ -17,3 +17,5 @@ export type { YarnPlan } from "./plan/yarns.js";
 export type { WoundChain } from "./plan/winding.js";
 export { planText } from "./text/plan-text.js";
 export { planJson } from "./text/plan-json.js";
+export { reconcile } from "./reconcile/reconcile.js";
+export type { Convention, Reconciliation } from "./reconcile/reconcile.js";

@@ -1,0 +1,67 @@
+import { endsPerInch, grams, inches, metres, yards } from "@thrum/maths";
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { reconcile } from "./reconcile.js";
+
+describe("a misprint", () => {
+  it("of 22 in at 24 to the inch with 180 ends is 528 ends, or 7 1/2 in wide", () => {
+    const { changes } = reconcile([
+      { figure: "sett", printed: "24", unit: endsPerInch },
+      { figure: "widthInReed", printed: "22", unit: inches },
+      { figure: "ends", printed: "180", unit: "count" },
+    ]);
+    const needed = Object.fromEntries(changes.map((change) => [change.figure, change.needed]));
+    expect(needed["ends"]).toBe(528);
+    expect(Math.abs((needed["widthInReed"] ?? 0) - 7.5)).toBeLessThanOrEqual(0.5);
+  });
+
+  it("of 181 m beside 160 yd is 146 m", () => {
+    const { changes } = reconcile([
+      { figure: "warpYarn", printed: "160", unit: yards },
+      { figure: "warpYarnAgain", printed: "181", unit: metres },
+    ]);
+    expect(changes.find(({ figure }) => figure === "warpYarnAgain")?.needed).toBe(146);
+  });
+
+  it("in the total of a plan that agreed is found again, with every other figure left as it was", () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 50, max: 900 }), fc.integer({ min: 2, max: 20 }), (ends, length) => {
+        const yarn = ends * length;
+        const { changes } = reconcile([
+          { figure: "ends", printed: String(ends), unit: "count" },
+          { figure: "warpLength", printed: String(length), unit: yards },
+          { figure: "warpYarn", printed: String(yarn + 7), unit: yards },
+        ]);
+        expect(changes.find(({ figure }) => figure === "warpYarn")?.needed).toBe(yarn);
+      }),
+    );
+  });
+
+  it("of 6 to the inch, 21 in and 72 ends is known by its exchanged digits: 12 in", () => {
+    const { changes } = reconcile([
+      { figure: "sett", printed: "6", unit: endsPerInch },
+      { figure: "widthInReed", printed: "21", unit: inches },
+      { figure: "ends", printed: "72", unit: "count" },
+    ]);
+    expect(changes[0]).toMatchObject({ figure: "widthInReed", needed: 12, shape: "digits exchanged" });
+    expect(changes.find(({ figure }) => figure === "ends")?.needed).toBe(126);
+  });
+});
+
+describe("a figure that cannot be read", () => {
+  it.each([
+    ["words", { figure: "ends", printed: "about 30", unit: "count" }],
+    ["nothing over nothing", { figure: "ends", printed: "1/0", unit: "count" }],
+    ["a mass for a length", { figure: "warpLength", printed: "3", unit: grams }],
+    ["a count for a length", { figure: "warpLength", printed: "3", unit: "count" }],
+    ["the whole lost", { figure: "lengthLoss", printed: "100", unit: "percent" }],
+    ["far too many digits", { figure: "ends", printed: "1".repeat(41), unit: "count" }],
+  ] as const)("is refused: %s", (_, figure) => {
+    expect(() => reconcile([figure])).toThrow(`reconcile: ${figure.figure}: expected`);
+  });
+
+  it("is refused when given twice", () => {
+    const width = { figure: "widthInReed", printed: "20", unit: inches } as const;
+    expect(() => reconcile([width, width])).toThrow("a figure given twice");
+  });
+});
