@@ -13,3 +13,6 @@ export type { YarnPlan } from "./plan/yarns.js";
 export type { WoundChain } from "./plan/winding.js";
 export { planText } from "./text/plan-text.js";
 export { planJson } from "./text/plan-json.js";
+export { planHtml } from "./html/plan-html.js";
+export { jobJsonSchema } from "./job/job-json-schema.js";
+export type { JsonSchema } from "./job/job-json-schema.js";

@@ -10,8 +10,12 @@ import { sequenceOf } from "../job/stripes.js";
 import { madePlan } from "./brand.js";
 import { warpFit } from "./fit.js";
 import type { WarpFit } from "./fit.js";
+import { tyingGroups } from "./groups.js";
+import type { TyingGroup } from "./groups.js";
 import { joiningRows, shaftLoads } from "./joining.js";
 import type { JoiningRow, ShaftLoad } from "./joining.js";
+import { pieceTape } from "./piece-tape.js";
+import type { PieceTape } from "./piece-tape.js";
 import { knotPosition } from "./position.js";
 import type { KnotPosition } from "./position.js";
 import { step } from "./step.js";
@@ -43,7 +47,10 @@ export interface WarpPlan {
   /** The side on which the weaver, as she sits, finds end 1. */
   readonly endOneAt: "left" | "right";
   readonly joining: readonly JoiningRow[];
+  /** The knots in groups, to be counted on both warps before they are tied. */
+  readonly groups: readonly TyingGroup[];
   readonly shafts: readonly ShaftLoad[];
+  readonly pieceTape: PieceTape;
   /** The sums behind width and length; the position and the yarns carry their own. */
   readonly steps: readonly PlanStep[];
 }
@@ -108,7 +115,9 @@ export function planWarp(job: Job): WarpPlan {
       weaverFaces,
       endOneAt: laid[0]?.firstEndOn ?? endOneOn,
       joining: joiningRows(warp, oldWarp),
+      groups: tyingGroups(warp, oldWarp),
       shafts: shaftLoads(warp.ends, oldWarp.threading),
+      pieceTape: pieceTape(given),
       steps: [
         step(settInReed, sleyInput),
         step(reedWidth, widthInput),

@@ -1,6 +1,6 @@
 import { asText, explain } from "@thrum/maths";
 import { refuseUnlessPlan } from "../plan/brand.js";
-import type { WarpPlan } from "../plan/plan-warp.js";
+import type { WarpPlan } from "../plan/warp-plan.js";
 
 type Step = Parameters<typeof explain>;
 

@@ -1,22 +1,12 @@
-import { asText } from "@thrum/maths";
 import { refuseUnlessPlan } from "../plan/brand.js";
 import type { WarpPlan } from "../plan/plan-warp.js";
 import { beforeCutting, fitLines } from "./before-cutting.js";
 import { plainText } from "./clean.js";
 import { joiningLines, layingLines } from "./joining-lines.js";
-import { keptIndent, section, wrapped } from "./layout.js";
+import { section, wrapped } from "./layout.js";
 import { windingLines } from "./winding-lines.js";
+import { workingParts } from "./working-parts.js";
 import { sizeLines, yarnLines } from "./yarn-lines.js";
-
-function workings({ steps, position, yarns }: WarpPlan): readonly string[] {
-  const named = yarns.flatMap(({ name, steps: own }) => own.map((one) => ({ of: ` of ${plainText(name)}`, one })));
-  const spared = position.steps.map((one) => ({ of: " spared by the old warp", one }));
-  const all = [...steps.map((one) => ({ of: "", one })), ...spared, ...named];
-  return all.flatMap(({ of, one }) => {
-    const [heading = "", ...lines] = asText(one.explain()).split("\n");
-    return [`${heading}${of}`, ...lines.flatMap(keptIndent), ""];
-  });
-}
 
 /**
  * A plan as plain text in 80 columns, in the order of the work at the loom. A plan that does not fit says so first.
@@ -41,7 +31,7 @@ export function planText(plan: WarpPlan): string {
     ...section("Laying the chains", ...layingLines(plan)),
     ...section("Joining", ...joiningLines(plan)),
     ...section("When all is tied", ...wrapped(plan.position.afterTying)),
-    ...section("The workings", ...workings(plan)),
+    ...section("The workings", ...workingParts(plan).flatMap(([heading, lines]) => [heading, ...lines, ""])),
   ];
   return lines.join("\n").trimEnd();
 }

@@ -1,0 +1,1 @@
+export type { WarpPlan } from "./plan-warp.js";
