@@ -49,11 +49,6 @@ export function columns(caption: string, heads: readonly string[], rows: readonl
   </table>`;
 }
 
-/** Sentences, one paragraph each. */
-export function paragraphs(sentences: readonly string[]): readonly Markup[] {
-  return sentences.map((sentence) => html`<p>${sentence}</p>`);
-}
-
 /** A place to write in. */
 export const blank: Markup = html`<span class="blank"><span class="unseen">to fill in</span></span>`;
 
