@@ -1,153 +1,101 @@
-// pnpm docs:pages: a page for every formula, the verification table and the errata, all from the declarations and the
-// collected cases. With --check it only tells which pages differ.
+// pnpm docs:pages: a page for every formula, the verification table, the errata and the sources, all from the declarations
+// and the collected cases. With --check it only tells which pages differ.
 import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { format } from "prettier";
-import { packageNames, root } from "./built.mjs";
+import { root } from "./built.mjs";
+import { errorPages } from "./docs/error-pages.mjs";
+import { casesTable, formulaPage } from "./docs/formula-page.mjs";
+import { calculations, cases, maths, sentencesOf } from "./docs/handbook.mjs";
+import { book, capital, list } from "./docs/markdown.mjs";
+import { turnedRound } from "./docs/turned-round.mjs";
 import { isPublished } from "./rows.mjs";
-import { calculationsOf, fileOf, mathsSource } from "./source.mjs";
 
 const check = process.argv.includes("--check");
-const maths = await mathsSource();
-const { argumentsOf, asMarkdown, explain, inWords, spreadsheetFormula } = maths;
-const collected = packageNames
-  .map((name) => `${root}packages/${name}/src/verification/cases.json`)
-  .filter(existsSync)
-  .map((path) => JSON.parse(readFileSync(path, "utf8")));
-const all = collected.flatMap(({ cases, sources }) => cases.map((one) => ({ ...one, source: sources[one.source] })));
+const { inWords } = maths;
 
-const capital = (text) => `${text[0].toUpperCase()}${text.slice(1)}`;
-const plain = (text) => text.replace(/[\\`*_[\]{}<>|#&~]/gu, (mark) => `&#${mark.codePointAt(0)};`);
-const table = (heads, rows) =>
-  [heads, heads.map(() => "---"), ...rows].map((cells) => `| ${cells.join(" | ")} |`).join("\n");
-const book = ({ author, title, year, place }, at) => plain([author, title, year, place, at].filter(Boolean).join(", "));
+/** Folders that hold nothing but generated pages. */
+const GENERATED = ["docs/formulas", "docs/errors"];
 
-function boundsOf({ range, dimension, what, member }) {
-  if (what === "list") return `one or more, each ${boundsOf(member)}`;
-  const percent = ["loss", "addition", "share"].includes(dimension);
-  const shown = (bound) => (percent ? `${bound * 100} %` : String(bound));
-  const bounds = [
-    range.atLeast === null ? "" : `${shown(range.atLeast)} or more`,
-    range.above === null ? "" : `more than ${shown(range.above)}`,
-    range.below === null ? "" : `less than ${shown(range.below)}`,
-    range.atMost === undefined ? "" : `no more than ${shown(range.atMost)}`,
-  ];
-  return bounds.filter(Boolean).join(", ") || "any";
-}
+const FOLDERS = {
+  yarn: "Yarn",
+  weave: "Weave",
+  sett: "Sett",
+  cloth: "Cloth",
+  reed: "Reed",
+  warp: "Warp",
+  weft: "Weft",
+  "tie-on": "Tie-on",
+  cost: "Cost",
+};
 
-/** The sentences of the comment above a calculation, up to its first tag. */
-function sentencesOf(name) {
-  const { text } = fileOf(name);
-  const at = text.indexOf(`export const ${name}:`);
-  const comment = text.slice(text.lastIndexOf("/**", at) + 3, at);
-  const lines = comment.split("\n").map((line) => line.replace(/^\s*\* ?/u, ""));
-  const tag = lines.findIndex((line) => line.startsWith("@"));
-  return lines
-    .slice(0, tag < 0 ? undefined : tag)
-    .join("\n")
-    .trim();
-}
-
-const LETTERS = "ABCDEFGHIJKLMNOP";
-
-/** The spreadsheet formula with its inputs in row 2, in the units of the case shown. */
-function cellOf(calculation, input) {
-  const { inputs, result } = calculation.declaration;
-  const unitOf = ({ dimension, unit }) => (dimension === "money" ? maths.currency(unit) : maths[unit]);
-  const cells = Object.entries(inputs).map(([field, { what, member }], index) => {
-    const column = LETTERS[index];
-    if (what === "unit") return [field, input[field]];
-    if (what === "list") {
-      const range = `${column}2:${column}${String(input[field].length + 1)}`;
-      return [field, member.what === "quantity" ? [range, unitOf(input[field][0])] : range];
-    }
-    return [field, what === "quantity" ? [`${column}2`, unitOf(input[field])] : `${column}2`];
-  });
-  const answer = calculation(input);
-  return spreadsheetFormula(calculation, Object.fromEntries(cells), result.what === "quantity" ? unitOf(answer) : null);
-}
-
-function pageOf(name, calculation) {
-  const { declaration } = calculation;
-  const own = all.filter(({ call }) => call === name);
-  const formula = declaration.formula
-    .split("\n")
-    .map((line) => line.trim())
-    .filter(Boolean);
-  const inputs = Object.entries(declaration.inputs).map(([field, input]) => [
-    plain(inWords(field)),
-    plain(input.noun),
-    plain(input.meaning),
-    boundsOf(input),
-  ]);
-  const [shown] = own;
-  const worked =
-    shown === undefined
-      ? []
-      : [
-          `## Worked through\n\n${capital(plain(shown.title))} (${book(shown.source, shown.at)}).`,
-          asMarkdown(explain(calculation, argumentsOf(shown)[0])),
-          `## In a spreadsheet\n\nThe inputs stand in row 2, in the order and units of the working above.`,
-          `\`\`\`text\n${cellOf(calculation, argumentsOf(shown)[0])}\n\`\`\``,
-        ];
-  const slips = declaration.slips.map(({ says }) => `- A sum that ${plain(says)}.`);
+function formulasIndex() {
+  const folders = [...new Set(calculations.map(({ folder }) => folder))];
+  const order = (folder) => (folder in FOLDERS ? Object.keys(FOLDERS).indexOf(folder) : 99);
+  const sections = folders
+    .sort((a, b) => order(a) - order(b))
+    .map((folder) => {
+      const items = calculations
+        .filter((one) => one.folder === folder)
+        .map((one) => {
+          const [sentence] = sentencesOf(one).split(/(?<=\.)\s/u);
+          return `[${capital(inWords(one.name))}](./${one.kebab}.md): ${sentence.replace(/\n/gu, " ")}`;
+        });
+      return `## ${FOLDERS[folder] ?? capital(folder)}\n\n${list(items)}`;
+    });
   return [
-    `# ${capital(inWords(name))}`,
-    sentencesOf(name),
-    `\`\`\`text\n${formula.join("\n")}\n\`\`\``,
-    table(["input", "kind", "meaning", "range"], inputs),
-    `The answer: ${plain([declaration.result.noun, declaration.result.meaning].filter(Boolean).join(", "))}. Source: ${book(declaration.source)}.`,
-    ...worked,
-    ...(own.length === 0 ? [] : [`## Published cases\n\n${casesTable(own)}`]),
-    ...(slips.length === 0 ? [] : [`## Slips\n\n${slips.join("\n")}`]),
-    `Source file: \`${fileOf(name).path}\``,
+    "# Formulas",
+    `${calculations.length} formulas, each on a page of its own: the formula, fields to put your own numbers in, the working line by line, what books print, and the same sum for a spreadsheet and in code.`,
+    ...sections,
   ].join("\n\n");
 }
 
-function casesTable(rows) {
-  return table(
-    ["case", "printed", "exact", "source", "why they differ"],
-    rows.map(({ title, prints, exact, source, at, status, differs }) => [
-      plain(title),
-      plain(prints),
-      plain(exact),
-      book(source, at) + (status === "read" ? "" : ` (${status})`),
-      plain(differs ?? ""),
-    ]),
-  );
-}
-
-const pages = new Map();
-const calculations = calculationsOf(maths);
-for (const [name, calculation] of calculations)
-  pages.set(`docs/formulas/${fileOf(name).kebab}.md`, pageOf(name, calculation));
-pages.set(
-  "docs/formulas/index.md",
-  [
-    "# Formulas",
-    calculations.map(([name]) => `- [${capital(inWords(name))}](./${fileOf(name).kebab}.md)`).join("\n"),
-  ].join("\n\n"),
-);
-const published = all.filter(isPublished);
-pages.set(
-  "docs/verification.md",
-  [
+function verificationTable() {
+  const published = cases.filter(isPublished);
+  const calls = [...new Set(cases.map(({ call }) => call))];
+  return [
     "# Verification table",
     `Every case below is run as a test against the exact answer, to twelve digits. ${published.length} were read in the source named; those with another mark are not counted as published.`,
-    ...[...new Set(all.map(({ call }) => call))].map(
-      (call) => `## ${capital(inWords(call))}\n\n${casesTable(all.filter((one) => one.call === call))}`,
-    ),
-  ].join("\n\n"),
-);
-pages.set(
-  "docs/errata.md",
-  [
+    ...calls.map((call) => `## ${capital(inWords(call))}\n\n${casesTable(cases.filter((one) => one.call === call))}`),
+  ].join("\n\n");
+}
+
+function errata() {
+  return [
     "# Where a source is wrong",
     "The library keeps the exact value; here is what each source prints and why it differs.",
-    casesTable(all.filter(({ differs }) => differs?.startsWith("misprint"))),
-  ].join("\n\n"),
-);
+    casesTable(cases.filter(({ differs }) => differs?.startsWith("misprint"))),
+  ].join("\n\n");
+}
 
-mkdirSync(`${root}docs/formulas`, { recursive: true });
+function sourcesPage() {
+  const sources = new Map();
+  for (const { source, call } of cases) {
+    const calls = sources.get(source.key)?.calls ?? new Set();
+    sources.set(source.key, { source, calls: calls.add(call) });
+  }
+  for (const { name, declaration } of calculations) {
+    const { source } = declaration;
+    const calls = sources.get(source.key)?.calls ?? new Set();
+    sources.set(source.key, { source, calls: calls.add(name) });
+  }
+  const kebabOf = new Map(calculations.map(({ name, kebab }) => [name, kebab]));
+  const linked = (name) =>
+    kebabOf.has(name) ? `[${inWords(name)}](./formulas/${kebabOf.get(name)}.md)` : inWords(name);
+  const entries = [...sources.values()]
+    .sort((a, b) => book(a.source).localeCompare(book(b.source), "en"))
+    .map(({ source, calls }) => `${book(source)}. Used for ${[...calls].map(linked).join(", ")}.`);
+  return ["# Sources", "Every book, paper and page the numbers were checked against.", list(entries)].join("\n\n");
+}
+
+const pages = new Map(calculations.map((one) => [`docs/formulas/${one.kebab}.md`, formulaPage(one)]));
+pages.set("docs/formulas/index.md", formulasIndex());
+pages.set("docs/verification.md", verificationTable());
+pages.set("docs/errata.md", errata());
+pages.set("docs/sources.md", sourcesPage());
+pages.set("docs/turned-round.md", turnedRound());
+for (const [path, text] of errorPages()) pages.set(path, text);
+
+for (const folder of GENERATED) mkdirSync(root + folder, { recursive: true });
 const stale = [];
 for (const [path, text] of pages) {
   const written = await format(`${text}\n`, { parser: "markdown", printWidth: 120 });
@@ -155,8 +103,7 @@ for (const [path, text] of pages) {
   if (check) stale.push(path);
   else writeFileSync(root + path, written);
 }
-for (const file of readdirSync(`${root}docs/formulas`)) {
-  const path = `docs/formulas/${file}`;
+for (const path of GENERATED.flatMap((folder) => readdirSync(root + folder).map((file) => `${folder}/${file}`))) {
   if (pages.has(path)) continue;
   if (check) stale.push(path);
   else rmSync(root + path);

@@ -49,7 +49,7 @@ describe("the packages as published, installed in a bare project", () => {
     expect(printed(write("sum.cjs", text))).toBeCloseTo(2270 / 324, 12);
   });
 
-  it.each(["@thrum/maths", "@thrum/maths/verification", "@thrum/stripes", "@thrum/plan"])(
+  it.each(["@thrum/maths", "@thrum/maths/verification", "@thrum/stripes", "@thrum/plan", "@thrum/sheets"])(
     "%s gives the same names to import and to require",
     (name) => {
       const all = "console.log(JSON.stringify(Object.keys(all).filter((key) => key !== 'module.exports').sort()));";

@@ -9,6 +9,7 @@ const commands = {
   Chromium: ["chromium", "chromium-browser"],
   Jupyter: ["jupyter"],
   "GNU units": ["units"],
+  "Python 3": ["python3"],
 } as const;
 
 export type Program = keyof typeof commands;

@@ -5,6 +5,7 @@ import { runInNewContext } from "node:vm";
 import * as maths from "@thrum/maths";
 import * as verification from "@thrum/maths/verification";
 import * as plan from "@thrum/plan";
+import * as sheets from "@thrum/sheets";
 import * as stripes from "@thrum/stripes";
 import { transform } from "esbuild";
 import { describe, expect, it } from "vitest";
@@ -17,13 +18,14 @@ const scopes: Readonly<Record<string, Scope>> = {
   maths: { ...maths, ...verification },
   stripes: { ...stripes },
   plan: { ...maths, ...plan },
+  sheets: { ...maths, ...sheets },
 };
-const everything: Scope = { ...plan, ...stripes, ...verification, ...maths };
+const everything: Scope = { ...plan, ...sheets, ...stripes, ...verification, ...maths };
 
 function filesIn(folder: string, ends: string): readonly string[] {
   const files = readdirSync(root + folder, { recursive: true, encoding: "utf8" });
   return files
-    .filter((file) => file.endsWith(ends) && !file.includes("node_modules"))
+    .filter((file) => file.endsWith(ends) && !file.includes("node_modules") && !file.includes(".vitepress"))
     .map((file) => `${folder}/${file}`);
 }
 
@@ -69,7 +71,7 @@ async function run(snippet: string, scope: Scope): Promise<number> {
   return found.length;
 }
 
-const sources = ["maths", "stripes", "plan"].flatMap((name) => filesIn(`packages/${name}/src`, ".ts"));
+const sources = ["maths", "stripes", "plan", "sheets"].flatMap((name) => filesIn(`packages/${name}/src`, ".ts"));
 const documents = ["README.md", ...filesIn("docs", ".md"), ...filesIn("packages", "README.md")];
 
 describe("every example shown in a comment gives what it says", () => {

@@ -4,7 +4,14 @@ import { build } from "esbuild";
 import { root } from "./built.mjs";
 
 const maths = `${root}packages/maths/src`;
-const entry = ["index.ts", "engine/formula/index.ts", "engine/working/index.ts", "verification/self-test.ts"];
+const entry = [
+  "index.ts",
+  "engine/quantity/index.ts",
+  "engine/formula/index.ts",
+  "engine/working/index.ts",
+  "engine/solve/index.ts",
+  "verification/self-test.ts",
+];
 
 let loaded = 0;
 

@@ -47,6 +47,7 @@ const CHOICES: readonly (readonly string[])[] = [
   ["tex", "denier", "cotton", "worsted", "linen", "metric"],
   ["single", "finished thread"],
   ["once", "twice"],
+  ["overhand, two strands together", "overhand, one strand", "square", "weaver's"],
 ];
 
 /** Other values of the same sort: other numbers, lengths, masses, percentages, choices, colours or words. */
@@ -104,11 +105,25 @@ describe("the printed plan of the napkins", () => {
     "The old warp stands in for 18 in of waste at the back: 184 yd of yarn need not",
     // 14 ÷ 2 = 7 m to the gram, 142.857 tex; 8 ÷ 2 = 4 hanks of 840 yd to the pound, 147.637 tex; 0.9676 of it.
     "  CHECK, indigo: The new yarn is lighter, about 97 hundredths of the old weight",
+    // 9 × 17.5 × 1.18 + 10, the hundredths added up instead of divided out.
+    "Added up instead of divided out, the percentages give 195.85 in, by the tape",
+    // 252 × 5.56159 = 1401.52 yd; 175 in × 18 picks × 18.4 in = 57,960 in = 1610 yd; 3011.52 ÷ 3360 × 16 = 14.3406 oz.
+    "natural   252  1401.53 yd  1610 yd  3011.53 yd  14.35 oz",
+    // 14.3406 − 6 = 8.3406; 16 − 8.3406 = 7.6594.
+    "natural  6 oz     8.35 oz  2 of 8 oz  7.65 oz",
+    // 20 g × 7 m = 140 m; ÷ 36 = 3.8889 m = 4.2530 yd.
+    "The indigo on hand allows a warp of 4.25 yd with these stripes.",
+    // 17.5 ÷ 0.9 = 19.4444, eight of them 155.5556.
+    "    8  155.556 in, by the tape about 155 1/2 in  ______",
+    // 252 ÷ 4, 80 ÷ 4, 36 ÷ 4: every stripe but the indigo is whole repeats, and those come in pairs.
+    "    1    92  63 natural, 20 madder, 9 indigo",
+    // 1.6 mm ÷ (25.4 ÷ (28 √4)) = 3.5276 threads; 0.7 and 1.3 of it.
+    "  Knots in natural: A dent is 3.5 threads wide, between 2.5 and 4.6 as far as it",
     // 80 × 5.56159 = 444.93 yd; ÷ 3360 = 0.132419 lb = 2.1187 oz; 8 − 2.1187 = 5.8813.
-    "madder     80  444.93 yd   2.12 oz",
+    "madder     80  444.93 yd   0 yd     444.93 yd   2.12 oz",
     "madder   0 oz     2.12 oz  1 of 8 oz  5.88 oz",
     // 36 × 5.08552 m = 183.079 m; ÷ 7 m/g = 26.154 g; less 20 g on hand 6.154; 50 − 6.154 = 43.846.
-    "indigo     36  200.22 yd   26.16 g",
+    "indigo     36  200.22 yd   0 yd     200.22 yd   26.16 g",
     "indigo   20 g     6.16 g   1 of 50 g  43.84 g",
     // The sixth edge is end 100: dent 50, and 100 = 25 × 4, the last place of the repeat.
     "     6  indigo      6     95   100    50      4      4",

@@ -3,3 +3,4 @@ export * from "./books.js";
 export * from "./weavers.js";
 export * from "./yarn.js";
 export * from "./cloth.js";
+export * from "./measures.js";

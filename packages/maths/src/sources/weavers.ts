@@ -323,3 +323,39 @@ export const cawsThrums2022: Source = {
   year: "2022",
   place: "online",
 };
+
+/** A weaver who measured three warps part by part. */
+export const rogueWeaver2025: Source = {
+  key: "rogue-weaver-2025",
+  author: "The Rogue Weaver",
+  title: "Warp Length, Take-up and Waste",
+  year: "2025",
+  place: "online",
+};
+
+/** A maker of looms with a plan for napkins in log cabin. */
+export const allenNapery: Source = {
+  key: "allen-log-cabin-napery",
+  author: "Malynda Allen",
+  title: "Log Cabin Napery",
+  year: "undated",
+  place: "online",
+};
+
+/** A weaver on how much yarn to have. */
+export const fiberAddict: Source = {
+  key: "fiberaddict-yarn",
+  author: "fiberaddict",
+  title: "Yarn requirements",
+  year: "undated",
+  place: "online",
+};
+
+/** The key of an entrance examination in textile technology, on power-loom reeds. */
+export const reedAirSpace: Source = {
+  key: "reed-air-space",
+  author: "Collegedunia",
+  title: "Recommended percentage of air space in reeds",
+  year: "undated",
+  place: "online",
+};

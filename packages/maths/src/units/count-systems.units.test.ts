@@ -47,6 +47,7 @@ describeWith("GNU units", (path) => {
     const run = spawnSync(path, ["--terse", "--output-format", "%.15g", expressions[name] ?? name, base]);
     const theirs = Number(run.stdout.toString());
     const [over, under] = genuineUnit(system(1))?.scale ?? [Number.NaN, 1];
-    expect(Math.abs(theirs - over / under)).toBeLessThanOrEqual((1e-13 * over) / under);
+    const chains = `GNU units: 1 ${expressions[name] ?? name} = ${String(theirs)} ${base}; ours: 1 ${name} = ${String(over)} ÷ ${String(under)}`;
+    expect(Math.abs(theirs - over / under), chains).toBeLessThanOrEqual((1e-13 * over) / under);
   });
 });

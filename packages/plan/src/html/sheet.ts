@@ -29,13 +29,14 @@ type Cell = string | number | Markup;
 export function columns(caption: string, heads: readonly string[], rows: readonly (readonly Cell[])[]): Markup {
   const cell = (one: Cell): Markup =>
     typeof one === "number" ? html`<td class="number">${one}</td>` : html`<td>${one}</td>`;
+  const isNumber = heads.map((_, at) => rows.every((row) => typeof row[at] === "number"));
   return html`<table>
     <caption>
       ${caption}
     </caption>
     <thead>
       <tr>
-        ${heads.map((head) => html`<th scope="col">${head}</th>`)}
+        ${heads.map((head, at) => html`<th scope="col" class="${isNumber[at] === true ? "number" : "words"}">${head}</th>`)}
       </tr>
     </thead>
     <tbody>

@@ -28,8 +28,13 @@ function tried<T>(path: Place, make: () => T): Tried<T> {
   }
 }
 
-function yarnFaults(stripes: readonly StripesItem[], names: readonly string[]): readonly PlacedFault[] {
-  const used = coloursIn(stripes, ["stripes"]);
+function yarnFaults(
+  stripes: readonly StripesItem[],
+  names: readonly string[],
+  weft: string | null,
+): readonly PlacedFault[] {
+  const woven = weft === null ? [] : [[weft, ["weft", "yarn"]] as const];
+  const used = [...coloursIn(stripes, ["stripes"]), ...woven];
   const unknown = used
     .filter(([colour]) => !names.includes(colour))
     .map(([colour, path]) => ({
@@ -44,9 +49,9 @@ function yarnFaults(stripes: readonly StripesItem[], names: readonly string[]): 
     .map((name) => ({
       code: "out-of-range" as const,
       path: ["yarns", name],
-      expected: "a yarn that a stripe uses",
+      expected: "a yarn that a stripe or the weft uses",
       received: `"${name}", which none does`,
-      remedy: "Give it a stripe, or leave it out.",
+      remedy: "Give it a stripe or weave with it, or leave it out.",
     }));
   return [...unknown, ...idle];
 }
@@ -76,6 +81,27 @@ function seatFaults({ endOneOn, knotsTied, weaverFaces }: Job["loom"]): readonly
   return laid.ok ? [] : [laid.fault];
 }
 
+function weftYarn(weft: unknown): string | null {
+  const { yarn } = Object(weft) as { readonly yarn?: unknown };
+  return typeof yarn === "string" ? yarn : null;
+}
+
+/** A shaft without a number of spare heddles, none being a number too. */
+function heddleFaults(oldWarp: unknown): readonly PlacedFault[] {
+  const { threading, spareHeddles } = Object(oldWarp) as Readonly<Record<string, unknown>>;
+  const shafts = Array.isArray(threading)
+    ? Math.max(0, ...(threading as unknown[]).filter((one) => typeof one === "number"))
+    : 0;
+  return ["beforeFirst", "afterLast"].flatMap((side) => {
+    const on = (Object(spareHeddles) as Readonly<Record<string, unknown>>)[side];
+    if (!Array.isArray(on) || on.length === 0 || on.length >= shafts) return [];
+    const path = ["oldWarp", "spareHeddles", side];
+    const expected = `a number for each of ${String(shafts)} shafts`;
+    const remedy = "Write 0 for a shaft that has none left.";
+    return [{ code: "out-of-range" as const, path, expected, received: `${String(on.length)} numbers`, remedy }];
+  });
+}
+
 function partOf<T>(schema: v.GenericSchema<unknown, T>, part: unknown): T | null {
   const parsed = v.safeParse(schema, part);
   return parsed.success ? parsed.output : null;
@@ -92,7 +118,8 @@ export function crossFaults(job: unknown): readonly PlacedFault[] {
   const warp = stripes === null ? null : warpOf(stripes);
   return [
     ...(loom === null ? [] : seatFaults(loom)),
-    ...(stripes === null || named === null ? [] : yarnFaults(stripes, named)),
+    ...heddleFaults(parts["oldWarp"]),
+    ...(stripes === null || named === null ? [] : yarnFaults(stripes, named, weftYarn(parts["weft"]))),
     ...(warp === null || warp.ok ? [] : [warp.fault]),
     ...(warp?.ok === true && winding !== null ? windingFaults(warp.value, winding) : []),
   ];

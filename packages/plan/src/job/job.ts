@@ -1,4 +1,4 @@
-import type { Length, Loss, Mass } from "@thrum/maths";
+import type { Knot, Length, Loss, Mass } from "@thrum/maths";
 
 /** A yarn by its label. */
 export interface JobYarn {
@@ -32,6 +32,7 @@ export interface Job {
     readonly weaverFaces: "back of the loom" | "front of the loom";
     /** Seen from the front of the loom. */
     readonly endOneOn: "left" | "right";
+    readonly knot: Knot;
   };
   /** As it stands, counted on the loom. */
   readonly oldWarp: {
@@ -41,6 +42,12 @@ export interface Job {
     /** The shafts of one threading repeat. */
     readonly threading: readonly number[];
     readonly yarn: JobYarn;
+    /** Free between two wires of the reed. */
+    readonly gapInDent: Length | "not measured";
+    /** Of the reed, outside the warp. */
+    readonly emptyDents: { readonly beforeFirst: number; readonly afterLast: number };
+    /** For each shaft from shaft 1, those that hang outside the outermost threaded end. */
+    readonly spareHeddles: { readonly beforeFirst: readonly number[]; readonly afterLast: readonly number[] };
   };
   readonly newWarp: {
     readonly sett: { readonly ends: number; readonly in: "1 inch" | "1 centimetre" };
@@ -60,7 +67,13 @@ export interface Job {
     /** Of the width, from the reed to finished. */
     readonly widthReedToFinished: Loss;
   };
-  /** By the name the stripes call them. */
+  readonly weft: {
+    /** One of the yarns. */
+    readonly yarn: string;
+    /** Counted on the cloth at weaving tension. */
+    readonly picksAtLoom: { readonly picks: number; readonly in: "1 inch" | "1 centimetre" };
+  };
+  /** By the name the stripes and the weft call them. */
   readonly yarns: Readonly<Record<string, JobWarpYarn>>;
   readonly stripes: readonly StripesItem[];
   readonly winding: {

@@ -44,19 +44,19 @@ describe("a job file", () => {
     const faults = faultsOf(faulty);
     expect(faults).toEqual([
       'line 8, loom.endOneOn: expected "left" or "right", received "lefft". Was "left" meant?',
-      "line 11, oldWarp.ends: expected a whole number of ends, from 1 to 20000, received 368.5.",
+      "line 12, oldWarp.ends: expected a whole number of ends, from 1 to 20000, received 368.5.",
       expect.stringMatching(
-        /^line 20, newWarp\.takeUp: expected a percentage lost, such as "9 % lost", received "8 %"/u,
+        /^line 24, newWarp\.takeUp: expected a percentage lost, such as "9 % lost", received "8 %"/u,
       ),
-      expect.stringMatching(/^line 25, pieces\.hemEachEnd: expected the key hemEachEnd, received nothing/u),
-      expect.stringMatching(/^line 26, pieces\.finishedLength: expected a length, received 16\. .*27 in/u),
+      expect.stringMatching(/^line 29, pieces\.hemEachEnd: expected the key hemEachEnd, received nothing/u),
+      expect.stringMatching(/^line 30, pieces\.finishedLength: expected a length, received 16\. .*27 in/u),
       expect.stringMatching(
-        /^line 27, pieces\.hemEachSide: .*received the key "hemEachSide"\. Was hemEachEnd meant\?/u,
+        /^line 31, pieces\.hemEachSide: .*received the key "hemEachSide"\. Was hemEachEnd meant\?/u,
       ),
-      expect.stringMatching(/^line 33, yarns\.madder: expected a yarn that a stripe uses/u),
-      expect.stringMatching(/^line 39, stripes\[1\]\.mirror\[0\]\.colour: expected one of the yarns/u),
-      expect.stringMatching(/^line 51, winding\.pegs: .*received the key "pegs"/u),
-      expect.stringMatching(/^line 52, winding\.toString: .*received the key "toString"/u),
+      expect.stringMatching(/^line 41, yarns\.madder: expected a yarn that a stripe or the weft uses/u),
+      expect.stringMatching(/^line 47, stripes\[1\]\.mirror\[0\]\.colour: expected one of the yarns/u),
+      expect.stringMatching(/^line 59, winding\.pegs: .*received the key "pegs"/u),
+      expect.stringMatching(/^line 60, winding\.toString: .*received the key "toString"/u),
     ]);
   });
 

@@ -2,7 +2,7 @@ import * as v from "valibot";
 import { any, some } from "./amounts.js";
 import type { AmountSchemas } from "./amounts.js";
 import type { Job, StripesItem } from "./job.js";
-import { count, oneOf, shaft, words, yarnName, yarnNumber } from "./values.js";
+import { count, counted, oneOf, shaft, words, yarnName, yarnNumber } from "./values.js";
 
 /** More than a hand loom holds: a count beyond it is a slip. */
 export const MOST_ENDS = 20_000;
@@ -18,6 +18,12 @@ const threading = v.pipe(
   v.array(shaft, "the shafts of one threading repeat, such as [1, 2, 3, 4]|"),
   v.minLength(1, "one shaft or more|"),
   v.maxLength(MOST_ENDS, "no more shafts than a loom has ends|"),
+);
+
+const heddles = v.pipe(
+  v.array(counted("heddles", MOST_ENDS), "spare heddles on each shaft, from shaft 1, such as [3, 3, 2, 3]|"),
+  v.minLength(1, "one number or more|"),
+  v.maxLength(100, "no more shafts than a loom has|"),
 );
 
 const stripesItem: v.GenericSchema<unknown, StripesItem> = v.lazy((given) => {
@@ -39,6 +45,7 @@ export const loomSchema: v.GenericSchema<unknown, Job["loom"]> = v.object({
   knotsTied: oneOf("in front of the reed", "behind the reed", "behind the heddles"),
   weaverFaces: oneOf("back of the loom", "front of the loom"),
   endOneOn: oneOf("left", "right"),
+  knot: oneOf("overhand, two strands together", "overhand, one strand", "square", "weaver's"),
 });
 
 export const windingSchema: v.GenericSchema<unknown, Job["winding"]> = v.object({
@@ -64,6 +71,12 @@ export function jobSchema({ length, mass, loss }: AmountSchemas): v.GenericSchem
       endsPerDent: count("ends in each dent", 100),
       threading,
       yarn: v.object(yarnFields),
+      gapInDent: v.union(
+        [v.literal("not measured"), some(length, "length")],
+        'the free gap between two wires, such as 1.5 mm, or "not measured"|',
+      ),
+      emptyDents: v.object({ beforeFirst: counted("dents", MOST_ENDS), afterLast: counted("dents", MOST_ENDS) }),
+      spareHeddles: v.object({ beforeFirst: heddles, afterLast: heddles }),
     }),
     newWarp: v.object({
       sett: v.object({ ends: count("ends", 1000), in: oneOf("1 inch", "1 centimetre") }),
@@ -78,6 +91,10 @@ export function jobSchema({ length, mass, loss }: AmountSchemas): v.GenericSchem
       hemEachEnd: any(length, "length"),
       loomToFinished: loss,
       widthReedToFinished: loss,
+    }),
+    weft: v.object({
+      yarn: yarnName,
+      picksAtLoom: v.object({ picks: count("picks", 1000), in: oneOf("1 inch", "1 centimetre") }),
     }),
     yarns: v.record(
       yarnName,

@@ -2,17 +2,22 @@ import * as v from "valibot";
 import { shownText } from "../text/clean.js";
 import { nearName } from "./near-name.js";
 
-function whole(what: string, most: number): v.GenericSchema<number, number> {
-  const advice = `${what}, from 1 to ${String(most)}|`;
+function whole(what: string, most: number, least = 1): v.GenericSchema<number, number> {
+  const advice = `${what}, from ${String(least)} to ${String(most)}|`;
   return v.pipe(
     v.number(advice),
-    v.check((given) => Number.isInteger(given) && given >= 1 && given <= most, advice),
+    v.check((given) => Number.isInteger(given) && given >= least && given <= most, advice),
   );
 }
 
 /** A whole number of things, from one up to more than any hand loom asks for. */
 export function count(noun: string, most: number): v.GenericSchema<number, number> {
   return whole(`a whole number of ${noun}`, most);
+}
+
+/** A whole number of things that may be none. */
+export function counted(noun: string, most: number): v.GenericSchema<number, number> {
+  return whole(`a whole number of ${noun}`, most, 0);
 }
 
 /** A shaft by its number, from the one nearest the weaver or the farthest, as she counts them. */

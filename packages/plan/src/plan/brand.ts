@@ -1,5 +1,5 @@
 import { wrongKind } from "../job/wrong-kind.js";
-import type { WarpPlan } from "./plan-warp.js";
+import type { WarpPlan } from "./warp-plan.js";
 
 /** Shared by every copy of the package; the number is that of the layout. */
 const BRAND = Symbol.for("thrum.plan.1");

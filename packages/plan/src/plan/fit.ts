@@ -1,5 +1,5 @@
 import { tieOn } from "@thrum/maths";
-import type { Finding, TieOnReport } from "@thrum/maths";
+import type { EndsAtSides, Finding, TieOnReport } from "@thrum/maths";
 
 type NewWarp = Parameters<typeof tieOn>[1];
 
@@ -21,7 +21,18 @@ export interface NewYarn {
   readonly count: NewWarp["count"];
 }
 
-const WORST_FIRST = ["does not fit", "check", "fits"] as const;
+/** Ends more or fewer are no hindrance where they can be added or dropped at the sides. */
+function endsFinding(finding: Finding, sides: EndsAtSides): Finding {
+  if (finding.about !== "ends" || finding.agrees) return finding;
+  const standing = sides.verdict === "does not fit" ? "must" : "check";
+  return { ...finding, standing, says: sides.says };
+}
+
+function verdictOf(findings: readonly Finding[]): TieOnReport["verdict"] {
+  const differs = (standing: Finding["standing"]): boolean =>
+    findings.some((one) => one.standing === standing && !one.agrees);
+  return differs("must") ? "does not fit" : differs("check") ? "check" : "fits";
+}
 
 function gristFindings(reports: readonly (readonly [string, TieOnReport])[]): readonly FitFinding[] {
   const bySentence = new Map<string, FitFinding>();
@@ -39,14 +50,14 @@ export function warpFit(
   old: Parameters<typeof tieOn>[0],
   planned: Omit<NewWarp, "count">,
   yarns: readonly NewYarn[],
+  sides: EndsAtSides,
 ): WarpFit {
   const reports = yarns.map(({ name, count }) => [name, tieOn(old, { ...planned, count })] as const);
   const [first] = reports;
   if (first === undefined) throw new RangeError("a warp without a yarn");
-  const [, { findings: shared, steps, verdict: own }] = first;
-  const verdict = WORST_FIRST.find((one) => reports.some(([, report]) => report.verdict === one)) ?? own;
+  const [, { findings: shared, steps }] = first;
   const findings = shared.flatMap((finding) =>
-    finding.about === "grist" ? gristFindings(reports) : [{ ...finding, yarns: [] }],
+    finding.about === "grist" ? gristFindings(reports) : [{ ...endsFinding(finding, sides), yarns: [] }],
   );
-  return { verdict, findings, steps };
+  return { verdict: verdictOf(findings), findings, steps };
 }

@@ -35,19 +35,3 @@ export function joiningRows(warp: Sequence<string>, { endsPerDent, threading }: 
     };
   });
 }
-
-/** How many ends each shaft carries: what a heddle count is held against. */
-export interface ShaftLoad {
-  readonly shaft: number;
-  readonly ends: number;
-}
-
-/** The ends of the new warp on each shaft, the threading repeated right across. */
-export function shaftLoads(ends: number, threading: readonly number[]): readonly ShaftLoad[] {
-  const shafts = [...new Set(threading)].sort((a, b) => a - b);
-  return shafts.map((shaft) => {
-    const places = threading.flatMap((one, at) => (one === shaft ? [at] : []));
-    const onShaft = places.map((at) => Math.max(0, Math.ceil((ends - at) / threading.length)));
-    return { shaft, ends: onShaft.reduce((a, b) => a + b, 0) };
-  });
-}

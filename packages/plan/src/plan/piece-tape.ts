@@ -1,4 +1,4 @@
-import { inches, percentLost, times, warpLength } from "@thrum/maths";
+import { piecesFromWarp, times, wovenLength } from "@thrum/maths";
 import type { Length } from "@thrum/maths";
 import type { Job } from "../job/job.js";
 import { step } from "./step.js";
@@ -10,7 +10,7 @@ export interface TapeMark {
   readonly at: Length;
 }
 
-/** A tape pinned to the cloth. */
+/** A tape pinned to the cloth, and the pieces that the whole warp gives. */
 export interface PieceTape {
   /** One piece with its hems, at weaving tension. */
   readonly wovenLength: Length;
@@ -20,12 +20,17 @@ export interface PieceTape {
   readonly steps: readonly PlanStep[];
 }
 
-/** Where each piece stops, measured on the cloth from the first pick: the sum of the warp's length without thread or waste. */
-export function pieceTape({ pieces }: Job): PieceTape {
-  const { number, finishedLength, hemEachEnd, loomToFinished } = pieces;
-  const cloth = { pieces: 1, finishedLength, hemEachEnd, loomToFinished };
-  const input = { ...cloth, takeUp: percentLost(0), loomWaste: inches(0) };
-  const wovenLength = warpLength(input);
-  const marks = Array.from({ length: number }, (_, at) => ({ piece: at + 1, at: times(wovenLength, at + 1) }));
-  return { wovenLength, marks, woven: times(wovenLength, number), steps: [step(warpLength, input)] };
+/** Where each piece stops, measured on the cloth from the first pick, never on the warp. */
+export function pieceTape({ pieces, newWarp }: Job, warpLength: Length, loomWaste: Length): PieceTape {
+  const { finishedLength, hemEachEnd, loomToFinished, number } = pieces;
+  const wovenInput = { finishedLength, hemEachEnd, loomToFinished };
+  const woven = wovenLength(wovenInput);
+  const left = { warpLeft: warpLength, loomWaste, takeUp: newWarp.takeUp, wovenLength: woven };
+  const marks = Array.from({ length: number }, (_, at) => ({ piece: at + 1, at: times(woven, at + 1) }));
+  return {
+    wovenLength: woven,
+    marks,
+    woven: times(woven, number),
+    steps: [step(wovenLength, wovenInput), step(piecesFromWarp, left)],
+  };
 }

@@ -12,8 +12,15 @@ function napkins(): Job {
   return reading.job;
 }
 
-function tied(loom: Job["loom"]): Job {
-  return { ...napkins(), loom };
+function tied(loom: Omit<Job["loom"], "knot">): Job {
+  return { ...napkins(), loom: { ...loom, knot: "square" } };
+}
+
+/** No heddle to spare on any shaft. */
+function threaded(threading: readonly number[]): Job {
+  const none = threading.map(() => 0);
+  const job = napkins();
+  return { ...job, oldWarp: { ...job.oldWarp, threading, spareHeddles: { beforeFirst: none, afterLast: none } } };
 }
 
 function faultsOf(job: unknown): readonly string[] {
@@ -28,7 +35,7 @@ function faultsOf(job: unknown): readonly string[] {
 
 describe("a plan", () => {
   it("places every stripe edge on its dent, its place in the repeat and its shaft", () => {
-    const { joining } = planWarp({ ...napkins(), oldWarp: { ...napkins().oldWarp, threading: [1, 3, 2, 4, 5, 6] } });
+    const { joining } = planWarp(threaded([1, 3, 2, 4, 5, 6]));
     // End 64: dent 32 at two to the dent; 64 = 10 × 6 + 4, the fourth place, which is on shaft 4.
     expect(joining[1]).toMatchObject({ lastEnd: 64, dent: 32, placeInRepeat: 4, shaft: 4 });
     expect(joining[1]).toMatchObject({ splitsDent: false, splitsRepeat: true });
@@ -88,11 +95,12 @@ describe("a plan", () => {
 
   it("that does not fit is printed all the same, the failing step first and no number hidden", () => {
     const job = napkins();
-    const plan = planWarp({ ...job, oldWarp: { ...job.oldWarp, ends: 372 } });
+    const narrow = { ...threaded([1, 2, 3, 4]).oldWarp, ends: 360 };
+    const plan = planWarp({ ...job, oldWarp: narrow });
     const text = planText(plan);
     expect(plan.fit.verdict).toBe("does not fit");
     expect(text.indexOf("DOES NOT FIT")).toBeLessThan(text.indexOf("BEFORE YOU CUT"));
-    expect(text).toContain("MUST: The new warp is 4 ends short");
+    expect(text).toContain("MUST: Add 4 ends before end 1 and 4 ends after the last. heddles short before");
     expect(text).toContain("Warp for 9 pieces: 200.217 in, by the tape rounded up to 200 1/4 in.");
   });
 
@@ -105,9 +113,10 @@ describe("a plan", () => {
 
   it("opens every number into a working that ends in it", () => {
     const plan = planWarp(napkins());
-    expect(plan.steps.at(-1)?.explain().result.value).toBe("200.217 in");
+    const warp = plan.steps.find(({ calculation }) => calculation.declaration.name === "warpLength");
+    expect(warp?.explain().result.value).toBe("200.217 in");
     expect(plan.position.steps[0]?.explain().result.value).toBe("6624 in");
-    expect(plan.yarns.flatMap(({ steps }) => steps.map((one) => one.explain().name))).toHaveLength(9);
+    expect(plan.yarns.flatMap(({ steps }) => steps.map((one) => one.explain().name))).toHaveLength(11);
   });
 
   it("buys nothing where there is enough on hand", () => {

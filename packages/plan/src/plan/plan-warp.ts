@@ -1,69 +1,24 @@
-import { dentsPerInch, dentsPerTenCentimetres, endsPerCentimetre, endsPerInch } from "@thrum/maths";
-import { finishedWidth, reedWidth, settInReed, warpLength } from "@thrum/maths";
-import type { EndsPerLength, Length } from "@thrum/maths";
+import { finishedWidth, reedWidth, settInReed, warpLength, warpLengthByBothRules } from "@thrum/maths";
+import type { Length } from "@thrum/maths";
 import { chains, edges, endsPerColour, layingList } from "@thrum/stripes";
-import type { LaidChain } from "@thrum/stripes";
 import { frozen } from "../job/frozen.js";
 import { givenJob } from "../job/given-job.js";
 import type { Job, JobWarpYarn } from "../job/job.js";
 import { sequenceOf } from "../job/stripes.js";
 import { madePlan } from "./brand.js";
 import { warpFit } from "./fit.js";
-import type { WarpFit } from "./fit.js";
 import { tyingGroups } from "./groups.js";
-import type { TyingGroup } from "./groups.js";
-import { joiningRows, shaftLoads } from "./joining.js";
-import type { JoiningRow, ShaftLoad } from "./joining.js";
+import { joiningRows } from "./joining.js";
+import { joinable } from "./knots.js";
 import { pieceTape } from "./piece-tape.js";
-import type { PieceTape } from "./piece-tape.js";
 import { knotPosition } from "./position.js";
-import type { KnotPosition } from "./position.js";
+import { oldSley, picksOf, settOf } from "./closeness.js";
+import { shedProof } from "./shed-proof.js";
 import { step } from "./step.js";
-import type { PlanStep } from "./step.js";
+import type { WarpPlan } from "./warp-plan.js";
 import { woundChain } from "./winding.js";
-import type { WoundChain } from "./winding.js";
-import { threadCountOf, yarnPlan } from "./yarns.js";
-import type { YarnPlan } from "./yarns.js";
-
-/** One warp from the old thrums to the joining, in the order of the work at the loom. */
-export interface WarpPlan {
-  readonly title: string;
-  readonly note: string;
-  readonly position: KnotPosition;
-  readonly fit: WarpFit;
-  readonly sett: EndsPerLength;
-  readonly widthInReed: Length;
-  readonly finishedWidth: Length;
-  readonly pieces: number;
-  readonly warpLength: Length;
-  readonly ends: number;
-  readonly yarns: readonly YarnPlan[];
-  /** The chains in the order wound. */
-  readonly winding: readonly WoundChain[];
-  readonly threadsTogether: number;
-  /** The chains as they lie before the weaver, from her left. */
-  readonly laid: readonly LaidChain<string>[];
-  readonly weaverFaces: Job["loom"]["weaverFaces"];
-  /** The side on which the weaver, as she sits, finds end 1. */
-  readonly endOneAt: "left" | "right";
-  readonly joining: readonly JoiningRow[];
-  /** The knots in groups, to be counted on both warps before they are tied. */
-  readonly groups: readonly TyingGroup[];
-  readonly shafts: readonly ShaftLoad[];
-  readonly pieceTape: PieceTape;
-  /** The sums behind width and length; the position and the yarns carry their own. */
-  readonly steps: readonly PlanStep[];
-}
-
-function settOf({ sett }: Job["newWarp"]): EndsPerLength {
-  return sett.in === "1 inch" ? endsPerInch(sett.ends) : endsPerCentimetre(sett.ends);
-}
-
-/** The sley that is kept: the old reed at the old ends per dent. */
-function oldSley({ reed, endsPerDent }: Job["oldWarp"]): Parameters<typeof settInReed>[0] {
-  const dents = reed.in === "1 inch" ? dentsPerInch(reed.dents) : dentsPerTenCentimetres(reed.dents);
-  return { reed: dents, endsPerDent };
-}
+import { threadCountOf } from "./thread-count.js";
+import { yarnPlan } from "./yarns.js";
 
 function lengthInput({ pieces, newWarp }: Job, waste: Length): Parameters<typeof warpLength>[0] {
   const { number, finishedLength, hemEachEnd, loomToFinished } = pieces;
@@ -81,7 +36,9 @@ export function planWarp(job: Job): WarpPlan {
   const given = givenJob(job);
   const { oldWarp, newWarp, pieces, winding, loom } = given;
   const warp = sequenceOf(given.stripes);
-  const colours = [...endsPerColour(warp)].map(([name, ends]) => ({ name, ends, yarn: yarnOf(given.yarns, name) }));
+  const endsOf = endsPerColour(warp);
+  const names = [...new Set([...endsOf.keys(), given.weft.yarn])];
+  const colours = [...endsOf.keys()].map((name) => ({ name, yarn: yarnOf(given.yarns, name) }));
   const counts = colours.map(({ name, yarn }) => ({ name, count: threadCountOf(yarn) }));
   const sleyInput = oldSley(oldWarp);
   const sett = settInReed(sleyInput);
@@ -93,6 +50,10 @@ export function planWarp(job: Job): WarpPlan {
   const finishedInput = { widthInReed, reedToFinished: pieces.widthReedToFinished };
   const warpInput = lengthInput(given, position.waste);
   const length = warpLength(warpInput);
+  const tape = pieceTape(given, length, position.waste);
+  const picks = picksOf(given.weft);
+  const weft = { wovenLength: tape.woven, picks, widthInReed };
+  const join = joinable(given, sleyInput.reed, warp.ends, old.count, counts);
   const cut = chains({ sequence: warp, most: winding.mostEndsInChain, cutAt: winding.chainsEndAt });
   const { endOneOn, knotsTied: tiedAt, weaverFaces } = loom;
   const laid = layingList({ chains: cut, endOneOn, tiedAt, weaverFaces });
@@ -101,14 +62,18 @@ export function planWarp(job: Job): WarpPlan {
       title: given.title,
       note: given.note,
       position,
-      fit: warpFit(old, { ...planned, edges: edges(warp) }, counts),
+      fit: warpFit(old, { ...planned, edges: edges(warp) }, counts, join.sides),
+      joinable: join,
       sett,
       widthInReed,
       finishedWidth: finishedWidth(finishedInput),
       pieces: pieces.number,
       warpLength: length,
       ends: warp.ends,
-      yarns: colours.map(({ name, ends, yarn }) => yarnPlan(name, ends, yarn, length)),
+      yarns: names.map((name) => {
+        const use = { ends: endsOf.get(name) ?? 0, warpLength: length, weft: name === given.weft.yarn ? weft : null };
+        return yarnPlan(name, yarnOf(given.yarns, name), use);
+      }),
       winding: cut.map((chain) => woundChain(chain, winding)),
       threadsTogether: winding.threadsTogether,
       laid,
@@ -116,13 +81,18 @@ export function planWarp(job: Job): WarpPlan {
       endOneAt: laid[0]?.firstEndOn ?? endOneOn,
       joining: joiningRows(warp, oldWarp),
       groups: tyingGroups(warp, oldWarp),
-      shafts: shaftLoads(warp.ends, oldWarp.threading),
-      pieceTape: pieceTape(given),
+      shedProof: shedProof(warp, oldWarp.threading),
+      picks,
+      weftYarn: given.weft.yarn,
+      pieceTape: tape,
+      warpLengthByAdding: warpLengthByBothRules(warpInput).adding,
       steps: [
         step(settInReed, sleyInput),
         step(reedWidth, widthInput),
         step(finishedWidth, finishedInput),
         step(warpLength, warpInput),
+        ...tape.steps,
+        ...join.steps,
       ],
     }),
   );

@@ -87,7 +87,11 @@ describe(`a plan of any job (seed ${String(seed)})`, () => {
         expect(plan.position.sparedYarn.in(inches)).toBeCloseTo(plan.ends * made.behind, 9);
         for (const [name, own] of Object.entries(ends)) {
           const yarn = plan.yarns.find((one) => one.name === name);
-          const length = by(ratio(own), over(warp, ratio(36)));
+          // Natural is woven with too: 18 picks to the inch, as wide as its ends at 20 to the inch.
+          const cloth = by(ratio(made.pieces), over(cut, left(made.loomToFinished)));
+          const weft = by(by(cloth, ratio(18)), ratio(plan.ends, 20));
+          const inAll = plus(by(ratio(own), warp), name === "natural" ? weft : ratio(0));
+          const length = over(inAll, ratio(36));
           const mass = over(by(length, ratio(16 * made.plies)), ratio(840 * made.count));
           const short = plus(mass, ratio(-made.onHandOunces));
           const packages = short[0] > 0n ? ceiling(over(short, ratio(made.packageOunces))) : 0;
@@ -100,7 +104,11 @@ describe(`a plan of any job (seed ${String(seed)})`, () => {
         }
         expect(plan.joining.map(({ ends: own }) => own).reduce((a, b) => a + b)).toBe(plan.ends);
         expect(plan.winding.flatMap(({ stripes }) => stripes).reduce((sum, one) => sum + one.ends, 0)).toBe(plan.ends);
-        expect(plan.shafts.reduce((sum, one) => sum + one.ends, 0)).toBe(plan.ends);
+        expect(plan.groups.reduce((sum, one) => sum + one.ends, 0)).toBe(plan.ends);
+        for (const [name, own] of Object.entries(ends)) {
+          const raised = plan.shedProof.flatMap(({ colours }) => colours).filter(({ colour }) => colour === name);
+          expect(raised.reduce((sum, one) => sum + one.ends, 0)).toBe(own);
+        }
       }),
       { numRuns: 200, seed },
     );

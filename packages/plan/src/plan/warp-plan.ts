@@ -1,1 +1,47 @@
-export type { WarpPlan } from "./plan-warp.js";
+import type { EndsPerLength, Length, PicksPerLength } from "@thrum/maths";
+import type { LaidChain } from "@thrum/stripes";
+import type { Job } from "../job/job.js";
+import type { WarpFit } from "./fit.js";
+import type { TyingGroup } from "./groups.js";
+import type { JoiningRow } from "./joining.js";
+import type { Joinable } from "./knots.js";
+import type { PieceTape } from "./piece-tape.js";
+import type { KnotPosition } from "./position.js";
+import type { ShedProof } from "./shed-proof.js";
+import type { PlanStep } from "./step.js";
+import type { WoundChain } from "./winding.js";
+import type { YarnPlan } from "./yarns.js";
+
+/** One warp from the old thrums to the joining, in the order of the work at the loom. */
+export interface WarpPlan {
+  readonly title: string;
+  readonly note: string;
+  readonly position: KnotPosition;
+  readonly fit: WarpFit;
+  readonly joinable: Joinable;
+  readonly sett: EndsPerLength;
+  readonly widthInReed: Length;
+  readonly finishedWidth: Length;
+  readonly pieces: number;
+  readonly warpLength: Length;
+  readonly ends: number;
+  readonly yarns: readonly YarnPlan[];
+  /** The chains in the order wound. */
+  readonly winding: readonly WoundChain[];
+  readonly threadsTogether: number;
+  /** The chains as they lie before the weaver, from her left. */
+  readonly laid: readonly LaidChain<string>[];
+  readonly weaverFaces: Job["loom"]["weaverFaces"];
+  /** The side on which the weaver, as she sits, finds end 1. */
+  readonly endOneAt: "left" | "right";
+  readonly joining: readonly JoiningRow[];
+  /** The knots in groups, to be counted on both warps before they are tied. */
+  readonly groups: readonly TyingGroup[];
+  readonly shedProof: readonly ShedProof[];
+  readonly picks: PicksPerLength;
+  readonly weftYarn: string;
+  readonly pieceTape: PieceTape;
+  readonly warpLengthByAdding: Length;
+  /** The sums behind width and length; the position and the yarns carry their own. */
+  readonly steps: readonly PlanStep[];
+}

@@ -1,31 +1,35 @@
 import {
-  cottonCount,
-  denier,
   difference,
   inUnit,
-  linenCount,
+  longestWarp,
   metres,
-  metricCount,
   packagesToBuy,
-  tex,
+  sum,
   times,
   compare,
-  worstedCount,
+  weftLength,
   yards,
-  yarnCount,
   yarnForEnds,
+  yarnLength,
+  yarnLengthDirect,
   yarnMass,
   yarnMassDirect,
 } from "@thrum/maths";
-import type { DirectCount, IndirectCount, Length, Mass, Yarn } from "@thrum/maths";
-import type { JobWarpYarn, JobYarn } from "../job/job.js";
+import type { DirectCount, IndirectCount, Length, Mass, PicksPerLength, Unit } from "@thrum/maths";
+import type { JobWarpYarn } from "../job/job.js";
 import { step } from "./step.js";
+import { threadCountOf } from "./thread-count.js";
 import type { PlanStep } from "./step.js";
 
 /** What one yarn of the warp comes to. */
 export interface YarnPlan {
   readonly name: string;
   readonly ends: number;
+  /** Of the warp; nothing where no stripe uses it. */
+  readonly warp: Length;
+  /** Of the weft, laid straight; nothing where it is not woven with. */
+  readonly weft: Length;
+  /** Warp and weft together. */
   readonly length: Length;
   readonly mass: Mass;
   readonly onHand: Mass;
@@ -35,22 +39,9 @@ export interface YarnPlan {
   readonly packages: number;
   /** What is left over once the packages are bought. */
   readonly spare: Mass;
+  /** The longest warp of these stripes that the yarn on hand allows, its weft set aside; null without any for the warp. */
+  readonly longestWarp: Length | null;
   readonly steps: readonly PlanStep[];
-}
-
-const SYSTEMS = {
-  tex,
-  denier,
-  cotton: cottonCount,
-  worsted: worstedCount,
-  linen: linenCount,
-  metric: metricCount,
-} as const;
-
-/** The count of the finished thread of a yarn in the job. */
-export function threadCountOf({ count, system, plies, counted }: JobYarn): DirectCount | IndirectCount {
-  const yarn: Yarn = { count: SYSTEMS[system](count), plies, counted };
-  return yarnCount(yarn);
 }
 
 function massStep(
@@ -66,15 +57,55 @@ function massStep(
 }
 
 /** Yarn is measured off in yards or metres, whatever the napkins are measured in. */
-function yarnMeasure(length: Length): Length {
-  const isMetric = length.unit.endsWith("metres");
-  return inUnit(length, isMetric ? metres : yards);
+function yarnUnit({ unit }: Length): Unit<"length"> {
+  return unit.endsWith("metres") ? metres : yards;
 }
 
-/** The yarn a warp takes, and what has to be bought of it. */
-export function yarnPlan(name: string, ends: number, yarn: JobWarpYarn, warp: Length): YarnPlan {
-  const lengthInput = { ends, warpLength: yarnMeasure(warp) };
-  const length = yarnForEnds(lengthInput);
+function yarnMeasure(length: Length): Length {
+  return inUnit(length, yarnUnit(length));
+}
+
+interface PlanStepOf<Q> {
+  readonly value: Q;
+  readonly step: PlanStep;
+}
+
+/** What a yarn has to do in the cloth. */
+export interface YarnUse {
+  readonly ends: number;
+  readonly warpLength: Length;
+  readonly weft: WeftUse | null;
+}
+
+/** The weft of the whole run. */
+export interface WeftUse {
+  readonly wovenLength: Length;
+  readonly picks: PicksPerLength;
+  readonly widthInReed: Length;
+}
+
+/** The longest warp from what is on hand once the weft is set aside. */
+function longestFrom(yarn: JobWarpYarn, ends: number, weft: Length): PlanStepOf<Length> | null {
+  const count = threadCountOf(yarn);
+  const nothing = times(yarn.onHand, 0);
+  if (ends === 0 || compare(yarn.onHand, nothing) === 0) return null;
+  const onHand =
+    count.dimension === "mass per length"
+      ? yarnLengthDirect({ mass: yarn.onHand, count })
+      : yarnLength({ mass: yarn.onHand, count });
+  const left = difference(inUnit(onHand, yarnUnit(weft)), weft);
+  if (compare(left, times(left, 0)) <= 0) return null;
+  const input = { yarn: left, ends };
+  return { value: longestWarp(input), step: step(longestWarp, input) };
+}
+
+/** The yarn a warp and its weft take, and what has to be bought of it. */
+export function yarnPlan(name: string, yarn: JobWarpYarn, { ends, warpLength, weft: woven }: YarnUse): YarnPlan {
+  const lengthInput = { ends, warpLength: yarnMeasure(warpLength) };
+  const nothingWound = times(lengthInput.warpLength, 0);
+  const warp = ends === 0 ? nothingWound : yarnForEnds(lengthInput);
+  const weft = woven === null ? nothingWound : inUnit(weftLength(woven), yarnUnit(warp));
+  const length = sum(warp, weft);
   const { mass, step: massOf } = massStep(length, threadCountOf(yarn));
   const short = difference(mass, yarn.onHand);
   const nothing = times(mass, 0);
@@ -82,8 +113,28 @@ export function yarnPlan(name: string, ends: number, yarn: JobWarpYarn, warp: Le
   const buyInput = { needed: missing, packageMass: yarn.package };
   const packages = packagesToBuy(buyInput);
   const spare = difference(times(yarn.package, packages), short);
+  const longest = longestFrom(yarn, ends, weft);
   return {
-    ...{ name, ends, length, mass, onHand: yarn.onHand, missing, packageMass: yarn.package, packages, spare },
-    steps: [step(yarnForEnds, lengthInput), massOf, step(packagesToBuy, buyInput)],
+    ...{
+      name,
+      ends,
+      warp,
+      weft,
+      length,
+      mass,
+      onHand: yarn.onHand,
+      missing,
+      packageMass: yarn.package,
+      packages,
+      spare,
+    },
+    longestWarp: longest?.value ?? null,
+    steps: [
+      ...(ends === 0 ? [] : [step(yarnForEnds, lengthInput)]),
+      ...(woven === null ? [] : [step(weftLength, woven)]),
+      massOf,
+      step(packagesToBuy, buyInput),
+      ...(longest === null ? [] : [longest.step]),
+    ],
   };
 }

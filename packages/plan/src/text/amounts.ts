@@ -30,9 +30,9 @@ export function measuredText(length: Length, rounding: "nearest" | "roundUp"): s
   return up === down ? (tape ?? "") : `${stepped(length, "fine", "nearest")}, by the tape ${way} ${tape ?? ""}`;
 }
 
-/** A length of yarn or warp in yards or metres, rounded up. */
-export function yarnText(length: Length): string {
-  return asText(inUnit(length, isImperial(length) ? yards : metres), { step: "0.01", rounding: "roundUp" });
+/** A length of yarn or warp in yards or metres; what is needed is rounded up, what there is is rounded down. */
+export function yarnText(length: Length, rounding: "roundUp" | "roundDown"): string {
+  return asText(inUnit(length, isImperial(length) ? yards : metres), { step: "0.01", rounding });
 }
 
 /** A mass in the unit of another, so that the two can be compared at a glance. */

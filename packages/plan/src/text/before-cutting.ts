@@ -1,4 +1,4 @@
-import type { WarpPlan } from "../plan/plan-warp.js";
+import type { WarpPlan } from "../plan/warp-plan.js";
 import { measuredText, yarnText } from "./amounts.js";
 import { plainText } from "./clean.js";
 import { wrapped } from "./layout.js";
@@ -14,7 +14,7 @@ export function beforeCutting({ position, weaverFaces }: WarpPlan): readonly str
   const saved =
     steps.length === 0
       ? `No waste is planned at the ${sparedAt}, where the old warp would stand in for it.`
-      : `The old warp stands in for ${measuredText(spared, "nearest")} of waste at the ${sparedAt}: ${yarnText(sparedYarn)} of yarn need not be wound.`;
+      : `The old warp stands in for ${measuredText(spared, "nearest")} of waste at the ${sparedAt}: ${yarnText(sparedYarn, "roundUp")} of yarn need not be wound.`;
   const source =
     typeof cutSource === "string"
       ? cutSource
@@ -37,12 +37,20 @@ const VERDICTS = {
 const MARKS = { must: "MUST", check: "CHECK", free: "note" };
 
 /** Whether the new warp fits, and everything compared. */
-export function fitLines({ fit }: WarpPlan): readonly string[] {
+export function fitLines({ fit, joinable }: WarpPlan): readonly string[] {
+  const { lease, sides, knots, gapMeasured } = joinable;
+  const gap = gapMeasured
+    ? ""
+    : "The gap in a dent was not measured: 60 % of its pitch is taken, as for power-loom reeds. ";
   return [
     ...wrapped(VERDICTS[fit.verdict]),
     ...fit.findings.flatMap(({ standing, agrees, says, yarns }) => {
       const whose = yarns.length === 0 ? "" : `, ${yarns.map(plainText).join(" and ")}`;
       return wrapped(`${agrees ? "agrees" : MARKS[standing]}${whose}: ${says}`, "  ", "    ");
     }),
+    ...wrapped(`Lease: ${lease.says}`, "  ", "    "),
+    ...(sides.difference === 0 ? [] : wrapped(`At the sides: ${sides.says}`, "  ", "    ")),
+    ...knots.flatMap(({ yarn, says }) => wrapped(`Knots in ${plainText(yarn)}: ${gap}${says}`, "  ", "    ")),
+    ...wrapped("The heddle eyes are not judged: draw one knot through an eye before you tie the rest.", "  ", "    "),
   ];
 }

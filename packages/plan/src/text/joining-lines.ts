@@ -1,5 +1,5 @@
 import type { JoiningRow } from "../plan/joining.js";
-import type { WarpPlan } from "../plan/plan-warp.js";
+import type { WarpPlan } from "../plan/warp-plan.js";
 import { plainText } from "./clean.js";
 import { table, wrapped } from "./layout.js";
 
@@ -23,9 +23,9 @@ function joiningRow(one: JoiningRow): readonly (string | number)[] {
 }
 
 /** Where the last end of each stripe must stand on the old warp. */
-export function joiningLines({ joining, endOneAt, shafts }: WarpPlan): readonly string[] {
+export function joiningLines({ joining, endOneAt, shedProof }: WarpPlan): readonly string[] {
   const heads = ["stripe", "colour", "ends", "first", "last", "dent", "place", "shaft", "edge cuts"];
-  const carried = shafts.map(({ shaft, ends }) => `shaft ${String(shaft)}: ${String(ends)}`).join(", ");
+  const carried = shedProof.map(({ shaft, ends }) => `shaft ${String(shaft)}: ${String(ends)}`).join(", ");
   return [
     ...wrapped(
       `Begin at end 1, at your ${endOneAt}, and count dents from the one that holds it. At the last knot of each stripe the old end must stand in this dent, at this place of the threading repeat and on this shaft. If it does not, the miscount lies in this stripe: find it before you tie on.`,

@@ -1,5 +1,5 @@
 import type { WoundStripe } from "@thrum/stripes";
-import type { WarpPlan } from "../plan/plan-warp.js";
+import type { WarpPlan } from "../plan/warp-plan.js";
 import { plainText } from "./clean.js";
 import { table, wrapped } from "./layout.js";
 

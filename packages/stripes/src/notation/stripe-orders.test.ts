@@ -185,6 +185,28 @@ cited(
   [{ text: "[40 block] 12 times, 14 closing, 4 edge = 494", legend: legendOf("block", "closing", "edge") }],
   "total",
 );
+cited(
+  "a blue border, a ground and the border turned about",
+  {
+    source: durhamWeaver,
+    at: "15 June 2017",
+    status: "read",
+    prints: "572",
+    exact: "574",
+    differs: "the order as laid out gives 60 + 454 + 60 ends, two more than the printed total",
+  },
+  sequenceFromList,
+  [
+    {
+      text:
+        "10 white, 2 blue, 10 white, 4 blue, 8 white, 2 blue, 8 white, 4 blue, 10 white, 2 blue, " +
+        "[22 white; 2 blue] 18 times, 22 white, " +
+        "2 blue, 10 white, 4 blue, 8 white, 2 blue, 8 white, 4 blue, 10 white, 2 blue, 10 white",
+      legend: legendOf("white", "blue"),
+    },
+  ],
+  "total",
+);
 
 /** A chart whose columns were lost in the copy read: a total does not depend on their order. */
 function chartTotal(rows: Readonly<Record<string, readonly number[]>>): number {

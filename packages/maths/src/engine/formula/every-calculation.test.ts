@@ -7,7 +7,7 @@ import { check } from "../check/index.js";
 import { forColumns } from "../columns/index.js";
 import type { Quantity } from "../quantity/index.js";
 import { QuantityError } from "../refusal.js";
-import { spreadsheetFormula } from "../spreadsheet.js";
+import { spreadsheetFormula } from "../spreadsheet/index.js";
 import { explain } from "../working/index.js";
 import { dimensionsOf, formulaStyle, namesIn, parseTree, treeText } from "./index.js";
 

@@ -74,7 +74,8 @@ describe.each(rational)("%s", (_name, calculation) => {
         }
         const quantity = answer as Quantity<string>;
         const given = asked?.what === "unit" ? fractionFrom(quantity.value) : inBase(quantity);
-        expect(apart(exact, given), String(answer)).toBeLessThan(1e-29);
+        const chains = `ours ${String(answer)}, in base units ${given.join(" ÷ ")}; by fractions ${exact.join(" ÷ ")}`;
+        expect(apart(exact, given), chains).toBeLessThan(1e-29);
       }),
       { numRuns: 50 },
     );

@@ -23,7 +23,7 @@ export {
 } from "./input.js";
 export type { Input, Range } from "./input.js";
 export { parseLines, parseTree } from "./parse.js";
-export { plainTree } from "./plain-tree.js";
+export { plainFormula, plainTree, scaled } from "./plain-tree.js";
 export { readInputs } from "./read.js";
 export type { Read } from "./read.js";
 export { countsInUnit, run } from "./run.js";

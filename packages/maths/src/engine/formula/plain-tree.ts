@@ -19,7 +19,7 @@ function lowest([over, under]: Fraction): Fraction {
 }
 
 /** A tree times a fraction, with nothing written where that is one. */
-function scaled(tree: Tree, fraction: Fraction): Tree {
+export function scaled(tree: Tree, fraction: Fraction): Tree {
   const [over, under] = lowest(fraction);
   const times: Tree = over.eq(1) ? tree : { op: "×", left: tree, right: { op: "number", text: decimalText(over) } };
   return under.eq(1) ? times : { op: "÷", left: times, right: { op: "number", text: decimalText(under) } };
@@ -56,16 +56,22 @@ function constant(frame: Frame, [amount, unit]: readonly [number, Unit<string>])
   return { op: "number", text: decimalText(intoFrame(frame, new Decimal(amount), unit)) };
 }
 
-/**
- * The whole formula as one tree over plain numbers: each input counted in the unit given for it, the answer in the unit
- * wanted. Spreadsheet cells and notebook columns are both written from it.
- */
-export function plainTree(
+/** A formula over plain numbers: each input counted in the unit given for it, the answer in the unit wanted. */
+interface PlainFormula {
+  readonly frame: Frame;
+  /** A tree of the formula with its inputs turned into the units of work; names of lines stay. */
+  readonly inFrame: (tree: Tree) => Tree;
+  /** How much of the unit wanted one of the last line is; null where the two are the same. */
+  readonly answer: Fraction | null;
+}
+
+/** The units of a formula whose inputs are plain numbers. */
+export function plainFormula(
   declared: Declared,
   caller: string,
   units: Readonly<Record<string, unknown>>,
   wanted: Unit<string> | null,
-): Tree {
+): PlainFormula {
   const given = Object(units) as typeof units;
   for (const field of Object.keys(given)) {
     if (!Object.hasOwn(declared.inputs, field)) refuseUnknown(declared, caller, field, given[field]);
@@ -81,7 +87,7 @@ export function plainTree(
     reads.set(field, what === "unit" ? { what, unit } : { what: "quantity", value: new Decimal(1), unit });
   }
   const frame = frameOf(reads, declared.result.dimension);
-  const tree = withNames(folded(declared.lines), (name) => {
+  const placed = (name: string): Tree | null => {
     const [field = "", part] = name.split(".");
     const read = reads.get(field);
     if (read?.what === "unit") {
@@ -89,16 +95,44 @@ export function plainTree(
       return parts ? constant(frame, parts) : null;
     }
     return read?.what === "quantity" ? scaled({ op: "name", name }, factorInto(frame, read.unit)) : null;
-  });
-  const result =
-    declared.result.what === "quantity" ? unitNeeded(`${caller}(…, unit)`, declared.result.dimension, wanted) : null;
-  if (result === null) return tree;
+  };
+  return {
+    frame,
+    inFrame: (tree) => withNames(tree, placed),
+    answer: answerFraction(declared, caller, reads, frame, wanted),
+  };
+}
+
+function answerFraction(
+  declared: Declared,
+  caller: string,
+  reads: ReadonlyMap<string, Read>,
+  frame: Frame,
+  wanted: Unit<string> | null,
+): Fraction | null {
+  if (declared.result.what !== "quantity") return null;
+  const result = unitNeeded(`${caller}(…, unit)`, declared.result.dimension, wanted);
   const asked = typeof declared.resultIn === "string" ? reads.get(declared.resultIn) : undefined;
+  let fraction: Fraction;
   if (!countsInUnit(declared) || asked?.what !== "unit") {
     const [over, under] = factorInto(frame, result);
-    return scaled(tree, [under, over]);
+    fraction = [under, over];
+  } else {
+    requireSameDimension(asked.unit, result, `${caller}(…, unit)`);
+    const [n, d] = [asked.unit.scale, result.scale];
+    fraction = [new Decimal(n[0]).times(d[1]), new Decimal(n[1]).times(d[0])];
   }
-  requireSameDimension(asked.unit, result, `${caller}(…, unit)`);
-  const [n, d] = [asked.unit.scale, result.scale];
-  return scaled(tree, [new Decimal(n[0]).times(d[1]), new Decimal(n[1]).times(d[0])]);
+  return fraction[0].eq(fraction[1]) ? null : fraction;
+}
+
+/** The whole formula as one tree over plain numbers: spreadsheet cells and notebook columns are both written from it. */
+export function plainTree(
+  declared: Declared,
+  caller: string,
+  units: Readonly<Record<string, unknown>>,
+  wanted: Unit<string> | null,
+): Tree {
+  const { inFrame, answer } = plainFormula(declared, caller, units, wanted);
+  const tree = inFrame(folded(declared.lines));
+  return answer === null ? tree : scaled(tree, answer);
 }

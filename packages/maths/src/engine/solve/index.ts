@@ -1,1 +1,3 @@
 export { rearrangement } from "./rearrangement.js";
+export { solveFor } from "./solve-for.js";
+export type { Turned, TurnedInput } from "./solve-for.js";

@@ -6,6 +6,7 @@ import {
   apparelAnalysis2013,
   brooks1892,
   commonPractice,
+  fabricProduction2015,
   fabricWeight,
   gateTextile,
   plainWeaveMass2025,
@@ -100,6 +101,19 @@ describe("the mass of a cloth for its size", () => {
         weftCrimp: percentAdded("4.702760783794183551284899863419816047269"),
       },
     ],
+    gramsPerSquareMetre,
+  );
+  cited(
+    "one end of ones cotton to the inch, by a mill's constant",
+    published(
+      fabricProduction2015,
+      "formula list",
+      "25.6",
+      "161997275/6967728",
+      "about 10 % of crimp stands in the constant unsaid",
+    ),
+    warpMassPerArea,
+    [{ sett: endsPerInch(1), count: cottonCount(1), crimp: percentAdded(0) }],
     gramsPerSquareMetre,
   );
   cited(

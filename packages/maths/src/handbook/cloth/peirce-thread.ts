@@ -16,14 +16,14 @@ export interface PeirceThread {
   readonly crimp: Addition;
 }
 
-/** As lengths in one unit and an angle in radians. @internal */
+/** As lengths in one unit and an angle in radians. */
 export interface Bent {
   readonly angle: Decimal;
   readonly height: Decimal;
   readonly length: Decimal;
 }
 
-/** @internal */
+/** The thread as a caller gets it. */
 export function peirceThread(unit: Unit<"length">, spacing: Decimal, { angle, height, length }: Bent): PeirceThread {
   return Object.freeze({
     angle: angle.times(180).div(Decimal.acos(-1)).toNumber(),

@@ -119,7 +119,7 @@ function byWraps(repeat: Repeat, { wrapsPerInch }: Yarn): SettByRule | SilentRul
   });
 }
 
-/** Every rule on one yarn and weave. @internal */
+/** Every rule on one yarn and weave. */
 export function setts(
   { ends, picks, ofPicks }: WeaveQuantities,
   weave: Weave,

@@ -22,6 +22,9 @@ export interface SideEnds {
   readonly dents: number;
   /** Heddles taken on each shaft, from shaft 1; below zero, heddles left empty. */
   readonly heddles: readonly number[];
+  /** Still free at this side afterwards; below zero, so many are lacking. */
+  readonly dentsLeft: number;
+  readonly heddlesLeft: readonly number[];
   readonly shortages: readonly string[];
 }
 
@@ -41,25 +44,27 @@ export function sideEnds(name: SideEnds["side"], ends: number, heddlesUsed: numb
   const key = name === "before end 1" ? "beforeFirst" : "afterLast";
   const sign = Math.sign(ends);
   const dents = sign * Math.ceil(Math.abs(ends) / given.endsPerDent);
-  const short = given.spareHeddles[key].flatMap((spare, at) => {
-    const lacking = ends > 0 ? (heddlesUsed[at] ?? 0) - spare : 0;
-    return lacking > 0 ? [`${String(lacking)} on shaft ${String(at + 1)}`] : [];
-  });
-  const lacking = dents - given.emptyDents[key];
+  const heddles = given.spareHeddles[key].map((_, at) =>
+    ends < 0 ? 0 - (heddlesUsed[at] ?? 0) : (heddlesUsed[at] ?? 0),
+  );
+  const heddlesLeft = given.spareHeddles[key].map((spare, at) => spare - (heddles[at] ?? 0));
+  const dentsLeft = given.emptyDents[key] - dents;
+  const short = heddlesLeft.flatMap((left, at) => (left < 0 ? [`${String(-left)} on shaft ${String(at + 1)}`] : []));
   const shortages = [
     ...(short.length > 0
       ? [`heddles short ${name}: ${short.join(", ")}; hang repair heddles there, or move the warp to the other side`]
       : []),
-    ...(ends > 0 && lacking > 0
-      ? [`dents short ${name}: ${String(lacking)}; a longer reed is needed, or fewer ends at this side`]
+    ...(dentsLeft < 0
+      ? [`dents short ${name}: ${String(-dentsLeft)}; a longer reed is needed, or fewer ends at this side`]
       : []),
   ];
-  const heddles = heddlesUsed.map((used) => (used === 0 ? 0 : sign * used));
   return Object.freeze({
     side: name,
     ends,
     dents,
     heddles: Object.freeze(heddles),
+    dentsLeft,
+    heddlesLeft: Object.freeze(heddlesLeft),
     shortages: Object.freeze(shortages),
   });
 }

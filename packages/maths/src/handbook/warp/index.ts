@@ -77,3 +77,7 @@ export type { WidthInReedByAddingInput } from "./width-in-reed-by-adding.js";
 export { yarnForEnds } from "./yarn-for-ends.js";
 export type { YarnForEndsInput } from "./yarn-for-ends.js";
 export type { YarnStripe } from "./yarn-stripe.js";
+export { wovenLength } from "./woven-length.js";
+export type { WovenLengthInput } from "./woven-length.js";
+export { piecesFromWarp } from "./pieces-from-warp.js";
+export type { PiecesFromWarpInput } from "./pieces-from-warp.js";

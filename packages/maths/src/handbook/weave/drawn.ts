@@ -10,7 +10,7 @@ export type Weave = readonly string[];
 
 const MOST = 1000;
 
-/** The weave as rows of true and false, or the refusal of what is no drawing of one. @internal */
+/** The weave as rows of true and false, or the refusal of what is no drawing of one. */
 export function drawn(caller: string, weave: Weave): readonly (readonly boolean[])[] {
   const refuse = (where: string, expected: string, received: unknown): never => {
     const remedy = 'Draw every pick of one repeat, for example ["x.", ".x"].';

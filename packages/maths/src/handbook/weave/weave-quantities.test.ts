@@ -36,6 +36,13 @@ describe("the quantities of a weave", () => {
     null,
   );
   cited(
+    "average float of a 2/2 twill, which intersects at half the picks",
+    published(taylor1909, "p. 428 of the copy", "half the picks", "2"),
+    averageFloat,
+    [{ threads: 4, intersections: 2 }],
+    null,
+  );
+  cited(
     "plain weave intersects every pick",
     published(taylor1909, "p. 428 of the copy", "1", "1"),
     weaveQuantities,

@@ -4,6 +4,7 @@ import { cited, published } from "#ci/cited.js";
 import type { Citation } from "#ci/cited.js";
 import { QuantityError } from "../../engine/refusal.js";
 import {
+  blanco1917,
   brooks1892,
   clothQuantities,
   commonPractice,
@@ -173,6 +174,18 @@ describe("picks", () => {
     [{ counted: 11.5, glass: yards("0.005") }],
     picksPerInch,
   );
+  for (const [threads, exact] of [
+    [19, "76"],
+    [22, "88"],
+  ] as const) {
+    cited(
+      `${String(threads)} to the quarter inch`,
+      published(blanco1917, "p. 50, a mark of 19 x 22", `${String(threads)} to the quarter inch`, exact),
+      picksFromGlass,
+      [{ counted: threads, glass: inches("0.25") }],
+      picksPerInch,
+    );
+  }
   cited(
     "18 at the loom in a cloth that loses a tenth",
     worked("20"),

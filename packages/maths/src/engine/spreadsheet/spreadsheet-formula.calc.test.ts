@@ -6,9 +6,9 @@ import fc from "fast-check";
 import { expect, it } from "vitest";
 import { calculations, unitOf, validInput } from "#ci/inputs.js";
 import { describeWith } from "#ci/program.js";
-import type { Quantity } from "./quantity/index.js";
-import { QuantityError } from "./refusal.js";
-import { spreadsheetFormula } from "./spreadsheet.js";
+import type { Quantity } from "../quantity/index.js";
+import { QuantityError } from "../refusal.js";
+import { spreadsheetFormula } from "./spreadsheet-formula.js";
 
 const COLUMNS = "ABCDEFGHIJKLMNOPQRSTUVWXYZ";
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { countFromWrapping, endsForWidth, foldedCount, settByDiameter, warpLength } from "../handbook/index.js";
+import { countFromWrapping, endsForWidth, foldedCount, settByDiameter, warpLength } from "../../handbook/index.js";
 import {
   centimetres,
   cottonCount,
@@ -9,9 +9,9 @@ import {
   percentLost,
   worstedCount,
   yards,
-} from "../units/index.js";
-import { QuantityError } from "./refusal.js";
-import { spreadsheetFormula } from "./spreadsheet.js";
+} from "../../units/index.js";
+import { QuantityError } from "../refusal.js";
+import { spreadsheetFormula } from "./spreadsheet-formula.js";
 
 const warpCells = {
   pieces: "B1",

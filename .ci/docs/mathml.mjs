@@ -1,0 +1,39 @@
+// The lines of a formula as MathML, from the same trees that give the answer.
+import { maths } from "./handbook.mjs";
+
+const { inWords, parseLines, treeText, formulaStyle } = maths;
+const STRENGTH = { "+": 1, "−": 1, "×": 2, "÷": 3 };
+const ROUNDINGS = { roundUp: "round up", roundDown: "round down", nearest: "round" };
+
+const escaped = (text) => text.replace(/[&<>"]/gu, (mark) => `&#${mark.codePointAt(0)};`);
+const word = (name) => `<mi mathvariant="normal">${escaped(inWords(name)).replaceAll(" ", "\u00a0")}</mi>`;
+const operator = (sign) => `<mo>${sign}</mo>`;
+const bracket = (inside) => `<mrow>${operator("(")}${inside}${operator(")")}</mrow>`;
+
+function written(tree, weakest = 0) {
+  if (tree.op === "number") return `<mn>${escaped(tree.text)}</mn>`;
+  if (tree.op === "name") return word(tree.name);
+  if ("of" in tree) {
+    if (tree.op === "√") return `<msqrt>${written(tree.of)}</msqrt>`;
+    if (tree.op === "Σ") return `<mrow>${operator("∑")}${written(tree.of, 3)}</mrow>`;
+    return `<mrow><mtext>${ROUNDINGS[tree.op]}\u00a0</mtext>${bracket(written(tree.of))}</mrow>`;
+  }
+  if (tree.op === "÷") {
+    const fraction = `<mfrac>${written(tree.left)}${written(tree.right)}</mfrac>`;
+    return weakest > 3 ? bracket(fraction) : fraction;
+  }
+  const own = STRENGTH[tree.op];
+  const right = tree.op === "−" ? own + 1 : own;
+  const inside = `<mrow>${written(tree.left, own)}${operator(tree.op)}${written(tree.right, right)}</mrow>`;
+  return own < weakest ? bracket(inside) : inside;
+}
+
+/** A block of MathML, one row a line, with the formula in words as its other text. */
+export function formulaMathml(text) {
+  const lines = parseLines(text);
+  const alttext = lines.map(({ name, tree }) => `${inWords(name)} = ${treeText(tree, formulaStyle(inWords))}`);
+  const rows = lines.map(
+    ({ name, tree }) => `<mtr><mtd>${word(name)}</mtd><mtd>${operator("=")}</mtd><mtd>${written(tree)}</mtd></mtr>`,
+  );
+  return `<div class="formula"><math xmlns="http://www.w3.org/1998/Math/MathML" display="block" alttext="${escaped(alttext.join("; "))}"><mtable displaystyle="true" columnalign="right center left">${rows.join("")}</mtable></math></div>\n`;
+}

@@ -1,0 +1,64 @@
+// The site: plain pages from Markdown, our own theme, and modules made from the declarations.
+import { readFileSync } from "node:fs";
+import { fileURLToPath } from "node:url";
+import { defineConfig } from "vitepress";
+import { formulaMathml } from "../../.ci/docs/mathml.mjs";
+import { formNamed, formulaModules } from "./formulas.mjs";
+import { afterBuild } from "./after-build.mjs";
+import { searchModule } from "./search.mjs";
+
+const root = fileURLToPath(new URL("../../", import.meta.url));
+const { version } = JSON.parse(readFileSync(`${root}packages/maths/package.json`, "utf8"));
+const base = process.env.DOCS_BASE ?? "/";
+
+const escaped = (text) => text.replace(/[&<>"{}]/gu, (mark) => `&#${mark.codePointAt(0)};`);
+
+/** Code as it is, with what a line gives set apart. */
+const highlight = (code) =>
+  `<pre v-pre tabindex="0"><code>${escaped(code).replace(/\/\/ .*$/gmu, (answer) => `<span class="gives">${answer}</span>`)}</code></pre>`;
+
+/** Formulas become MathML; the part a reader can change is wrapped in its fields. */
+function ourMarkdown(md) {
+  const fence = md.renderer.rules.fence;
+  md.renderer.rules.fence = (...args) => {
+    const { info, content } = args[0][args[1]];
+    return info.trim() === "formula" ? formulaMathml(content) : fence(...args);
+  };
+  md.renderer.rules.table_open = () => '<div class="table" tabindex="0" role="region" aria-label="table"><table>';
+  md.renderer.rules.table_close = () => "</table></div>";
+  md.renderer.rules.html_block = (tokens, at, _options, env) => {
+    const text = tokens[at].content.trim();
+    if (text === "<!-- live -->") {
+      const form = escaped(JSON.stringify(formNamed(env.frontmatter.formula)));
+      return `<LiveFormula form="${form}">`;
+    }
+    return text === "<!-- /live -->" ? "</LiveFormula>" : tokens[at].content;
+  };
+}
+
+export default defineConfig({
+  title: "Thrum",
+  description: "The arithmetic of a hand weaver's warp, checked against books and redoable by hand",
+  lang: "en-GB",
+  base,
+  cleanUrls: false,
+  srcDir: ".",
+  outDir: process.env.DOCS_OUT ?? ".vitepress/dist",
+  cacheDir: ".vitepress/cache",
+  srcExclude: ["public/**"],
+  appearance: true,
+  head: [["link", { rel: "icon", href: `${base}favicon.svg`, type: "image/svg+xml" }]],
+  themeConfig: { version },
+  markdown: { highlight, config: ourMarkdown, headers: { level: [2, 3] } },
+  buildEnd: afterBuild,
+  vite: {
+    plugins: [formulaModules(root), searchModule()],
+    resolve: {
+      alias: [
+        { find: "@thrum/stripes", replacement: `${root}packages/stripes/src/index.ts` },
+        { find: "@thrum/maths", replacement: `${root}packages/maths/src/index.ts` },
+      ],
+    },
+    build: { chunkSizeWarningLimit: 2000, reportCompressedSize: false },
+  },
+});

@@ -1,0 +1,31 @@
+import { expectTypeOf, test } from "vitest";
+import { threadForCloth, warpLength } from "../../handbook/index.js";
+import { inches, percentAdded, percentLost, yards } from "../../units/index.js";
+import type { Length } from "../../units/index.js";
+import { solveFor } from "./index.js";
+
+const piecesFromWarp = solveFor(warpLength, "pieces", "warp", { round: "down" });
+const others = {
+  finishedLength: inches(21),
+  hemEachEnd: inches(1),
+  loomToFinished: percentLost(10),
+  takeUp: percentLost(8),
+  loomWaste: inches(30),
+};
+
+test("the answer goes in under its name, and the input asked for comes out", () => {
+  expectTypeOf(piecesFromWarp({ ...others, warp: yards(7) })).toEqualTypeOf<number>();
+  expectTypeOf<Parameters<typeof piecesFromWarp>[0]["warp"]>().toEqualTypeOf<Length>();
+  // @ts-expect-error [ts2345] the answer has to be given
+  piecesFromWarp(others);
+  // @ts-expect-error [ts2353] what is asked for is not given
+  piecesFromWarp({ ...others, warp: yards(7), pieces: 8 });
+});
+
+test("what is no input, and a unit of another kind, do not compile", () => {
+  // @ts-expect-error [ts2345] a warp has no colour
+  solveFor(warpLength, "colour", "warp");
+  // @ts-expect-error [ts2322] a crimp is no loss
+  solveFor(threadForCloth, "crimp", "thread", { in: percentLost });
+  solveFor(threadForCloth, "crimp", "thread", { in: percentAdded });
+});

@@ -1,0 +1,119 @@
+import { calculation, countsInUnit, declarationOf, formulaStyle, treeText, withNames } from "../formula/index.js";
+import type { Calculation, Declared, Input, Line, Tree } from "../formula/index.js";
+import { described, powersOf } from "../quantity/index.js";
+import type { Quantity, Unit } from "../quantity/index.js";
+import { QuantityError } from "../refusal.js";
+import { rearrangement } from "./rearrangement.js";
+
+/** How the answer of a formula turned round is given. */
+export interface Turned<Q> {
+  /** Where a whole number of things is asked for. */
+  readonly round?: "up" | "down" | "nearest";
+  /** The unit of an answer that is no length or mass, where no input has one of its kind. */
+  readonly in?: Q extends Quantity<infer D> ? Unit<D> : never;
+}
+
+/** The inputs of a formula turned round: the answer goes in, the input asked for comes out. */
+export type TurnedInput<I, K extends keyof I, A extends string, R> = {
+  readonly [F in Exclude<keyof I, K> | A]: F extends keyof I ? I[F] : R;
+};
+
+const ROUNDINGS = { up: "roundUp", down: "roundDown", nearest: "nearest" } as const;
+
+function refuse(where: string, expected: string, received: string, remedy: string): never {
+  throw new QuantityError({ code: "no-answer", where, expected, received, remedy });
+}
+
+/** The answer as the last line counts it: a count in its unit, where the formula works in hanks to the pound. */
+function counted(declared: Declared, answer: string): Tree {
+  const name: Tree = { op: "name", name: answer };
+  if (!countsInUnit(declared) || typeof declared.resultIn !== "string") return name;
+  const [length, mass] = powersOf(declared.result.dimension);
+  const part = (of: string): Tree => ({ op: "name", name: `${String(declared.resultIn)}.${of}` });
+  const by = (tree: Tree, power: number, of: string): Tree =>
+    power === 0 ? tree : { op: power > 0 ? "÷" : "×", left: tree, right: part(of) };
+  return by(by(name, length, "length"), mass, "mass");
+}
+
+function linesOf(declared: Declared, wanted: string, answer: string, where: string): readonly Line[] {
+  const found = rearrangement(declared, wanted);
+  if (!found.ok) return refuse(where, "an input that the answer settles", found.why, "Ask for another input.");
+  if (found.answer !== answer) {
+    const remedy = "The third word is the name of the formula's last line, under which its answer now goes in.";
+    return refuse(where, `the answer by its name, "${found.answer}"`, `"${answer}"`, remedy);
+  }
+  const given = counted(declared, answer);
+  return found.lines.map(({ name, tree }) => ({
+    name,
+    tree: withNames(tree, (used) => (used === answer ? given : null)),
+  }));
+}
+
+/** The unit of the answer: that of an input of its kind, or the one asked for; a length or a mass needs neither. */
+function unitFor(
+  wanted: Input<unknown>,
+  inputs: Readonly<Record<string, Input<unknown>>>,
+  unit: Unit<string> | undefined,
+  where: string,
+): string | readonly Unit<string>[] | undefined {
+  if (unit !== undefined) {
+    if (wanted.what === "quantity" && unit.dimension === wanted.dimension) return [unit];
+    const remedy = "Leave the unit out, or give one of the input's kind.";
+    return refuse(where, `a unit for ${wanted.noun}`, unit.name, remedy);
+  }
+  if (wanted.what !== "quantity" || ["length", "mass"].includes(wanted.dimension)) return undefined;
+  const alike = Object.entries(inputs).find(
+    ([, { what, dimension }]) => what === "quantity" && dimension === wanted.dimension,
+  );
+  if (alike !== undefined) return alike[0];
+  return refuse(where, `a unit for ${wanted.noun}`, "none", "Name it: solveFor(…, { in: percentLost }).");
+}
+
+/**
+ * A formula turned round: solved for one of its inputs, and again a calculation, with working, check, cell and columns.
+ *
+ * @param formula any calculation of the handbook
+ * @param wanted the input to work out
+ * @param answer the name of the formula's last line, under which its answer goes in
+ * @param turned how a whole number is rounded, and the unit of an answer whose kind no input has
+ * @throws QuantityError "no-answer" with the reason under a rounding, for a list or a unit
+ * @example solveFor(warpLength, "pieces", "warp", { round: "down" }).declaration.name // "piecesFromWarp"
+ */
+export function solveFor<I, R, K extends keyof I & string, A extends string>(
+  formula: Calculation<I, R>,
+  wanted: K,
+  answer: A,
+  turned: Turned<I[K]> = {},
+): Calculation<TurnedInput<I, K, A, R>, I[K]> {
+  const declared = declarationOf("solveFor", formula);
+  const where = `solveFor(${declared.name}, "${wanted}", "${answer}")`;
+  const lines = linesOf(declared, wanted, answer, where);
+  // What is no input has been refused with the lines.
+  const input = declared.inputs[wanted] ?? declared.result;
+  const { round, in: unit } = Object(turned) as Turned<I[K]>;
+  if (round !== undefined && !Object.hasOwn(ROUNDINGS, round)) {
+    return refuse(where, '"up", "down" or "nearest"', described(round), "Say which way to round.");
+  }
+  if ((input.what === "whole") !== (round !== undefined)) {
+    const [expected, received] = round === undefined ? ["how to round", "nothing"] : ["no rounding", round];
+    const remedy = 'A number of things is rounded: solveFor(…, { round: "down" }); nothing else is.';
+    return refuse(where, `${expected} for ${input.noun}`, received, remedy);
+  }
+  const inputs = Object.fromEntries(
+    Object.entries(declared.inputs).map(([field, one]) =>
+      field === wanted ? [answer, declared.result] : [field, one],
+    ),
+  );
+  const resultIn = unitFor(input, inputs, unit, where);
+  const style = formulaStyle((name) => name);
+  const texts = lines.map(({ name, tree }) => [name === wanted && round ? "unrounded" : name, treeText(tree, style)]);
+  if (round) texts.push([wanted, `${ROUNDINGS[round]}(unrounded)`]);
+  return calculation<TurnedInput<I, K, A, R>, I[K]>(() => ({
+    name: `${wanted}From${answer.charAt(0).toUpperCase()}${answer.slice(1)}`,
+    inputs: inputs as never,
+    formula: texts.map((line) => line.join(" = ")).join("\n"),
+    result: input as Input<I[K]>,
+    ...(resultIn === undefined ? {} : { resultIn: resultIn as never }),
+    source: declared.source,
+  }));
+}

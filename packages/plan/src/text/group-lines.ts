@@ -1,0 +1,40 @@
+import type { TyingGroup } from "../plan/groups.js";
+import type { WarpPlan } from "../plan/warp-plan.js";
+import { plainText } from "./clean.js";
+import { table, wrapped } from "./layout.js";
+
+const BLANK = "____";
+
+/** The old warp counted as it stands, before anything is cut. */
+export function countLines({ groups }: WarpPlan): readonly string[] {
+  const rows = groups.map(({ group, firstEnd, lastEnd, ends, firstShaft, lastShaft }) => [
+    group,
+    `${String(firstEnd)} to ${String(lastEnd)}`,
+    ends,
+    `${String(firstShaft)} to ${String(lastShaft)}`,
+    BLANK,
+  ]);
+  return [
+    ...wrapped(
+      "Count the old warp as it stands, group by group, from end 1. Broken ends, doubled ends and empty heddles are found now or not at all.",
+    ),
+    ...table(["group", "ends", "how many", "shafts", "counted"], rows),
+  ];
+}
+
+function knotRow({ group, colour, ends, firstEnd, lastEnd, lastShaft, lastDent, endsStripe }: TyingGroup): string[] {
+  const place = `${String(firstEnd)} to ${String(lastEnd)}`;
+  const left = endsStripe ? `STRIPE ENDS  old ${BLANK} new ${BLANK}` : `old ${BLANK} new ${BLANK}`;
+  return [`[ ] ${String(group)}`, place, plainText(colour), String(ends), String(lastShaft), String(lastDent), left];
+}
+
+/** The knots in groups; what is left over after each tells where a miscount lies. */
+export function groupLines({ groups, endOneAt }: WarpPlan): readonly string[] {
+  return [
+    ...wrapped(
+      `Begin at end 1, at your ${endOneAt}. Count each group off on both warps, tie it, then write down what is left over of it. Where a stripe ends nothing may be left over: if something is, the miscount lies between this line and the last stripe end that agreed.`,
+    ),
+    ...table(["group", "ends", "colour", "knots", "shaft", "dent", "left over"], groups.map(knotRow)),
+    ...wrapped(`Stopped at end ${BLANK}, on the ${BLANK} of ${BLANK}.`),
+  ];
+}

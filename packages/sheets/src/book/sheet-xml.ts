@@ -1,0 +1,68 @@
+import type { BookCell, Content, Sheet } from "./book.js";
+import type { Styles } from "./styles.js";
+import { escaped, part } from "./xml.js";
+
+const MAIN = "http://schemas.openxmlformats.org/spreadsheetml/2006/main";
+const RELATIONS = "http://schemas.openxmlformats.org/officeDocument/2006/relationships";
+
+/** The row and the number of the column of an address such as B2. */
+export function placeOf(at: string): { readonly row: number; readonly column: number } {
+  const [, letters = "", digits = ""] = /^([A-Z]{1,3})([1-9]\d{0,6})$/u.exec(at) ?? [];
+  if (letters === "") throw new RangeError(`${at} is no cell`);
+  const column = Array.from(letters).reduce((sum, letter) => sum * 26 + letter.charCodeAt(0) - 64, 0);
+  return { row: Number(digits), column };
+}
+
+function finite(number: number): string {
+  if (!Number.isFinite(number)) throw new RangeError("a cell holds finite numbers only");
+  return String(number);
+}
+
+function contentXml(content: Content, head: string): string {
+  if ("text" in content)
+    return `${head} t="inlineStr"><is><t xml:space="preserve">${escaped(content.text)}</t></is></c>`;
+  if ("number" in content) return `${head}><v>${finite(content.number)}</v></c>`;
+  const formula = `<f>${escaped(content.formula.replace(/^=/u, ""))}</f>`;
+  if (content.now === null) return `${head}>${formula}</c>`;
+  return typeof content.now === "string"
+    ? `${head} t="str">${formula}<v>${escaped(content.now)}</v></c>`
+    : `${head}>${formula}<v>${finite(content.now)}</v></c>`;
+}
+
+function rowsXml(cells: readonly BookCell[], styles: Styles): string {
+  const rows = new Map<number, { column: number; xml: string }[]>();
+  for (const cell of cells) {
+    const { row, column } = placeOf(cell.at);
+    const xml = contentXml(cell.content, `<c r="${cell.at}" s="${String(styles.numberOf(cell))}"`);
+    rows.set(row, [...(rows.get(row) ?? []), { column, xml }]);
+  }
+  return [...rows]
+    .sort(([a], [b]) => a - b)
+    .map(([row, own]) => {
+      const inOrder = own.sort((a, b) => a.column - b.column).map(({ xml }) => xml);
+      return `<row r="${String(row)}">${inOrder.join("")}</row>`;
+    })
+    .join("");
+}
+
+/** A sheet, its elements in the order the standard (ECMA-376) asks for. */
+export function sheetXml(sheet: Sheet, styles: Styles): string {
+  const columns = sheet.widths.map(
+    (width, at) => `<col min="${String(at + 1)}" max="${String(at + 1)}" width="${String(width)}" customWidth="1"/>`,
+  );
+  const warnings = sheet.warnings.map(
+    ({ at, formula }, index) =>
+      `<conditionalFormatting sqref="${at}"><cfRule type="expression" dxfId="0" priority="${String(index + 1)}"><formula>${escaped(formula)}</formula></cfRule></conditionalFormatting>`,
+  );
+  const rules = sheet.rules.map(
+    ({ at, formula, title, says }) =>
+      `<dataValidation type="custom" allowBlank="0" showInputMessage="1" showErrorMessage="1" errorTitle="${escaped(title)}" error="${escaped(says)}" promptTitle="${escaped(title)}" prompt="${escaped(says)}" sqref="${at}"><formula1>${escaped(formula)}</formula1></dataValidation>`,
+  );
+  const validations =
+    rules.length === 0 ? "" : `<dataValidations count="${String(rules.length)}">${rules.join("")}</dataValidations>`;
+  const notes = sheet.notes.length === 0 ? "" : '<legacyDrawing r:id="rId1"/>';
+  const page = '<pageMargins left="0.5" right="0.5" top="0.6" bottom="0.6" header="0.3" footer="0.3"/>';
+  return part(
+    `<worksheet xmlns="${MAIN}" xmlns:r="${RELATIONS}"><sheetPr><pageSetUpPr fitToPage="1"/></sheetPr><sheetViews><sheetView workbookViewId="0" showGridLines="0"/></sheetViews><cols>${columns.join("")}</cols><sheetData>${rowsXml(sheet.cells, styles)}</sheetData>${warnings.join("")}${validations}${page}<pageSetup orientation="landscape" fitToWidth="1" fitToHeight="0"/>${notes}</worksheet>`,
+  );
+}

@@ -1,0 +1,60 @@
+import type { Calculation, Cell, Declared, Quantity, Unit } from "@thrum/maths";
+import { inWords } from "@thrum/maths";
+import { unitOf } from "./bounds.js";
+
+type Input = Declared["inputs"][string];
+
+/** One cell that a reader may change. */
+export interface GivenCell {
+  readonly label: string;
+  readonly value: number;
+  readonly unit: Unit<string> | null;
+  readonly input: Input;
+}
+
+/** One input with its cells: as many as the list has members, else one; none for a unit, which is fixed. */
+export interface Given {
+  readonly field: string;
+  readonly name: string;
+  readonly cells: readonly GivenCell[];
+  /** The unit that the answer is counted in, where the input is one. */
+  readonly fixed: Unit<string> | null;
+}
+
+/** A calculation that any input can be handed to, once its own types have done their work. */
+export type AnyCalculation = Calculation<Readonly<Record<string, unknown>>, Quantity<string> | number>;
+
+/** `finishedLength` as a spreadsheet names it: finished_length. */
+export function definedName(name: string): string {
+  return name.replace(/[A-Z]/gu, (letter) => `_${letter.toLowerCase()}`);
+}
+
+/** The inputs of a calculation as cells, each list in the unit of its first member. */
+export function givenOf(declared: Declared, input: Readonly<Record<string, unknown>>): readonly Given[] {
+  return Object.entries(declared.inputs).map(([field, declaredInput]) => {
+    const value = input[field];
+    const base = { field, name: definedName(field) };
+    if (declaredInput.what === "unit") return { ...base, cells: [], fixed: value as Unit<string> };
+    const members = (Array.isArray(value) ? value : [value]) as readonly (number | Quantity<string>)[];
+    const [first] = members;
+    const unit = typeof first === "object" ? unitOf(first) : null;
+    const own = declaredInput.member ?? declaredInput;
+    const cells = members.map((member, at) => ({
+      label: inWords(field) + (declaredInput.what === "list" ? ` ${String(at + 1)}` : ""),
+      value: typeof member === "number" || unit === null ? Number(member) : member.in(unit),
+      unit,
+      input: own,
+    }));
+    return { ...base, cells, fixed: null };
+  });
+}
+
+/** Where `spreadsheetLines` finds the inputs. */
+export function namedCells(given: readonly Given[]): Readonly<Record<string, Cell>> {
+  return Object.fromEntries(
+    given.map(({ field, name, cells, fixed }): [string, Cell] => {
+      const unit = cells[0]?.unit ?? null;
+      return [field, fixed ?? (unit === null ? name : [name, unit])];
+    }),
+  );
+}

@@ -1,0 +1,1 @@
+export { workbookOf } from "./workbook-of.js";
