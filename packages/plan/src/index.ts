@@ -19,3 +19,6 @@ export { planText } from "./text/plan-text.js";
 export { planJson } from "./text/plan-json.js";
 export { reconcile } from "./reconcile/reconcile.js";
 export type { Convention, Reconciliation } from "./reconcile/reconcile.js";
+export { planHtml } from "./html/plan-html.js";
+export { jobJsonSchema } from "./job/job-json-schema.js";
+export type { JsonSchema } from "./job/job-json-schema.js";

@@ -3,12 +3,13 @@ import { nearName } from "../job/near-name.js";
 import { shownText } from "../text/clean.js";
 
 /** The forms a plan can take. */
-export const FORMS = ["text", "json"] as const;
+export const FORMS = ["text", "json", "html"] as const;
 export type Form = (typeof FORMS)[number];
 
 /** What the command line asks for. */
 export type Asked =
   | { readonly verb: "help" }
+  | { readonly verb: "schema" }
   | { readonly verb: "check"; readonly job: string }
   | {
       readonly verb: "plan";
@@ -19,7 +20,7 @@ export type Asked =
     }
   | { readonly verb: "misread"; readonly says: string };
 
-const VERBS = ["plan", "check", "help"];
+const VERBS = ["plan", "check", "schema", "help"];
 const OPTIONS = {
   as: { type: "string" },
   to: { type: "string" },
@@ -57,6 +58,7 @@ function asked({ values, positionals }: Given): Asked {
   if (!VERBS.includes(verb)) return misread(`There is no "${shownText(verb)}". ${meant(verb, VERBS)}`);
   const options = Object.keys(values);
   if (verb !== "plan" && options.length > 0) return misread(`--${options.join(" and --")} goes with plan only.`);
+  if (verb === "schema") return job === undefined ? { verb } : misread("schema takes no file.");
   if (job === undefined) return misread(`Which job file? Write thrum ${verb} job.yaml, or - for standard input.`);
   if (others.length > 0) return misread("One job file at a time.");
   return verb === "check" ? { verb, job } : planAsked(job, values);

@@ -7,8 +7,11 @@ ask for the plan:
   thrum check job.yaml                           is anything wrong in the file?
   thrum plan job.yaml                            the plan, as text to read here
   thrum plan job.yaml --as json                  all its data, for a program
-  thrum plan job.yaml --to plan.txt              into a file of that name
-  thrum plan job.yaml --to plan.txt --replace    the same, over an older plan
+  thrum plan job.yaml --as html --to plan.html   sheets to print and take to the
+                                                 loom, in a file of that name
+  thrum plan job.yaml --to plan.txt --replace    text, over an older plan
+  thrum schema                                   the form of a job file, for an
+                                                 editor that checks as you type
   thrum help                                     this page
 
 For the job file write - to read it from standard input.

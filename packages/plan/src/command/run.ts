@@ -1,4 +1,4 @@
-import { faultText, planJson, planText, planWarp, readJob } from "../index.js";
+import { faultText, jobJsonSchema, planHtml, planJson, planText, planWarp, readJob } from "../index.js";
 import type { Job, WarpPlan } from "../index.js";
 import { shownText } from "../text/clean.js";
 import { askedFor } from "./arguments.js";
@@ -13,7 +13,7 @@ const MISREAD = 2;
 const CANNOT_BE_WOVEN = 3;
 const FILE_TROUBLE = 4;
 
-const WRITERS: Readonly<Record<Form, (plan: WarpPlan) => string>> = { text: planText, json: planJson };
+const WRITERS: Readonly<Record<Form, (plan: WarpPlan) => string>> = { text: planText, json: planJson, html: planHtml };
 
 /** The job, or null once its faults have been told. */
 function jobFrom(path: string, world: World): Job | null {
@@ -46,6 +46,9 @@ function done(asked: Asked, world: World): number {
   switch (asked.verb) {
     case "help":
       world.print(HELP);
+      return DONE;
+    case "schema":
+      world.print(`${JSON.stringify(jobJsonSchema(), null, 2)}\n`);
       return DONE;
     case "misread":
       world.complain(`${asked.says}\nthrum help shows what can be asked.\n`);

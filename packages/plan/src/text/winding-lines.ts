@@ -3,16 +3,21 @@ import type { WarpPlan } from "../plan/warp-plan.js";
 import { plainText } from "./clean.js";
 import { table, wrapped } from "./layout.js";
 
-function roundsText({ passes, rounds }: WoundStripe<string>): string {
+/** Rounds there and back, and a half where the last way is not gone back. */
+export function roundsText({ passes, rounds }: WoundStripe<string>): string {
   if (passes % 2 === 0) return String(rounds);
   return rounds === 0 ? "1/2" : `${String(rounds)} 1/2`;
 }
 
-function woundRow(stripe: WoundStripe<string>): readonly (string | number)[] {
-  const { colour, ends, runningTotal, ties, todo } = stripe;
+/** Counting ties and whatever else falls within the stripe. */
+export function meanwhileText({ ties, todo }: WoundStripe<string>): string {
   const counts = ties.map(({ total }) => String(total)).join(", ");
-  const meanwhile = [...(counts === "" ? [] : [`tie the count at ${counts}`]), ...todo];
-  return [plainText(colour), ends, roundsText(stripe), runningTotal, meanwhile.join("; ")];
+  return [...(counts === "" ? [] : [`tie the count at ${counts}`]), ...todo].join("; ");
+}
+
+function woundRow(stripe: WoundStripe<string>): readonly (string | number)[] {
+  const { colour, ends, runningTotal } = stripe;
+  return [plainText(colour), ends, roundsText(stripe), runningTotal, meanwhileText(stripe)];
 }
 
 /** How each chain is wound. */

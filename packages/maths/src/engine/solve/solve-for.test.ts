@@ -29,7 +29,7 @@ import { forColumns } from "../columns/index.js";
 import type { Calculation } from "../formula/index.js";
 import type { Quantity } from "../quantity/index.js";
 import { QuantityError } from "../refusal.js";
-import { spreadsheetFormula } from "../spreadsheet.js";
+import { spreadsheetFormula } from "../spreadsheet/index.js";
 import { asText, explain } from "../working/index.js";
 import { rearrangement, solveFor } from "./index.js";
 

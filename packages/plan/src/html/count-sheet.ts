@@ -1,0 +1,26 @@
+import type { WarpPlan } from "../plan/warp-plan.js";
+import { html } from "./markup.js";
+import type { Markup } from "./markup.js";
+import { blank, columns, sheet, tickBox } from "./sheet.js";
+
+const HEADS = ["counted", "group", "ends", "how many", "first shaft", "last shaft", "found"];
+
+/** The old warp as it stands, counted before anything is cut. */
+export function countSheet(plan: WarpPlan): readonly Markup[] {
+  const rows = plan.groups.map(({ group, firstEnd, lastEnd, ends, firstShaft, lastShaft }) => [
+    tickBox,
+    group,
+    `${String(firstEnd)} to ${String(lastEnd)}`,
+    ends,
+    firstShaft,
+    lastShaft,
+    blank,
+  ]);
+  const body = html`<p>
+      Count the old warp as it stands, from end 1, at your <b>${plan.endOneAt.toUpperCase()}</b>, before anything is
+      cut. Broken ends, doubled ends and empty heddles are found now or not at all. Where a number is another than here,
+      the loom is right: plan again with what was found.
+    </p>
+    ${columns("Group by group", HEADS, rows)}`;
+  return [sheet(plan, { name: "old-warp", kind: "plain", heading: "The old warp", body })];
+}

@@ -1,0 +1,92 @@
+import { millimetres } from "@thrum/maths";
+import type { WarpPlan } from "../plan/warp-plan.js";
+import { measuredText } from "../text/amounts.js";
+import { html } from "./markup.js";
+import type { Markup } from "./markup.js";
+import { blank, columns, sheet, tickBox } from "./sheet.js";
+import { EIGHTHS_OF_AN_INCH, MILLIMETRES, tapeStrips } from "./tape-strips.js";
+import type { Strip } from "./tape-strips.js";
+
+const STRIPS_TO_A_PAGE = 5;
+/** Width of a strip and of the space to its neighbour; room above it for its number. */
+const [WIDTH, PITCH, ABOVE] = [28, 36, 6];
+/** More paper than this is no longer a tape: a measuring tape serves better. */
+const MOST_STRIPS = 20;
+const REACH = { short: 4, half: 7, long: 11 };
+
+const CHECK_LINE: Markup = html`<svg
+  width="110mm"
+  height="12mm"
+  viewBox="0 0 110 12"
+  role="img"
+  aria-label="A line of 100 mm"
+>
+  <path d="M5 2v8M105 2v8M5 6h100" fill="none" stroke="#000" stroke-width="0.4" />
+</svg>`;
+
+function tickMarks({ from, ticks }: Strip): readonly Markup[] {
+  return ticks.map(({ at, reach, figure }) => {
+    const y = (at - from + ABOVE).toFixed(3);
+    const mark = html`<path d="M0 ${y}h${REACH[reach]}" />`;
+    return figure === "" ? mark : html`${mark}<text x="${REACH.long + 1}" y="${y}" dy="1.4">${figure}</text>`;
+  });
+}
+
+function stripDrawing(strip: Strip, at: number, isLast: boolean): Markup {
+  const height = (strip.to - strip.from).toFixed(3);
+  const below = (strip.to - strip.from + ABOVE - 1).toFixed(3);
+  const foot = isLast ? "PIECE ENDS" : `join strip ${String(strip.number + 1)} here`;
+  return html`<g transform="translate(${at * PITCH} 0)">
+    <text x="0" y="4">strip ${strip.number}</text>
+    <rect x="0" y="${ABOVE}" width="${WIDTH}" height="${height}" fill="none" />
+    ${tickMarks(strip)}
+    <text transform="translate(${WIDTH - 2} ${below}) rotate(-90)">${foot}</text>
+  </g>`;
+}
+
+function drawing(strips: readonly Strip[], last: number): Markup {
+  const width = STRIPS_TO_A_PAGE * PITCH;
+  const tallest = Math.max(...strips.map(({ from, to }) => to - from));
+  const height = (tallest + ABOVE + 1).toFixed(3);
+  return html`<svg
+    width="${width}mm"
+    height="${height}mm"
+    viewBox="0 0 ${width} ${height}"
+    role="img"
+    aria-label="Strips of the piece tape, full size"
+  >
+    <g stroke="#000" stroke-width="0.25" font-size="3.6" font-family="Arial, Helvetica, sans-serif">
+      ${strips.map((strip, at) => stripDrawing(strip, at, strip.number === last))}
+    </g>
+  </svg>`;
+}
+
+function marksTable({ pieceTape }: WarpPlan): Markup {
+  const rows = pieceTape.marks.map(({ piece, at }) => [tickBox, piece, measuredText(at, "nearest"), blank]);
+  return columns("Where each piece ends, from the first pick", ["woven", "piece", "ends at", "woven to"], rows);
+}
+
+/** The tape of one piece, full size, to cut out and pin along the cloth. */
+export function tapeSheets(plan: WarpPlan): readonly Markup[] {
+  const { wovenLength } = plan.pieceTape;
+  const isMetric = wovenLength.unit.endsWith("metres");
+  const strips = tapeStrips(wovenLength.in(millimetres), isMetric ? MILLIMETRES : EIGHTHS_OF_AN_INCH);
+  const asPaper = strips.length <= MOST_STRIPS;
+  const marks = html`<p>
+      One piece with its hems is <b>${measuredText(wovenLength, "nearest")}</b> long on the loom. Measure on the cloth
+      at weaving tension, from the first pick, never on the warp.
+    </p>
+    ${asPaper ? [] : html`<p>A piece as long as this wants a measuring tape, not one of paper.</p>`} ${marksTable(plan)}`;
+  const pages = asPaper ? Math.ceil(strips.length / STRIPS_TO_A_PAGE) : 0;
+  const tapes = Array.from({ length: pages }, (_, at) => {
+    const own = strips.slice(at * STRIPS_TO_A_PAGE, (at + 1) * STRIPS_TO_A_PAGE);
+    const body = html`<p>
+        This line must measure 100 mm. If it does not, print at 100 %, "actual size".
+        ${isMetric ? "Figures are centimetres." : "Figures are inches, ticks eighths."}
+      </p>
+      ${CHECK_LINE} ${drawing(own, strips.length)}`;
+    const heading = `Piece tape, sheet ${String(at + 1)} of ${String(pages)}`;
+    return sheet(plan, { name: `tape-${String(at + 1)}`, kind: "tape", heading, body });
+  });
+  return [sheet(plan, { name: "pieces", kind: "plain", heading: "Piece tape", body: marks }), ...tapes];
+}

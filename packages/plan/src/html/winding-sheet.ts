@@ -1,0 +1,32 @@
+import type { WarpPlan } from "../plan/warp-plan.js";
+import { meanwhileText, roundsText } from "../text/winding-lines.js";
+import { html } from "./markup.js";
+import type { Markup } from "./markup.js";
+import { columns, sheet, tickBox } from "./sheet.js";
+import { colourSign, signsOf } from "./signs.js";
+
+const HEADS = ["wound", "colour", "ends", "rounds", "so far", "meanwhile"];
+
+/** What stands at the warping board or reel: every chain, stripe by stripe. */
+export function windingSheet(plan: WarpPlan): readonly Markup[] {
+  const signs = signsOf(plan);
+  const { threadsTogether, winding } = plan;
+  const threads = threadsTogether === 1 ? "1 thread" : `${String(threadsTogether)} threads together`;
+  const chains = winding.map(({ chain, firstEnd, lastEnd, ends, stripes }) =>
+    columns(
+      `Chain ${String(chain)}: ends ${String(firstEnd)} to ${String(lastEnd)}, ${String(ends)} in all`,
+      HEADS,
+      stripes.map((stripe) => [
+        tickBox,
+        colourSign(stripe.colour, signs),
+        stripe.ends,
+        roundsText(stripe),
+        stripe.runningTotal,
+        meanwhileText(stripe),
+      ]),
+    ),
+  );
+  const body = html`<p>Wind ${threads}. Begin each chain at the near peg; a round is there and back.</p>
+    ${chains}`;
+  return [sheet(plan, { name: "winding", kind: "plain", heading: "Winding", body })];
+}
