@@ -52,7 +52,7 @@ const LETTERS = "ABCDEFGHIJKLMNOP";
 /** The spreadsheet formula with its inputs in row 2, in the units of the case shown. */
 function cellOf(calculation, input) {
   const { inputs, result } = calculation.declaration;
-  const unitOf = (quantity) => maths[quantity.unit];
+  const unitOf = ({ dimension, unit }) => (dimension === "money" ? maths.currency(unit) : maths[unit]);
   const cells = Object.entries(inputs).map(([field, { what, member }], index) => {
     const column = LETTERS[index];
     if (what === "unit") return [field, input[field]];

@@ -11,7 +11,7 @@ export const calculations: readonly (readonly [name: string, calculation: AnyCal
   .map(([name, value]) => [name, value as unknown as AnyCalculation]);
 
 /** Every unit the package exports. */
-export const allUnits = Object.values(maths).filter(
+export const allUnits = [...Object.values(maths), maths.currency("EUR")].filter(
   (value) => typeof value === "function" && "scale" in value,
 ) as unknown as readonly Unit<string>[];
 

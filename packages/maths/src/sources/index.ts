@@ -2,3 +2,4 @@ export * from "./articles.js";
 export * from "./books.js";
 export * from "./weavers.js";
 export * from "./yarn.js";
+export * from "./cloth.js";

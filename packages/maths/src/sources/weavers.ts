@@ -269,3 +269,93 @@ export const gistYarn: Source = {
   year: "undated",
   place: "gistyarn.com",
 };
+
+/** A weaver's journal that prices a yarn by the ball and by the cone. */
+export const leigh2023: Source = {
+  key: "leigh-2023",
+  author: "Leigh",
+  title: "Leigh's Fiber Journal, November",
+  year: "2023",
+  place: "online",
+};
+
+/** A production weaver on the hours in a batch of shawls. */
+export const fry2024: Source = {
+  key: "fry-2024",
+  author: "Laura Fry",
+  title: "Step by step",
+  year: "2024",
+  place: "online",
+};
+
+/** A book of rag rugs that counts what one costs. */
+export const wheeler1908: Source = {
+  key: "wheeler-1908",
+  author: "Candace Wheeler",
+  title: "How to Make Rugs",
+  year: "1908",
+  place: "New York",
+};
+
+/** A weavers' magazine on tying in front of the reed. */
+export const notesFromTheFell: Source = {
+  key: "notes-from-the-fell",
+  author: "Handwoven",
+  title: "Notes from the Fell: tying a new warp to an existing one",
+  year: "undated",
+  place: "online",
+};
+
+/** The owner's manual of a loom on tying behind the heddles. */
+export const loomManual: Source = {
+  key: "avl-home-loom",
+  author: "AVL Looms",
+  title: "Home Loom, owner's manual, p. 6-4",
+  year: "undated",
+  place: "online",
+};
+
+/** A weaver on the thrums cut off her looms. */
+export const cawsThrums2022: Source = {
+  key: "caws-thrums-2022",
+  author: "365 Caws",
+  title: "Thrums",
+  year: "2022",
+  place: "online",
+};
+
+/** A weaver who measured three warps part by part. */
+export const rogueWeaver2025: Source = {
+  key: "rogue-weaver-2025",
+  author: "The Rogue Weaver",
+  title: "Warp Length, Take-up and Waste",
+  year: "2025",
+  place: "online",
+};
+
+/** A maker of looms with a plan for napkins in log cabin. */
+export const allenNapery: Source = {
+  key: "allen-log-cabin-napery",
+  author: "Malynda Allen",
+  title: "Log Cabin Napery",
+  year: "undated",
+  place: "online",
+};
+
+/** A weaver on how much yarn to have. */
+export const fiberAddict: Source = {
+  key: "fiberaddict-yarn",
+  author: "fiberaddict",
+  title: "Yarn requirements",
+  year: "undated",
+  place: "online",
+};
+
+/** The key of an entrance examination in textile technology, on power-loom reeds. */
+export const reedAirSpace: Source = {
+  key: "reed-air-space",
+  author: "Collegedunia",
+  title: "Recommended percentage of air space in reeds",
+  year: "undated",
+  place: "online",
+};

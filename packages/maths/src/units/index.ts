@@ -10,11 +10,15 @@ export {
   IndirectCount,
   Length,
   Mass,
+  MassPerArea,
+  Money,
   PicksPerLength,
 } from "./kinds.js";
 export type { Addition, Loss, Share } from "./kinds.js";
 export { centimetres, feet, inches, kilometres, metres, millimetres, yards } from "./length.js";
 export { drams, grains, grams, kilograms, milligrams, ounces, pounds } from "./mass.js";
+export { gramsPerSquareMetre, ouncesPerSquareYard } from "./mass-per-area.js";
+export { currency } from "./money.js";
 export { percentAdded, percentLost, percentOf } from "./percent.js";
 export * from "./long-yards.js";
 export * from "./reeds.js";

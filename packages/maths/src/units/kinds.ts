@@ -17,6 +17,10 @@ export const DirectCount: Kind<DirectCount> = /* @__PURE__ */ kind("mass per len
 export interface IndirectCount extends Quantity<"length per mass"> {}
 export const IndirectCount: Kind<IndirectCount> = /* @__PURE__ */ kind("length per mass", "an indirect count");
 
+/** How heavy a cloth is for its size. */
+export interface MassPerArea extends Quantity<"mass per area"> {}
+export const MassPerArea: Kind<MassPerArea> = /* @__PURE__ */ kind("mass per area", "a mass per area");
+
 /** Closeness of the warp: ends in a length across the cloth. */
 export interface EndsPerLength extends Quantity<"ends per length"> {}
 export const EndsPerLength: Kind<EndsPerLength> = /* @__PURE__ */ kind("ends per length", "a sett");
@@ -32,6 +36,10 @@ export const HeddlesPerLength: Kind<HeddlesPerLength> = /* @__PURE__ */ kind("he
 /** Closeness of the weft: picks in a length along the cloth. */
 export interface PicksPerLength extends Quantity<"picks per length"> {}
 export const PicksPerLength: Kind<PicksPerLength> = /* @__PURE__ */ kind("picks per length", "a number of picks");
+
+/** Money, in one currency. */
+export interface Money extends Quantity<"money"> {}
+export const Money: Kind<Money> = /* @__PURE__ */ kind("money", "money");
 
 /** A percentage of what was there before: shrinkage, take-up, narrowing, waste. */
 export interface Loss extends Quantity<"loss"> {}

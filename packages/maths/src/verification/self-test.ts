@@ -38,7 +38,7 @@ function revived(value: unknown): unknown {
   if (Array.isArray(value)) return value.map(revived);
   if (typeof value !== "object" || value === null) return value;
   const { dimension, value: amount, unit, ...others } = value as Readonly<Record<string, unknown>>;
-  const named = typeof unit === "string" ? exported[unit] : undefined;
+  const named = typeof unit === "string" ? (dimension === "money" ? maths.currency(unit) : exported[unit]) : undefined;
   if (typeof named === "function" && Object.keys(others).length === 0) {
     return dimension === undefined ? named : (named as Function)(amount);
   }
@@ -56,8 +56,9 @@ export function readOut(result: unknown, { read }: VerificationCase): unknown {
   const steps = read.split(/\.| in /u);
   return steps.reduce<unknown>((at, step) => {
     const unit = exported[step];
-    if (typeof unit === "function") return (at as { in(unit: unknown): number }).in(unit);
-    return (at as Readonly<Record<string, unknown>>)[step];
+    if (typeof unit === "function" && "scale" in unit) return (at as { in(unit: unknown): number }).in(unit);
+    const { dimension, [step]: field } = at as Readonly<Record<string, unknown>>;
+    return dimension === "money" ? (at as maths.Money).in(maths.currency(step)) : field;
   }, result);
 }
 

@@ -44,7 +44,8 @@ export interface Job {
   };
   readonly newWarp: {
     readonly sett: { readonly ends: number; readonly in: "1 inch" | "1 centimetre" };
-    readonly threadingRepeat: number;
+    /** The shafts of the threading repeat it counts on. */
+    readonly threading: readonly number[];
     /** Of the thread, from wound to weaving tension. */
     readonly takeUp: Loss;
     readonly wasteInFront: Length;

@@ -14,6 +14,12 @@ const yarnFields = {
   counted: oneOf("single", "finished thread"),
 };
 
+const threading = v.pipe(
+  v.array(shaft, "the shafts of one threading repeat, such as [1, 2, 3, 4]|"),
+  v.minLength(1, "one shaft or more|"),
+  v.maxLength(MOST_ENDS, "no more shafts than a loom has ends|"),
+);
+
 const stripesItem: v.GenericSchema<unknown, StripesItem> = v.lazy((given) => {
   const keys = typeof given === "object" && given !== null ? given : {};
   if ("repeat" in keys || "of" in keys) return v.object({ repeat: count("times", MOST_ENDS), of: stripesSchema });
@@ -56,16 +62,12 @@ export function jobSchema({ length, mass, loss }: AmountSchemas): v.GenericSchem
       ends: count("ends", MOST_ENDS),
       reed: v.object({ dents: count("dents", 1000), in: oneOf("1 inch", "10 centimetres") }),
       endsPerDent: count("ends in each dent", 100),
-      threading: v.pipe(
-        v.array(shaft, "the shafts of one threading repeat, such as [1, 2, 3, 4]|"),
-        v.minLength(1, "one shaft or more|"),
-        v.maxLength(MOST_ENDS, "no more shafts than a loom has ends|"),
-      ),
+      threading,
       yarn: v.object(yarnFields),
     }),
     newWarp: v.object({
       sett: v.object({ ends: count("ends", 1000), in: oneOf("1 inch", "1 centimetre") }),
-      threadingRepeat: count("ends in one threading repeat", MOST_ENDS),
+      threading,
       takeUp: loss,
       wasteInFront: any(length, "length"),
       wasteBehind: any(length, "length"),

@@ -78,9 +78,8 @@ export function planWarp(job: Job): WarpPlan {
   const counts = colours.map(({ name, yarn }) => ({ name, count: threadCountOf(yarn) }));
   const sleyInput = oldSley(oldWarp);
   const sett = settInReed(sleyInput);
-  const threadingRepeat = oldWarp.threading.length;
-  const old = { ends: oldWarp.ends, sett, threadingRepeat, count: threadCountOf(oldWarp.yarn) };
-  const planned = { ends: warp.ends, sett: settOf(newWarp), threadingRepeat: newWarp.threadingRepeat };
+  const old = { ends: oldWarp.ends, sett, threading: oldWarp.threading, count: threadCountOf(oldWarp.yarn) };
+  const planned = { ends: warp.ends, sett: settOf(newWarp), threading: newWarp.threading };
   const position = knotPosition(given, warp.ends);
   const widthInput = { ends: warp.ends, sett };
   const widthInReed = reedWidth(widthInput);

@@ -52,7 +52,8 @@ function scaleIn(frame: Frame, dimension: string): Fraction {
     if (unit === null || power === 0) continue;
     const [over, under] = asFraction(unit.scale);
     const [n, d] = power > 0 ? [over, under] : [under, over];
-    fraction = [fraction[0].times(n), fraction[1].times(d)];
+    const times = Math.abs(power);
+    fraction = [fraction[0].times(n.pow(times)), fraction[1].times(d.pow(times))];
   }
   return fraction;
 }

@@ -3,6 +3,7 @@ import { described, genuineUnit, isUnit } from "../quantity/index.js";
 import type { Quantity, Unit } from "../quantity/index.js";
 import { QuantityError } from "../refusal.js";
 import type { Fault } from "../refusal.js";
+import { mixedCurrencies, unevenLists } from "./agreement.js";
 import type { Input, Range } from "./input.js";
 
 /** An input as read: quantities keep their unit. */
@@ -92,24 +93,6 @@ function readOne(where: string, input: Input<unknown>, given: unknown, faults: F
   return fitting.length === members.length ? { what: "list", members: fitting } : null;
 }
 
-/** Lists that go together, as all of a formula do, have one length; a longer one would lose members unseen. */
-function unevenLists(name: string, read: ReadonlyMap<string, Read>): readonly Fault[] {
-  const lists = [...read].flatMap(([field, one]) =>
-    one.what === "list" ? [[field, one.members.length] as const] : [],
-  );
-  const [first, ...others] = lists;
-  if (first === undefined) return [];
-  return others
-    .filter(([, length]) => length !== first[1])
-    .map(([field, length]) => ({
-      code: "wrong-kind",
-      where: `${name}({ ${field} })`,
-      expected: `a list of ${String(first[1])}, one for each of ${first[0]}`,
-      received: `a list of ${String(length)}`,
-      remedy: "Give the lists in the same order.",
-    }));
-}
-
 /** Reads every input or refuses all that is wrong in one error. */
 export function readInputs(
   name: string,
@@ -138,6 +121,7 @@ export function readInputs(
     });
   }
   if (lists === "together") faults.push(...unevenLists(name, read));
+  faults.push(...mixedCurrencies(name, read));
   const [first, ...others] = faults;
   if (first !== undefined) throw new QuantityError(first, ...others);
   return read;

@@ -37,7 +37,7 @@ function quickRatio(value: string, n: number, d: number): number | null {
 const behaviour = {
   in(this: Quantity<string>, unit: Unit<string>): number {
     const own = unitOf(this, "quantity.in(unit)");
-    if (!isUnit(unit) || unit.dimension !== own.dimension) requireSameDimension(own, unit, "quantity.in(unit)");
+    if (!isUnit(unit) || !areOneKind(unit, own)) requireSameDimension(own, unit, "quantity.in(unit)");
     const n = own.scale[0] * unit.scale[1];
     const d = own.scale[1] * unit.scale[0];
     const quick = Number.isSafeInteger(n) && Number.isSafeInteger(d) ? quickRatio(this.value, n, d) : null;
@@ -124,9 +124,14 @@ export function unitOf(quantity: unknown, where: string): Unit<string> {
   });
 }
 
+/** Whether amounts in the two can be told in each other: money of two currencies cannot, as no rate between them lasts. */
+function areOneKind(one: Unit<string>, other: Unit<string>): boolean {
+  return one.dimension === other.dimension && (one.dimension !== "money" || one.name === other.name);
+}
+
 /** Refuses a unit of another kind, naming both. */
 export function requireSameDimension(own: Unit<string>, other: unknown, where: string): asserts other is Unit<string> {
-  if (isUnit(other) && other.dimension === own.dimension) return;
+  if (isUnit(other) && areOneKind(other, own)) return;
   throw new QuantityError({
     code: isUnit(other) ? "wrong-kind" : "unknown-unit",
     where,

@@ -44,11 +44,11 @@ interface CompoundUnit<D extends string> {
 
 type Fraction = readonly [bigint, bigint];
 
-/** How often length and mass stand in a dimension: "length per mass" is [1, -1]. */
+/** How often length and mass stand in a dimension: "length per mass" is [1, -1], "mass per area" [-2, 1]. */
 export function powersOf(dimension: string): readonly [length: number, mass: number] {
   const [over = "", under = ""] = dimension.split(" per ");
   const count = (word: string): number => Number(over === word) - Number(under === word);
-  return [count("length"), count("mass")];
+  return [count("length") + 2 * count("area"), count("mass")];
 }
 
 function fractionOf([amount, { scale }]: readonly [number, { scale: readonly [number, number] }]): Fraction {
@@ -58,8 +58,8 @@ function fractionOf([amount, { scale }]: readonly [number, { scale: readonly [nu
 function product(fractions: readonly (readonly [Fraction, number])[]): Fraction {
   let [n, d]: Fraction = [1n, 1n];
   for (const [[a, b], power] of fractions) {
-    if (power > 0) [n, d] = [n * a, d * b];
-    if (power < 0) [n, d] = [n * b, d * a];
+    const [times, by] = power > 0 ? [a, b] : [b, a];
+    for (let left = Math.abs(power); left > 0; left -= 1) [n, d] = [n * times, d * by];
   }
   return [n, d];
 }

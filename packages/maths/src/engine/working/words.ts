@@ -32,6 +32,7 @@ export function symbolOf(frame: Frame, [length, mass]: Powers): string {
     "-1,0": `per ${l}`,
     "0,-1": `per ${m}`,
     "2,0": `sq ${l}`,
+    "-2,1": `${m}/sq ${l}`,
   };
   return names[`${String(length)},${String(mass)}`] ?? "";
 }

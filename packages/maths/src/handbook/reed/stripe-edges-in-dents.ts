@@ -1,5 +1,6 @@
 import { listOf, readInputs, whole } from "../../engine/formula/index.js";
 import { QuantityError } from "../../engine/refusal.js";
+import { dentOf } from "./dent-of-end.js";
 
 export interface StripeEdgesInDentsInput {
   /** In the warp. */
@@ -25,18 +26,6 @@ export interface StripeEdge {
 function refuse(field: string, expected: string, received: string): never {
   const where = `stripeEdgesInDents({ ${field} })`;
   throw new QuantityError({ code: "out-of-range", where, expected, received, remedy: "" });
-}
-
-/** The dent of an end and its place there. */
-function dentOf(end: number, order: readonly number[], endsInOrder: number): readonly [dent: number, place: number] {
-  const rounds = Math.floor((end - 1) / endsInOrder);
-  let place = end - rounds * endsInOrder;
-  let at = 0;
-  for (let held = order[0] ?? 0; place > held; held = order[at] ?? 0) {
-    place -= held;
-    at += 1;
-  }
-  return [rounds * order.length + at + 1, place];
 }
 
 /**

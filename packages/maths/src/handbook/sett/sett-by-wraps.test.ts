@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
 import { QuantityError } from "../../engine/refusal.js";
-import { creativeThreadsSett, hslu, osterkampAshenhurst } from "../../sources/index.js";
+import { creativeThreadsSett, fiberAddict, hslu, osterkampAshenhurst } from "../../sources/index.js";
 import { centimetres, endsPerCentimetre, endsPerInch, inches, millimetres } from "../../units/index.js";
 import { settByWraps } from "./sett-by-wraps.js";
 
@@ -56,4 +56,12 @@ describe("a sett from wraps", () => {
     expect(() => settByWraps({ ...input, width: inches(0) })).toThrow(QuantityError);
     expect(() => settByWraps({ ...input, intersections: 0 })).toThrow(QuantityError);
   });
+});
+
+describe("setts of one weaver's rule", () => {
+  const wrapped = { wraps: 22, width: inches(1) };
+  const plain = { ...wrapped, ends: 2, intersections: 2 };
+  const twill = { ...wrapped, ends: 4, intersections: 2 };
+  cited("half the wraps in plain weave", published(fiberAddict, "post", "11", "11"), settByWraps, [plain], endsPerInch);
+  cited("two thirds in twill", published(fiberAddict, "post", "15", "44/3"), settByWraps, [twill], endsPerInch);
 });

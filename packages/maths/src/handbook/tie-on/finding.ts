@@ -8,7 +8,7 @@ type Figure = number | Quantity<string>;
 
 /** One thing compared in two warps. */
 export interface Finding {
-  readonly about: "ends" | "threading repeat" | "sett" | "grist" | "stripe edges";
+  readonly about: "ends" | "threading" | "sett" | "grist" | "stripe edges";
   readonly standing: Standing;
   readonly agrees: boolean;
   readonly old: Figure;

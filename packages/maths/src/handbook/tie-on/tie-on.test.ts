@@ -4,7 +4,7 @@ import type { QuantityError } from "../../engine/refusal.js";
 import { cottonCount, dentsPerInch, endsPerInch, tex, worstedCount } from "../../units/index.js";
 import { tieOn } from "./tie-on.js";
 
-const old = { ends: 384, sett: endsPerInch(20), threadingRepeat: 4, count: cottonCount(4) };
+const old = { ends: 384, sett: endsPerInch(20), threading: [1, 2, 3, 4], count: cottonCount(4) };
 const same = { ...old, edges: [96, 288, 384] };
 
 function about(
@@ -30,7 +30,13 @@ describe("a new warp held against the old one", () => {
   });
 
   it("does not fit another threading repeat", () => {
-    expect(tieOn(old, { ...same, threadingRepeat: 6 }).verdict).toBe("does not fit");
+    expect(tieOn(old, { ...same, threading: [1, 2, 3, 4, 3, 2] }).verdict).toBe("does not fit");
+  });
+
+  it("names every place where the threadings part", () => {
+    expect(about("threading", { ...same, threading: [1, 2, 4, 3] })?.says).toBe(
+      "The new plan counts on another threading, place 3 on shaft 4, not 3, place 4 on shaft 3, not 4: the threading stays as it is.",
+    );
   });
 
   it("wants a look where the sett or the yarn differs", () => {
@@ -74,14 +80,14 @@ describe("a new warp held against the old one", () => {
 
   it("is refused with all that is wrong in one error", () => {
     try {
-      tieOn(old, { ends: 0, sett: dentsPerInch(10), threadingRepeat: 1.5, count: endsPerInch(3), edges: [] } as never);
+      tieOn(old, { ends: 0, sett: dentsPerInch(10), threading: [1.5], count: endsPerInch(3), edges: [] } as never);
       expect.unreachable();
     } catch (error) {
       const { faults } = error as QuantityError;
       expect(faults.map(({ where }) => where)).toEqual([
         "tieOn.newWarp({ ends })",
         "tieOn.newWarp({ sett })",
-        "tieOn.newWarp({ threadingRepeat })",
+        "tieOn.newWarp({ threading })[0]",
         "tieOn.newWarp({ count })",
         "tieOn.newWarp({ edges })",
       ]);

@@ -1,18 +1,20 @@
 import { listOf, positive, positiveEither, readInputs, whole } from "../../engine/formula/index.js";
 import type { ReportStep } from "../../engine/formula/index.js";
 import { compare, difference, ratio } from "../../engine/quantity/index.js";
-import { brooks1892, commonPractice, taylor1909 } from "../../sources/index.js";
+import { brooks1892, taylor1909 } from "../../sources/index.js";
 import { DirectCount, EndsPerLength, IndirectCount, tex } from "../../units/index.js";
 import { reedWidth } from "../reed/index.js";
 import type { ReedWidthInput } from "../reed/index.js";
 import { convertCount } from "../yarn/index.js";
 import type { Finding } from "./finding.js";
+import { edgesFinding, plural, threadingFinding } from "./threading-findings.js";
 
 /** The old warp as it stands on the loom, counted and measured. */
 export interface OldWarp {
   readonly ends: number;
   readonly sett: EndsPerLength;
-  readonly threadingRepeat: number;
+  /** The shafts of one threading repeat, from end 1. */
+  readonly threading: readonly number[];
   /** Of the finished thread. */
   readonly count: DirectCount | IndirectCount;
 }
@@ -34,16 +36,12 @@ function readWarps(oldWarp: OldWarp, newWarp: NewWarp): void {
   const old = {
     ends: whole("ends", "one knot to each", { atLeast: 1 }),
     sett: positive(EndsPerLength, "in the reed"),
-    threadingRepeat: whole("ends in one threading repeat", "as threaded", { atLeast: 1 }),
+    threading: listOf(whole("shafts", "of one threading repeat, in turn", { atLeast: 1, atMost: 1000 })),
     count: positiveEither(IndirectCount, DirectCount, "a yarn count", "of the finished thread"),
   };
   const edge = whole("ends", "up to and with the last of a stripe", { atLeast: 1 });
   readInputs("tieOn.oldWarp", old, oldWarp);
   readInputs("tieOn.newWarp", { ...old, edges: listOf(edge) }, newWarp);
-}
-
-function plural(number: number, noun: string): string {
-  return `${String(number)} ${noun}${number === 1 ? "" : "s"}`;
 }
 
 function endsFinding(old: number, now: number): Finding {
@@ -64,15 +62,6 @@ function endsFinding(old: number, now: number): Finding {
     says,
     source: taylor1909,
   };
-}
-
-function repeatFinding(old: number, now: number): Finding {
-  const agrees = old === now;
-  const says = agrees
-    ? `Both plans count on a threading repeat of ${plural(old, "end")}.`
-    : `The old warp is threaded in repeats of ${plural(old, "end")}, the new plan counts on ${String(now)}: the threading stays as it is.`;
-  const figures = { old, new: now, difference: now - old };
-  return { about: "threading repeat", standing: "must", agrees, ...figures, says, source: taylor1909 };
 }
 
 function settFinding(old: EndsPerLength, now: EndsPerLength): Finding {
@@ -97,25 +86,6 @@ function gristFinding(old: OldWarp["count"], now: OldWarp["count"]): Finding {
   return { about: "grist", standing: "check", agrees: order === 0, ...figures, says, source: taylor1909 };
 }
 
-function edgesFinding({ ends, edges }: NewWarp, repeat: number): Finding {
-  const inside = edges.filter((edge) => edge !== ends);
-  const off = inside.filter((edge) => edge % repeat !== 0);
-  const places = off.map((edge) => `end ${String(edge)} at place ${String(edge % repeat)}`).join(", ");
-  const says =
-    off.length === 0
-      ? `Every stripe edge closes a threading repeat of ${plural(repeat, "end")}.`
-      : `${plural(off.length, "stripe edge")} of ${String(inside.length)} inside a threading repeat of ${plural(repeat, "end")}: ${places}.`;
-  const figures = { old: inside.length, new: inside.length - off.length, difference: -off.length };
-  return {
-    about: "stripe edges",
-    standing: "free",
-    agrees: off.length === 0,
-    ...figures,
-    says,
-    source: commonPractice,
-  };
-}
-
 /**
  * Compares the old warp on the loom with the one to be tied to it, end by end: what must agree, what wants a look, what
  * is free.
@@ -125,17 +95,17 @@ function edgesFinding({ ends, edges }: NewWarp, repeat: number): Finding {
  * @throws QuantityError for fields that are missing, unknown or of another kind
  * @source taylor-1909 for ends, threading and yarn; brooks-1892 for the sett
  * @example
- * const old = { ends: 384, sett: endsPerInch(20), threadingRepeat: 4, count: cottonCount(4) };
+ * const old = { ends: 384, sett: endsPerInch(20), threading: [1, 2, 3, 4], count: cottonCount(4) };
  * tieOn(old, { ...old, edges: [96, 288, 384] }).verdict // "fits"
  */
 export function tieOn(oldWarp: OldWarp, newWarp: NewWarp): TieOnReport {
   readWarps(oldWarp, newWarp);
   const findings = [
     endsFinding(oldWarp.ends, newWarp.ends),
-    repeatFinding(oldWarp.threadingRepeat, newWarp.threadingRepeat),
+    threadingFinding(oldWarp.threading, newWarp.threading),
     settFinding(oldWarp.sett, newWarp.sett),
     gristFinding(oldWarp.count, newWarp.count),
-    edgesFinding(newWarp, oldWarp.threadingRepeat),
+    edgesFinding(newWarp.ends, newWarp.edges, oldWarp.threading.length),
   ];
   const differs = (standing: string): boolean => findings.some((one) => one.standing === standing && !one.agrees);
   const steps = [oldWarp, newWarp].map(({ ends, sett }) => ({ calculation: reedWidth, input: { ends, sett } }));

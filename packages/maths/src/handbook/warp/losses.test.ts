@@ -10,6 +10,7 @@ import {
   commonPractice,
   hossen2015,
   osterkamp,
+  schoolOfWeaving,
   taylor1909,
   weftHanded,
   wolfensberger1921,
@@ -197,5 +198,17 @@ describe("contraction by intersections", () => {
     published(taylor1909, "p. 428 of the copy", "6 6/7", "48/7"),
     contractionByIntersections,
     [{ intersectionsPerInch: 120, multiplier: 4, weftCount: 70 }],
+  );
+});
+
+describe("what a cloth lost, by two measures", () => {
+  const narrowed = { before: inches(14), after: inches(11) };
+  const estimates = "the two estimates of the question, 9 and 12, added";
+  cited(
+    "a cloth of 11 in from 14 in the reed",
+    published(schoolOfWeaving, "question", "21", "150/7", estimates),
+    lossFromMeasures,
+    [narrowed],
+    percentLost,
   );
 });

@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
 import type { Unit } from "../../engine/quantity/index.js";
 import { QuantityError } from "../../engine/refusal.js";
-import { feet, inches, percentAdded, percentLost } from "../../units/index.js";
+import { feet, inches, percentAdded, percentLost, percentOf } from "../../units/index.js";
 import { publishedAllowance } from "./published-allowance.js";
 import type { AllowanceName } from "./published-allowance.js";
 
@@ -24,6 +24,8 @@ const rows: readonly Row[] = [
   ["crimp of the weft, poplin", "2 %", "2", "2", percentAdded],
   ["length of warp over cloth, jute", "10 % in length", "10", "10", percentAdded],
   ["width in the reed over cloth of 37 inches, jute", "2 in in width", "2", "2", inches],
+  ["free share of a dent, power-loom reed", "60 %", "60", "60", percentOf],
+  ["eye of a knitted cotton heald", "quarter inch", "0.25", "0.25", inches],
 ];
 
 describe("published allowances", () => {

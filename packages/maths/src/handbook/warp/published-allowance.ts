@@ -2,17 +2,19 @@ import type { Source } from "../../engine/formula/index.js";
 import { oneOf, readInputs } from "../../engine/formula/index.js";
 import {
   allFiberArts,
+  brooks1892,
   caws2023,
   cawsThrums2023,
   gistYarn,
   hossen2015,
+  reedAirSpace,
   sparksearcher,
   spons,
   weftHanded,
   yarnworker,
 } from "../../sources/index.js";
-import { feet, inches, percentAdded, percentLost } from "../../units/index.js";
-import type { Addition, Length, Loss } from "../../units/index.js";
+import { feet, inches, percentAdded, percentLost, percentOf } from "../../units/index.js";
+import type { Addition, Length, Loss, Share } from "../../units/index.js";
 
 /** What one source allows, from so much to so much. */
 export interface PublishedAllowance<Q> {
@@ -41,6 +43,8 @@ interface Allowances {
   readonly "crimp of the weft, poplin": Addition;
   readonly "length of warp over cloth, jute": Addition;
   readonly "width in the reed over cloth of 37 inches, jute": Length;
+  readonly "free share of a dent, power-loom reed": Share;
+  readonly "eye of a knitted cotton heald": Length;
 }
 
 type Table = { readonly [N in keyof Allowances]: PublishedAllowance<Allowances[N]> };
@@ -62,6 +66,8 @@ const published = (): Table => ({
   "crimp of the weft, poplin": range(hossen2015, "range of crimp", percentAdded(2), percentAdded(2)),
   "length of warp over cloth, jute": range(spons, "Jute Manufactures, part 7", percentAdded(10), percentAdded(10)),
   "width in the reed over cloth of 37 inches, jute": range(spons, "Jute Manufactures, part 7", inches(2), inches(2)),
+  "free share of a dent, power-loom reed": range(reedAirSpace, "question and solution", percentOf(60), percentOf(60)),
+  "eye of a knitted cotton heald": range(brooks1892, "healds", inches("0.25"), inches("0.25")),
 });
 
 export type AllowanceName = keyof Allowances;

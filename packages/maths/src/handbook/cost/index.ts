@@ -1,0 +1,18 @@
+export { yarnCost } from "./yarn-cost.js";
+export type { YarnCostInput } from "./yarn-cost.js";
+export { yarnCostByLength } from "./yarn-cost-by-length.js";
+export type { YarnCostByLengthInput } from "./yarn-cost-by-length.js";
+export { workCost } from "./work-cost.js";
+export type { WorkCostInput } from "./work-cost.js";
+export { costByEnds } from "./cost-by-ends.js";
+export type { CostByEndsInput } from "./cost-by-ends.js";
+export { costOverLength } from "./cost-over-length.js";
+export type { CostOverLengthInput } from "./cost-over-length.js";
+export { pieceCost } from "./piece-cost.js";
+export type { PieceCostInput } from "./piece-cost.js";
+export { priceFloor } from "./price-floor.js";
+export type { PriceFloorInput } from "./price-floor.js";
+export { fibreShareByDryMass } from "./fibre-share-by-dry-mass.js";
+export type { FibreShareByDryMassInput } from "./fibre-share-by-dry-mass.js";
+export { fibreShareByConditionedMass } from "./fibre-share-by-conditioned-mass.js";
+export type { FibreShareByConditionedMassInput } from "./fibre-share-by-conditioned-mass.js";

@@ -1,0 +1,94 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { calculations, unitOf, validFor, validInput } from "#ci/inputs.js";
+import type { Quantity } from "../engine/quantity/index.js";
+import { QuantityError } from "../engine/refusal.js";
+
+/** More of the input never gives less of the answer, or never more of it. */
+const rows: readonly (readonly [calculation: string, more: readonly string[], less: readonly string[]])[] = [
+  ["warpLength", ["pieces", "finishedLength", "hemEachEnd", "loomToFinished", "takeUp", "loomWaste"], []],
+  ["warpLengthByAdding", ["pieces", "finishedLength", "loomWaste"], []],
+  ["warpLengthForSizes", ["sample", "loomToFinished", "takeUp", "loomWaste"], []],
+  ["endsForWidth", ["sett", "widthInReed"], []],
+  ["reedWidth", ["ends"], ["sett"]],
+  ["finishedWidth", ["widthInReed"], ["reedToFinished"]],
+  ["finishedWidthFromEnds", ["ends"], ["sett"]],
+  ["widthInReed", ["finishedWidth", "reedToFinished"], []],
+  ["settInReed", ["reed", "endsPerDent"], []],
+  ["dentsForEnds", ["ends"], ["endsPerDent"]],
+  ["dentsInReed", ["reed", "reedLength"], []],
+  ["spaceInDent", ["open"], ["reed"]],
+  ["knotClearance", ["space"], ["oldDiameter", "newDiameter"]],
+  ["oldWarpToKeep", ["pastReed", "reedToHeddles", "behindHeddles"], []],
+  ["hoursToJoin", ["knots"], ["knotsPerHour"]],
+  ["yarnForEnds", ["ends", "warpLength"], []],
+  ["longestWarp", ["yarn"], ["ends"]],
+  ["endsFromYarn", ["yarn"], ["warpLength"]],
+  ["packagesToBuy", ["needed"], ["packageMass"]],
+  ["yarnMass", ["length"], ["count"]],
+  ["yarnMassDirect", ["length", "count"], []],
+  ["yarnLength", ["mass", "count"], []],
+  ["yarnLengthDirect", ["mass"], ["count"]],
+  ["invoiceMass", ["mass", "regain"], ["content"]],
+  ["regainFromContent", ["content"], []],
+  ["contentFromRegain", ["regain"], []],
+  ["takeUpFromCrimp", ["crimp"], []],
+  ["crimpFromTakeUp", ["takeUp"], []],
+  ["lossFromMeasures", ["before"], ["after"]],
+  ["combinedLoss", ["first", "second"], []],
+  ["threadForCloth", ["clothLength", "crimp"], []],
+  ["clothFromThread", ["threadLength"], ["crimp"]],
+  ["turnsForLength", ["warpLength"], ["measuredTurn"]],
+  ["sectionsInWarp", ["ends"], ["endsPerSection"]],
+  ["settByDiameter", ["yardsPerPound", "constant"], ["intersections"]],
+  ["yarnCost", ["yarn", "price"], ["priceMass"]],
+  ["yarnCostByLength", ["yarn", "price"], ["packageLength"]],
+  ["workCost", ["hours", "hourlyRate"], []],
+  ["costByEnds", ["ends", "charge"], ["endsCharged"]],
+  ["costOverLength", ["cost", "length"], ["warpLength"]],
+  ["priceFloor", ["cost", "commission"], []],
+  ["fibreShareByDryMass", ["fibre"], []],
+  ["fibreShareByConditionedMass", ["fibre", "regain"], []],
+];
+
+type Measured = Quantity<string> | number;
+
+/** As one plain number, in the unit of the first. */
+function numbersOf(first: Measured, second: Measured): readonly [number, number] {
+  if (typeof first === "number" || typeof second === "number") return [first as number, second as number];
+  const unit = unitOf(first);
+  return [first.in(unit), second.in(unit)];
+}
+
+function answers(call: () => unknown): Measured | null {
+  try {
+    return call() as Measured;
+  } catch (error) {
+    if (error instanceof QuantityError) return null;
+    throw error;
+  }
+}
+
+describe.each(rows)("%s", (name, more, less) => {
+  const [, calculation] = calculations.find(([one]) => one === name) ?? expect.fail(`no calculation ${name}`);
+  it.each([...more.map((field) => ["more", field, 1] as const), ...less.map((field) => ["less", field, -1] as const)])(
+    "never gives %s of it the wrong way round as %s grows",
+    (_way, field, sign) => {
+      const input = calculation.declaration.inputs[field] ?? expect.fail(`no input ${field}`);
+      fc.assert(
+        fc.property(validInput(calculation), validFor(input), (given, other) => {
+          const [here, there] = [given, { ...given, [field]: other }].map((one) => answers(() => calculation(one)));
+          if (here === null || there === null || here === undefined || there === undefined) return;
+          const [a, b] = numbersOf(given[field] as Measured, other as Measured);
+          const [x, y] = numbersOf(here, there);
+          const rises = (y - x) * sign * (b - a);
+          expect(
+            rises,
+            `${String(given[field])} → ${String(here)}, ${String(other)} → ${String(there)}`,
+          ).toBeGreaterThanOrEqual(-1e-9 * Math.abs(x * (b - a)));
+        }),
+        { numRuns: 60 },
+      );
+    },
+  );
+});

@@ -1,0 +1,41 @@
+import { calculation, plainNumber, positive } from "../../engine/formula/index.js";
+import type { Calculation } from "../../engine/formula/index.js";
+import { commonPractice } from "../../sources/index.js";
+import { Length } from "../../units/index.js";
+
+export interface KnotClearanceInput {
+  /** Free in one dent. */
+  readonly space: Length;
+  /** Across the old thread, pressed together. */
+  readonly oldDiameter: Length;
+  /** Across the new thread, pressed together. */
+  readonly newDiameter: Length;
+}
+
+/**
+ * How many diameters of the thread the free space of a dent is wide.
+ *
+ * @formula
+ * ```text
+ * diameter  = (oldDiameter + newDiameter) ÷ 2
+ * clearance = space ÷ diameter
+ * ```
+ * @units a length → diameters
+ * @exactness to 34 digits
+ * @throws QuantityError "missing", "unknown-field", "wrong-kind", "out-of-range", one error for all faulty fields
+ * @source common-practice
+ * @example knotClearance({ space: millimetres("1.5"), oldDiameter: millimetres("0.4"), newDiameter: millimetres("0.6") }) // 3
+ */
+export const knotClearance: Calculation<KnotClearanceInput, number> = /* @__PURE__ */ calculation(() => ({
+  name: "knotClearance",
+  inputs: {
+    space: positive(Length, "free in one dent"),
+    oldDiameter: positive(Length, "across the old thread, pressed together"),
+    newDiameter: positive(Length, "across the new thread, pressed together"),
+  },
+  formula: `
+    diameter  = (oldDiameter + newDiameter) ÷ 2
+    clearance = space ÷ diameter`,
+  result: plainNumber("diameters", "of the thread, in the free space"),
+  source: commonPractice,
+}));

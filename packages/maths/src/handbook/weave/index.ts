@@ -1,0 +1,14 @@
+export { averageFloat } from "./average-float.js";
+export type { AverageFloatInput } from "./average-float.js";
+export { intersectionsAmong } from "./intersections-among.js";
+export type { IntersectionsAmongInput } from "./intersections-among.js";
+export { basket } from "./basket.js";
+export type { BasketInput } from "./basket.js";
+export type { Weave } from "./drawn.js";
+export { plainWeave } from "./plain-weave.js";
+export { satin } from "./satin.js";
+export type { SatinInput } from "./satin.js";
+export { twill } from "./twill.js";
+export type { TwillInput } from "./twill.js";
+export { weaveQuantities } from "./weave-quantities.js";
+export type { ThreadsInWeave, WeaveQuantities } from "./weave-quantities.js";
