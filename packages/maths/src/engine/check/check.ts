@@ -16,39 +16,11 @@ import { readClaim, requireClaimUnit } from "./claim.js";
 import type { Claim } from "./claim.js";
 import { costOf } from "./cost.js";
 import { SIBLINGS } from "./sibling-units.js";
+import { roughAnswer, roughly } from "./roughly.js";
 import { slipsOf } from "./slips.js";
 import type { Slip } from "./slips.js";
 import { tellApart } from "./tell-apart.js";
-
-/** A slip that gives just the number claimed. */
-export interface FoundSlip {
-  /** "a sum that … gives this" */
-  readonly says: string;
-  /** The line of the formula it stands at; empty where an input or the answer is misread. */
-  readonly line: string;
-  /** What the sum with the slip comes to, in the unit of the claim. */
-  readonly value: string;
-}
-
-/** What can be said of a claim. */
-export interface Verdict {
-  /** Whether the number is the answer in the unit claimed, to the digits written or within the tolerance named. */
-  readonly right: boolean;
-  readonly value: "right" | "within the tolerance" | "cut off, not rounded" | "wrong";
-  /** Whether the claim is in the unit the question's answer takes, or another of its kind, which is as good. */
-  readonly unit: "as asked" | "another of its kind" | "none wanted";
-  /** The exact answer rounded, halves up, to the digits the claim was written to. */
-  readonly rounded: string;
-  readonly exact: string;
-  /** The slips that give the claim, each alone, the likeliest first; several are a tie. */
-  readonly slips: readonly FoundSlip[];
-  /** What would tell tied slips apart; null where there is no tie. */
-  readonly tellApart: string | null;
-  /** What the wrong number costs in the input the formula names: "finished length about 1/4 in short". */
-  readonly cost: string | null;
-  /** Slips that this check cannot see, because to these digits they give the right answer. */
-  readonly unseen: readonly FoundSlip[];
-}
+import type { FoundSlip, Verdict } from "./verdict.js";
 
 /** A number of the answer's own kind, counted in the unit of the claim. */
 function inClaimUnit({ declared, frame, unit }: Run, value: Decimal, wanted: Unit<string> | null): Decimal {
@@ -120,7 +92,17 @@ export function check<I, D extends string>(
     const text = decimalText(number.toSignificantDigits(12));
     matched.push({ says, line, value: text, number, steps: worth });
   };
+  // A hundred slips are looked through in doubles; only what comes near the claim is worked out exactly.
+  const rough = new Map<unknown, ReturnType<typeof roughly>>();
+  const [factor, target] = [inClaimUnit(worked, new Decimal(1), claimUnit).toNumber(), claimed.toNumber()];
+  const reach = 0.501 * 10 ** -decimals + 1e-8 * Math.abs(target);
+  const isFar = ({ lines, from, values: read }: Slip): boolean => {
+    const known = rough.get(read) ?? roughly(read);
+    rough.set(read, known);
+    return Math.abs(roughAnswer(lines.slice(from), known) * factor - target) > reach;
+  };
   for (const slip of [...slipsOf(worked)].sort((a, b) => a.rank - b.rank)) {
+    if (isFar(slip)) continue;
     const { steps: slipped, failed } = stepsOf(slip.lines.slice(slip.from), slip.values, nearness);
     const end = slipped.at(-1)?.value;
     if (failed !== null || !(end instanceof Decimal)) continue;

@@ -21,7 +21,7 @@ describe.each(calculations)("%s", (_name, calculation) => {
         if (Math.abs(size) > 1e12) return;
         const claim = { written: (0).toFixed(digits), unit } as never;
         const { rounded } = check(calculation as never, input as never, claim);
-        const verdict = check(calculation as never, input as never, { written: rounded, unit } as never);
+        const verdict = check(calculation as never, input as never, { written: rounded, unit });
         expect(verdict).toMatchObject({ right: true, value: "right", slips: [], tellApart: null, cost: null });
       }),
       { numRuns: 4, seed: 6 },
