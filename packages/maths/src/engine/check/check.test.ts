@@ -103,3 +103,52 @@ describe("a claim", () => {
     expect(slips.map(({ says }) => says)).toContain("a sum that forgets the square root of yards per pound gives this");
   });
 });
+
+describe("a claim judged further", () => {
+  // 204.444 in on the loom and 222.222 in of thread: 252.222 in, 7.006 yd. 250 in is 23 − 0.2467 in a piece.
+  it("tells where a slip stands and what it costs each piece", () => {
+    const { slips, cost, value } = check(warpLength, napkins, { written: "6.94", unit: yards });
+    expect(slips[0]?.line).toBe("on loom");
+    expect(value).toBe("wrong");
+    expect(cost).toBe("finished length about 1/4 in short");
+  });
+
+  it("is cut off where its last digit was not rounded", () => {
+    expect(check(warpLength, napkins, { written: "252.2222", unit: inches }).value).toBe("right");
+    const reed = { constant: 0.9, yardsPerPound: 3360, ends: 2, intersections: 2 };
+    // 0.9 × √3360 ÷ 2 = 26.08448, which is 26.0845 rounded and 26.0844 cut off.
+    expect(check(settByDiameter, reed, { written: "26.0844", unit: null })).toMatchObject({
+      right: false,
+      value: "cut off, not rounded",
+      slips: [],
+    });
+  });
+
+  it("is right within a tolerance that is named, in the unit of the claim", () => {
+    const verdict = check(warpLength, napkins, { written: "7.1", unit: yards, within: "0.1" });
+    expect(verdict).toMatchObject({ right: true, value: "within the tolerance", slips: [] });
+    expect(() => check(warpLength, napkins, { written: "7.1", unit: yards, within: -1 })).toThrow("zero or more");
+  });
+
+  it("in another unit of the kind is as good, and said to be", () => {
+    expect(check(warpLength, napkins, { written: "7.01", unit: yards }).unit).toBe("another of its kind");
+    expect(check(warpLength, napkins, { written: "252.2", unit: inches }).unit).toBe("as asked");
+  });
+
+  it("that two slips give is a tie, with the further digit that tells them apart", () => {
+    // 250 in and 248.592 in are 6.94 and 6.91 yd: 6.9 both.
+    const { slips, tellApart } = check(warpLength, napkins, { written: "6.9", unit: yards });
+    expect(slips.length).toBeGreaterThan(1);
+    expect(tellApart).toMatch(/^to 2 decimals they would differ/u);
+  });
+
+  it("that is right names the slips that cannot be seen at its digits", () => {
+    const small = { ...napkins, loomToFinished: percentLost(2) };
+    // 8 × 23 ÷ 0.98 and × 1.02 differ by 0.077 in: 6.5 yd either way.
+    const { right, unseen } = check(warpLength, small, { written: "6.5", unit: yards });
+    expect(right).toBe(true);
+    expect(unseen.map(({ says }) => says)).toContain(
+      "a sum that adds the 2 % of loom to finished instead of dividing it out gives this",
+    );
+  });
+});

@@ -10,14 +10,32 @@ export interface Claim<D extends string> {
   readonly written: string;
   /** The unit it was written in; null for a plain number. */
   readonly unit: Unit<D> | null;
+  /** How far off a right answer may be, counted in that unit; where none is named the digits written decide. */
+  readonly within?: number | string;
 }
 
 const WRITTEN = /^-?\d{1,30}(?:\.\d{1,30})?$/u;
 
-/** The number claimed, and how many decimals it was written to. */
-export function readClaim(where: string, written: unknown): readonly [value: Decimal, decimals: number] {
+/** How far off a claim may be; null where none is named. */
+function readTolerance(where: string, within: unknown): Decimal | null {
+  if (within === undefined) return null;
+  const tolerance = decimalFrom(within);
+  if (tolerance?.gte(0) === true) return tolerance;
+  const expected = "a number of zero or more";
+  const remedy = "It is counted in the unit of the claim; leave it out to judge by the digits written.";
+  throw new QuantityError({ code: "not-a-number", where, expected, received: described(within), remedy });
+}
+
+/** The number claimed, how many decimals it was written to, and how far off it may be. */
+export function readClaim(
+  call: string,
+  written: unknown,
+  within: unknown,
+): readonly [value: Decimal, decimals: number, tolerance: Decimal | null] {
+  const tolerance = readTolerance(`${call.slice(0, -1)}, { within })`, within);
+  const where = `${call.slice(0, -1)}, { written })`;
   const value = typeof written === "string" && WRITTEN.test(written) ? decimalFrom(written) : null;
-  if (value !== null) return [value, (written as string).split(".")[1]?.length ?? 0];
+  if (value !== null) return [value, (written as string).split(".")[1]?.length ?? 0, tolerance];
   const remedy = 'The digits count, so the number is given as text: "7.10" says more than "7.1".';
   const expected = "a number as it was written";
   throw new QuantityError({ code: "unreadable", where, expected, received: described(written), remedy });

@@ -31,8 +31,8 @@ export function calculation<I, R>(declare: () => Declaration<NoInfer<I>, NoInfer
   let declared: Declared | null = null;
   const read = (): Declared => {
     if (declared !== null) return declared;
-    const { resultIn = null, slips = [], atLeast = {}, ...declaration } = declare();
-    declared = frozen({ ...declaration, resultIn, slips, atLeast, lines: parseLines(declaration.formula) });
+    const { resultIn = null, costIn = null, slips = [], atLeast = {}, ...declaration } = declare();
+    declared = frozen({ ...declaration, resultIn, costIn, slips, atLeast, lines: parseLines(declaration.formula) });
     return declared;
   };
   const answer = (input: I): R => {

@@ -28,6 +28,8 @@ export interface Declaration<I, R> {
   /** The input whose unit the result takes, or the units to choose from; a length or mass needs neither. */
   readonly resultIn?: (keyof I & string) | readonly Unit<string>[];
   readonly source: Source;
+  /** The input in which a wrong answer is told: "finished length about 1/4 in short". */
+  readonly costIn?: keyof I & string;
   readonly slips?: readonly Slip[];
 }
 
@@ -41,6 +43,7 @@ export interface Declared {
   readonly result: Input<unknown>;
   readonly resultIn: string | readonly Unit<string>[] | null;
   readonly source: Source;
+  readonly costIn: string | null;
   readonly slips: readonly Slip[];
 }
 

@@ -52,4 +52,5 @@ export const warpLengthByAdding: Calculation<WarpLengthByAddingInput, Length> = 
     warp      = pieces × each + loomWaste`,
   result: positive(Length, "to wind"),
   source: horsensVaevekreds,
+  costIn: "finishedLength",
 }));

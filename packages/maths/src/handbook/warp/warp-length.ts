@@ -54,6 +54,7 @@ export const warpLength: Calculation<WarpLengthInput, Length> = /* @__PURE__ */ 
     warp          = threadInCloth + loomWaste`,
   result: positive(Length, "to wind"),
   source: cnch2016,
+  costIn: "finishedLength",
   slips: [
     {
       says: "counts the loom waste once for every piece",

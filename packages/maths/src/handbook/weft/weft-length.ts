@@ -38,4 +38,5 @@ export const weftLength: Calculation<WeftLengthInput, Length> = /* @__PURE__ */ 
     weft       = picksInAll × widthInReed`,
   result: atLeastZero(Length, "of weft laid straight"),
   source: brooks1892,
+  costIn: "wovenLength",
 }));
