@@ -22,7 +22,7 @@ export interface TyingGroup {
 const MOST_IN_GROUP = 24;
 
 /** Ends from one cut to the next: as many whole repeats as go into a group, or the largest even part of a longer repeat. */
-export function groupStep(repeat: number): number {
+function groupStep(repeat: number): number {
   if (repeat <= MOST_IN_GROUP) return repeat * Math.floor(MOST_IN_GROUP / repeat);
   const parts = Array.from({ length: MOST_IN_GROUP }, (_, at) => MOST_IN_GROUP - at);
   return parts.find((part) => repeat % part === 0) ?? 1;
