@@ -104,7 +104,7 @@ describe("the printed plan of the napkins", () => {
     // 368 × 18 in = 6624 in = 184 yd.
     "The old warp stands in for 18 in of waste at the back: 184 yd of yarn need not",
     // 14 ÷ 2 = 7 m to the gram, 142.857 tex; 8 ÷ 2 = 4 hanks of 840 yd to the pound, 147.637 tex; 0.9676 of it.
-    "  CHECK, indigo: The new yarn is lighter, about 97 hundredths of the old weight",
+    "  CHECK, indigo: The new yarn is lighter, about 97 % of the old weight for its",
     // 9 × 17.5 × 1.18 + 10, the hundredths added up instead of divided out.
     "Added up instead of divided out, the percentages give 195.85 in, by the tape",
     // 252 × 5.56159 = 1401.52 yd; 175 in × 18 picks × 18.4 in = 57,960 in = 1610 yd; 3011.52 ÷ 3360 × 16 = 14.3406 oz.

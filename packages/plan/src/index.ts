@@ -4,7 +4,7 @@ export { readJob } from "./job/read-job.js";
 export type { JobReading } from "./job/read-job.js";
 export type { Job, JobWarpYarn, JobYarn, StripesItem } from "./job/job.js";
 export type { FitFinding, WarpFit } from "./plan/fit.js";
-export type { TyingGroup } from "./plan/groups.js";
+export type { OldGroup, TyingGroup } from "./plan/groups.js";
 export type { JoiningRow } from "./plan/joining.js";
 export type { Joinable, YarnKnots } from "./plan/knots.js";
 export type { PieceTape, TapeMark } from "./plan/piece-tape.js";

@@ -7,7 +7,7 @@ import type { Job, JobWarpYarn } from "../job/job.js";
 import { sequenceOf } from "../job/stripes.js";
 import { madePlan } from "./brand.js";
 import { warpFit } from "./fit.js";
-import { tyingGroups } from "./groups.js";
+import { oldGroups, tyingGroups } from "./groups.js";
 import { joiningRows } from "./joining.js";
 import { joinable } from "./knots.js";
 import { pieceTape } from "./piece-tape.js";
@@ -61,6 +61,7 @@ export function planWarp(job: Job): WarpPlan {
     madePlan({
       title: given.title,
       note: given.note,
+      oldGroups: oldGroups(oldWarp),
       position,
       fit: warpFit(old, { ...planned, edges: edges(warp) }, counts, join.sides),
       joinable: join,

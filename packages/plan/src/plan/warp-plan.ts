@@ -2,7 +2,7 @@ import type { EndsPerLength, Length, PicksPerLength } from "@thrum/maths";
 import type { LaidChain } from "@thrum/stripes";
 import type { Job } from "../job/job.js";
 import type { WarpFit } from "./fit.js";
-import type { TyingGroup } from "./groups.js";
+import type { OldGroup, TyingGroup } from "./groups.js";
 import type { JoiningRow } from "./joining.js";
 import type { Joinable } from "./knots.js";
 import type { PieceTape } from "./piece-tape.js";
@@ -16,6 +16,8 @@ import type { YarnPlan } from "./yarns.js";
 export interface WarpPlan {
   readonly title: string;
   readonly note: string;
+  /** The old warp in groups, to be counted before anything is cut. */
+  readonly oldGroups: readonly OldGroup[];
   readonly position: KnotPosition;
   readonly fit: WarpFit;
   readonly joinable: Joinable;
