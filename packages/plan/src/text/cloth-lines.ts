@@ -1,3 +1,4 @@
+import { compare, times } from "@thrum/maths";
 import type { WarpPlan } from "../plan/warp-plan.js";
 import { measuredText } from "./amounts.js";
 import { plainText } from "./clean.js";
@@ -20,13 +21,20 @@ export function shedLines({ shedProof }: WarpPlan): readonly string[] {
   ];
 }
 
+/** How much of each end is turned under. */
+export function hemSentence({ hem }: WarpPlan["pieceTape"]): string {
+  return compare(hem, times(hem, 0)) === 0
+    ? "There is no hem."
+    : `The hem at each end of it takes ${measuredText(hem, "nearest")} of that.`;
+}
+
 /** Where each piece stops. */
 export function tapeLines({ pieceTape, picks, weftYarn }: WarpPlan): readonly string[] {
   const { piecesLeft } = pieceTape;
   const rows = pieceTape.marks.map(({ piece, at }) => [piece, measuredText(at, "nearest"), BLANK]);
   return [
     ...wrapped(
-      `Weave with ${plainText(weftYarn)} at ${String(picks)}, counted at weaving tension. Each piece with its hems is ${measuredText(pieceTape.wovenLength, "nearest")} long on the loom. Measure on the cloth from the first pick, pin the tape along with it, and never measure on the warp.`,
+      `Weave with ${plainText(weftYarn)} at ${String(picks)}, counted at weaving tension. Each piece with its hems is ${measuredText(pieceTape.wovenLength, "nearest")} long on the loom. ${hemSentence(pieceTape)} Measure on the cloth from the first pick, pin the tape along with it, and never measure on the warp.`,
     ),
     ...table(["piece", "ends at", "woven to"], rows),
     ...(piecesLeft === null
