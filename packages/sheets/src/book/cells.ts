@@ -34,4 +34,4 @@ export const WARNING: Look = { colour: "B00020", bold: true };
 export const TITLE: Look = { bold: true, large: true };
 /** For numbers that mean nothing while an input does not fit. */
 export const DOUBTFUL: Look = { colour: "B00020" };
-export const HEADING: Look = { bold: true, fill: "E7E2D8" };
+const HEADING: Look = { bold: true, fill: "E7E2D8" };
