@@ -25,11 +25,11 @@ describe("bread bags in metric counts, tied behind the heddles", () => {
     "flax   224  2381.02 m  2666.09 m  5047.1 m   296.89 g",
     // 296.888 − 100 = 196.888; 250 − 196.888 = 53.112.
     "flax  100 g    196.89 g  1 of 250 g  53.11 g",
-    // 2 × 48 = 96; × 10.62951 = 1020.43 m; at 2 × 30 tex, 60 g to the kilometre, 61.226 g; 80 − 61.226 = 18.774.
+    // 2 × 48 = 96; × 10.62951 = 1020.43 m; at 2 × 30 tex, 60 g to the kilometre, 61.226 g; − 20 = 41.226; 100 − 41.226 = 58.774.
     "blue    96  1020.44 m  0 m        1020.44 m  61.23 g",
-    "blue  80 g     0 g       0 of 100 g  18.77 g",
-    // 80 g at 60 tex are 1333.33 m; ÷ 96 = 13.8889.
-    "The blue on hand allows a warp of 13.88 m with these stripes.",
+    "blue  20 g     41.23 g   1 of 100 g  58.77 g",
+    // 20 g at 60 tex are 333.33 m; ÷ 96 = 3.4722.
+    "The blue on hand allows a warp of 3.47 m with these stripes.",
     // 17 m to the gram are 58.8235 tex; 60 ÷ 58.8235 = 1.02.
     "  CHECK, blue: The new yarn is heavier, about 102 % of the old weight for its",
     // 8 ends on a centimetre, 16 on two.

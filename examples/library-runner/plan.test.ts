@@ -28,8 +28,10 @@ describe("runners wider than the warp before them", () => {
     // 4 × 30 × 5.7642 = 691.70 yd; ÷ 4200 × 16 = 2.6351 oz; − 2 = 0.6351; 4 − 0.6351 = 3.3649.
     "cream   120  691.71 yd  0 yd        691.71 yd   2.64 oz",
     "cream  2 oz     0.64 oz  1 of 4 oz  3.36 oz",
-    // 8 oz = 2100 yd; − 1241.03 for the weft = 858.97; ÷ 144 = 5.9651 yd.
-    "The slate on hand allows a warp of 5.96 yd with these stripes.",
+    // 7.8898 − 6 = 1.8898; 8 − 1.8898 = 6.1102.
+    "slate  6 oz     1.89 oz  1 of 8 oz  6.11 oz",
+    // 6 oz = 1575 yd; − 1241.03 for the weft = 333.97; ÷ 144 = 2.3193 yd.
+    "The slate on hand allows a warp of 2.31 yd with these stripes.",
     // 60 % of 25.4 ÷ 12 = 1.27 mm; a thread is 25.4 ÷ (28 √5) = 0.40569 mm; 1.27 ÷ 0.40569 = 3.13.
     "    pitch is taken, as for power-loom reeds. A dent is 3.1 threads wide, between",
     // Stripe 2 is ends 37 to 66: dent 33; 66 = 16 × 4 + 2, on shaft 2.
