@@ -4,9 +4,11 @@ import { describe, expect, it } from "vitest";
 import { run } from "../command/run.js";
 import { FileTrouble } from "../command/world.js";
 
-const jobs = readdirSync("examples")
-  .filter((folder) => readdirSync(`examples/${folder}`).includes("job.yaml"))
-  .map((folder) => readFileSync(`examples/${folder}/job.yaml`, "utf8").split("\n"));
+const jobs = readdirSync("examples").flatMap((folder) =>
+  readdirSync(`examples/${folder}`)
+    .filter((file) => file.endsWith(".yaml"))
+    .map((file) => readFileSync(`examples/${folder}/${file}`, "utf8").split("\n")),
+);
 
 const NUMBERS = ["0", "1", "2", "3", "5", "8", "13", "24", "100", "7000", "1e99", "-1", "1.5"];
 const VALUES = [".nan", "null", "[]", "{}", "3 in", "2 kg", "99 % lost", "12 cm", "left", "weaver's", "__proto__"];
