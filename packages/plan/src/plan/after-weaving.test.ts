@@ -132,7 +132,7 @@ describe("two plans side by side", () => {
     expect(planDifferences(before, woven).at(-1)).toEqual({
       what: "cotton: by dry mass",
       before: null,
-      after: "100 %",
+      after: "100.0 %",
     });
     for (const line of planDifferencesText(before, woven).split("\n")) expect(line.length).toBeLessThanOrEqual(80);
     expect(() => planDifferences(before, {} as never)).toThrow("planDifferences(after)");
