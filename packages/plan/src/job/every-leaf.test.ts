@@ -68,6 +68,10 @@ function othersFor(leaf: unknown, yarns: readonly string[]): readonly unknown[] 
  */
 const ALWAYS_REFUSED: Readonly<Record<string, readonly string[]>> = {
   "hall-napkins/job.yaml": ["thrum", "loom.weaverFaces", "stripes.1.mirror.0.colour", "stripes.1.mirror.1.of.1.colour"],
+  "hall-napkins/woven.yaml": [
+    ...["thrum", "loom.weaverFaces", "stripes.1.mirror.0.colour", "stripes.1.mirror.1.of.1.colour"],
+    ...["fibres.cotton.yarns.0", "fibres.cotton.yarns.1", "fibres.linen.yarns.0"],
+  ],
   "library-runner/job.yaml": ["thrum", "stripes.1.of.0.colour"],
   "bread-bags/job.yaml": ["thrum", "loom.weaverFaces", "stripes.0.mirror.2.colour", "stripes.0.mirror.3.colour"],
   "room-cushions/job.yaml": [
