@@ -54,8 +54,9 @@ export function joinable(
   const whole = Math.floor(ends / threading.length);
   const rest = threading.slice(0, ends % threading.length);
   const parts = [{ threading, times: whole }, ...(rest.length > 0 ? [{ threading: rest, times: 1 }] : [])];
+  const oldDiameter = diameterOf(oldCount);
   const clearances = yarns.map(({ name, count }) => {
-    const diameters = { oldDiameter: diameterOf(oldCount), newDiameter: diameterOf(count) };
+    const diameters = { oldDiameter, newDiameter: diameterOf(count) };
     return [name, knotsThroughReed({ space, ...diameters, knot: loom.knot })] as const;
   });
   return {
