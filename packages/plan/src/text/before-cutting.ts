@@ -25,7 +25,7 @@ function savedBy({ spared, sparedAt, sparedYarn, waste, steps }: KnotPosition): 
 
 /** What comes before the scissors, in order: there is no way back from the cut. */
 export function cuttingSteps({ position, weaverFaces }: WarpPlan): readonly CuttingStep[] {
-  const { knotsTied, lease, cut, cutSource } = position;
+  const { knotsTied, lease, cut, cutSource, held } = position;
   const source =
     typeof cutSource === "string"
       ? cutSource
@@ -35,6 +35,7 @@ export function cuttingSteps({ position, weaverFaces }: WarpPlan): readonly Cutt
     ...(lease === null ? [] : [{ kind: "step", says: lease } as const]),
     ...CAUTIONS,
     { kind: "step", says: `${cut} (Source: ${source}.)` },
+    ...(held === null ? [] : [{ kind: "step", says: held } as const]),
     { kind: "fact", says: savedBy(position) },
   ];
 }
