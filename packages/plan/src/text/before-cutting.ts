@@ -70,7 +70,7 @@ function yarnsBySentence(knots: WarpPlan["joinable"]["knots"]): ReadonlyMap<stri
 
 /** Everything compared: how much it matters or what it is about, and what was found. */
 export function fitRemarks({ fit, joinable }: WarpPlan): readonly (readonly [mark: string, says: string])[] {
-  const { lease, sides, knots, gapMeasured } = joinable;
+  const { lease, knots, gapMeasured } = joinable;
   const gap = gapMeasured
     ? ""
     : "The gap in a dent was not measured: 60 % of its pitch is taken, as for power-loom reeds. ";
@@ -80,7 +80,6 @@ export function fitRemarks({ fit, joinable }: WarpPlan): readonly (readonly [mar
       return [`${agrees ? "agrees" : MARKS[standing]}${whose}`, says] as const;
     }),
     ["Lease", lease.says],
-    ...(sides.difference === 0 ? [] : [["At the sides", sides.says] as const]),
     ...[...yarnsBySentence(knots)].map(([says, yarns]) => [`Knots in ${listed(yarns)}`, `${gap}${says}`] as const),
     ["Heddle eyes", "They are not judged: draw one knot through an eye before you tie the rest."],
   ];
