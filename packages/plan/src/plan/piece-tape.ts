@@ -40,6 +40,10 @@ export function pieceTape({ pieces, newWarp, warpLeft }: Job, warpLength: Length
     marks,
     woven: times(woven, number),
     piecesLeft: warpLeft === undefined ? null : isSpent ? 0 : piecesFromWarp(left),
-    steps: [step(wovenLength, wovenInput), step(wovenLength, unhemmedInput), ...(isSpent ? [] : [step(piecesFromWarp, left)])],
+    steps: [
+      step(wovenLength, wovenInput),
+      step(wovenLength, unhemmedInput),
+      ...(isSpent ? [] : [step(piecesFromWarp, left)]),
+    ],
   };
 }

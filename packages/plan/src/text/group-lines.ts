@@ -32,7 +32,7 @@ function knotRow({ group, colour, ends, firstEnd, lastEnd, lastShaft, lastDent, 
 export function groupLines({ groups, endOneAt }: WarpPlan): readonly string[] {
   return [
     ...wrapped(
-      `Begin at end 1, at your ${endOneAt}. Count each group off on both warps, tie it, then write down what is left over of it. Where a stripe ends nothing may be left over: if something is, the miscount lies between this line and the last stripe end that agreed.`,
+      `Begin at end 1, at your ${endOneAt}. Count each group off on both warps, tie it, tick it, then write down what is left over of it. Its last old end must be on the shaft named here and stand in this dent, counted from the one that holds end 1. Where a stripe ends nothing may be left over: if something is, or shaft or dent do not agree, the miscount lies between this line and the last stripe end that agreed.`,
     ),
     ...table(["group", "ends", "colour", "knots", "shaft", "dent", "left over"], groups.map(knotRow)),
     ...wrapped(`Stopped at end ${BLANK}, on the ${BLANK} of ${BLANK}.`),
