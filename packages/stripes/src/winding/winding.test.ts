@@ -235,7 +235,7 @@ test.each<[string, () => unknown, string]>([
     "does-not-fit",
   ],
   ["a step wider than a chain may be", () => chains({ sequence: warp, most: 3, cutAt: 4 }), "does-not-fit"],
-  ["a place to cut that is none", () => chains({ sequence: warp, most: 3, cutAt: "edges" as never }), "wrong-kind"],
+  ["a place to cut that is none", () => chains({ sequence: warp, most: 3, cutAt: "edges" as never }), "out-of-range"],
   ["cutting after no ends", () => chains({ sequence: warp, most: 3, cutAt: 0 }), "out-of-range"],
   ["a chain of no ends", () => chains({ sequence: warp, most: 0, cutAt: 1 }), "out-of-range"],
   [
