@@ -1,7 +1,7 @@
 import { check } from "../refusal/check.js";
-import { aMap, someEnds, whole } from "../refusal/kinds.js";
+import { aMap, fields, someEnds, whole } from "../refusal/kinds.js";
 import { item } from "../sequence/item.js";
-import { aFill, aLabel, escaped, type Paint, paintOf, spelt } from "./paint.js";
+import { aFill, aLabel, escaped, type Paint, shownFor, spelt } from "./paint.js";
 import type { StripesSvgInput } from "./stripes-svg.js";
 
 /** Refuses what cannot be drawn; each paint is looked at where it is used. */
@@ -22,9 +22,9 @@ export function rectangles<C>(
   { sequence, paints, height }: StripesSvgInput<C>,
   fillOf: (paint: Paint, colour: C) => string,
 ): string {
-  const paintChecks = { fill: aFill, letter: aLabel(4), name: aLabel(100) };
+  const aPaint = fields({ fill: aFill, letter: aLabel(4), name: aLabel(100) });
   const drawn = sequence.runs.map(({ colour, ends }, index) => {
-    const paint = paintOf(refusedBy, paints, colour, paintChecks);
+    const paint = shownFor(refusedBy, "paints", paints, colour, aPaint);
     const start = item(sequence.starts, index);
     const seen = `${escaped(paint.name)}, ${ends} ends, ${start} to ${start + ends - 1}`;
     return `<rect x="${start - 1}" width="${ends}" height="${height}" fill="${fillOf(paint, colour)}"><title>${seen}</title></rect>`;

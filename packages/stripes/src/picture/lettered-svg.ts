@@ -27,7 +27,7 @@ export function letteredSvg<C>(input: StripesSvgInput<C>): string {
     const y = (height * (1 + (index % 4))) / 5;
     return `<text x="${x}" y="${y}">${item(letters, index)}</text>`;
   });
-  const size = Math.min(sequence.ends / 60, height / 6);
+  const size = Math.min(sequence.ends / 40, height / 6);
   const lettering = `<g font-size="${size}" font-family="sans-serif" text-anchor="middle" stroke="#fff" stroke-width="${size / 4}" paint-order="stroke">${texts.join("")}</g>`;
   return picture(input, outlined(drawn, sequence.ends) + lettering);
 }

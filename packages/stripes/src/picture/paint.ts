@@ -1,6 +1,5 @@
-import { type Check, check, type Checks, judged } from "../refusal/check.js";
+import { type Check, check, judged } from "../refusal/check.js";
 import { described } from "../refusal/described.js";
-import { fields } from "../refusal/kinds.js";
 
 /** How a colour is shown. */
 export interface Paint {
@@ -32,12 +31,12 @@ export const aFill: Check = /* @__PURE__ */ spelt(
   "a plain colour, such as #a03020",
 );
 
-/** The paint of a colour, checked. */
-export function paintOf<C, P>(refusedBy: string, paints: ReadonlyMap<C, P>, colour: C, checks: Checks): P {
-  const where = `paints.get(${described(colour)})`;
-  const paint = paints.get(colour);
-  check(refusedBy, { [where]: paint }, { [where]: fields(checks) });
-  return paint as P;
+/** What a map gives for a colour, checked. */
+export function shownFor<C, P>(refusedBy: string, field: string, map: ReadonlyMap<C, P>, colour: C, passes: Check): P {
+  const where = `${field}.get(${described(colour)})`;
+  const shown = map.get(colour);
+  check(refusedBy, { [where]: shown }, { [where]: passes });
+  return shown as P;
 }
 
 export function escaped(text: string): string {

@@ -2,7 +2,7 @@ import { check } from "../refusal/check.js";
 import { aMap, someEnds, whole } from "../refusal/kinds.js";
 import { everyEnd } from "../sequence/every-end.js";
 import type { Sequence } from "../sequence/sequence.js";
-import { paintOf, spelt } from "./paint.js";
+import { shownFor, spelt } from "./paint.js";
 
 export interface TextStripInput<C> {
   readonly sequence: Sequence<C>;
@@ -22,11 +22,8 @@ export interface TextStripInput<C> {
 export function textStrip<C>(input: TextStripInput<C>): string {
   check("textStrip", input, { sequence: someEnds, letters: aMap, endsPerLine: whole(1, 1000) });
   const { sequence, letters, endsPerLine } = input;
-  const shown = new Map([...letters].map(([colour, letter]) => [colour, { letter }]));
-  const ends = everyEnd(sequence).map(
-    (colour) =>
-      paintOf("textStrip", shown, colour, { letter: spelt(/^[^\p{C}\p{Z}\p{M}]$/u, "one printable character") }).letter,
-  );
+  const aLetter = spelt(/^[^\p{C}\p{Z}\p{M}]$/u, "one printable character");
+  const ends = everyEnd(sequence).map((colour) => shownFor("textStrip", "letters", letters, colour, aLetter));
   const lines = [];
   for (let first = 0; first < ends.length; first += endsPerLine) {
     const number = String(first + 1).padStart(String(ends.length).length);

@@ -36,13 +36,13 @@ export function fields(checks: Checks): Check {
 }
 
 /** A sequence made by this package; it may hold no ends. */
-export const aSequence: Check = /* @__PURE__ */ sequenceOf(0);
+export const aSequence: Check = /* @__PURE__ */ sequenceOf(0, "a sequence");
 
 /** A sequence with at least one end. */
-export const someEnds: Check = /* @__PURE__ */ sequenceOf(1);
+export const someEnds: Check = /* @__PURE__ */ sequenceOf(1, "a sequence with ends in it");
 
-function sequenceOf(least: 0 | 1): Check {
-  return judged(`a sequence of ${least} ends or more`, "Make one with sequence([…]).", (value) => {
+function sequenceOf(least: 0 | 1, expected: string): Check {
+  return judged(expected, "Make one with sequence([…]).", (value) => {
     if (!isSequence(value)) return "not-a-sequence";
     return value.ends < least && "empty";
   });
