@@ -58,6 +58,8 @@ for (const pairs of [1, 2, 3, 4, 5, 8]) {
     expect(text(outlook().meanDoubles)).toBe(mean(doubles));
     expect(text(outlook().varianceOfRuns)).toBe(over(pairs - 1, 4));
     const counts = all.map((order) => runs(order).length);
+    for (let some = 0, ways = 2; some < pairs; ways = (ways * (pairs - 1 - some)) / (some + 1), some++)
+      expect(all.filter((order) => doubles(order) === some)).toHaveLength(ways);
     expect([Math.min(...counts), Math.max(...counts)]).toEqual([outlook().fewestRuns, outlook().mostRuns]);
     expect(text(outlook().noDoubleChance)).toBe(over(all.filter((order) => doubles(order) === 0).length, all.length));
   });
