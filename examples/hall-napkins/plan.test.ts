@@ -118,7 +118,7 @@ describe("the printed plan of the napkins", () => {
     // 252 ÷ 4, 80 ÷ 4, 36 ÷ 4: every stripe but the indigo is whole repeats, and those come in pairs.
     "    1    92  63 natural, 20 madder, 9 indigo",
     // 1.6 mm ÷ (25.4 ÷ (28 √4)) = 3.5276 threads; 0.7 and 1.3 of it.
-    "  Knots in natural: A dent is 3.5 threads wide, between 2.5 and 4.6 as far as it",
+    "  Knots in natural and madder: A dent is 3.5 threads wide, between 2.5 and 4.6",
     // 80 × 5.56159 = 444.93 yd; ÷ 3360 = 0.132419 lb = 2.1187 oz; 8 − 2.1187 = 5.8813.
     "madder     80  444.93 yd   0 yd     444.93 yd   2.12 oz",
     "madder   0 oz     2.12 oz  1 of 8 oz  5.88 oz",
