@@ -3,7 +3,7 @@ import { spawnSync } from "node:child_process";
 import { existsSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { strFromU8, unzipSync } from "fflate";
+import { strFromU8, strToU8, unzipSync, zipSync } from "fflate";
 
 /** Always to work out formulas on loading, in a locale whose decimal mark and list separator are not those of the file. */
 const SETTINGS = `<?xml version="1.0" encoding="UTF-8"?>
@@ -53,6 +53,27 @@ export function cellsOf(bytes: Uint8Array): Cells {
     }
   }
   return cells;
+}
+
+/** The workbook with other numbers, or other words, typed into some of its cells; all the rest as it was saved. */
+export function typedInto(bytes: Uint8Array, entries: ReadonlyMap<string, Shown>): Uint8Array {
+  const files = unzipSync(bytes);
+  const names = [...strFromU8(files["xl/workbook.xml"] ?? new Uint8Array()).matchAll(/<sheet name="([^"]*)"/gu)];
+  for (const [at, value] of entries) {
+    const [name, address = ""] = at.split("!");
+    const path = `xl/worksheets/sheet${String(names.findIndex(([, one]) => one === name) + 1)}.xml`;
+    const before = strFromU8(files[path] ?? new Uint8Array());
+    const after = before.replace(
+      new RegExp(`<c r="${address}"( s="\\d+")[^>]*>(?:(?!</c>).)*</c>`, "u"),
+      (_, style: string) =>
+        typeof value === "number"
+          ? `<c r="${address}"${style}><v>${String(value)}</v></c>`
+          : `<c r="${address}"${style} t="inlineStr"><is><t>${value}</t></is></c>`,
+    );
+    if (after === before) throw new Error(`there is no cell ${at} to type into`);
+    files[path] = strToU8(after);
+  }
+  return zipSync(files);
 }
 
 /** All the workbooks in one run of the program, each opened, worked out anew and saved. */

@@ -6,6 +6,7 @@ import { formulaMathml } from "../../.ci/docs/mathml.mjs";
 import { formNamed, formulaModules } from "./formulas.mjs";
 import { afterBuild } from "./after-build.mjs";
 import { writeApiPages } from "./api-pages.mjs";
+import { writeNotebookPages } from "./notebook-pages.mjs";
 import { searchModule } from "./search.mjs";
 
 const root = fileURLToPath(new URL("../../", import.meta.url));
@@ -13,6 +14,7 @@ const { version } = JSON.parse(readFileSync(`${root}packages/maths/package.json`
 const base = process.env.DOCS_BASE ?? "/";
 
 writeApiPages();
+writeNotebookPages();
 
 const escaped = (text) => text.replace(/[&<>"{}]/gu, (mark) => `&#${mark.codePointAt(0)};`);
 

@@ -12,6 +12,6 @@ export type { Claim, FoundSlip, Verdict } from "./engine/check/index.js";
 export { isDefinedName, spreadsheetFormula, spreadsheetLines } from "./engine/spreadsheet/index.js";
 export type { Cell, SpreadsheetLine } from "./engine/spreadsheet/index.js";
 export { forColumns } from "./engine/columns/index.js";
-export type { Column } from "./engine/columns/index.js";
+export type { Column, LabelledColumn } from "./engine/columns/index.js";
 export * from "./units/index.js";
 export * from "./handbook/index.js";

@@ -1,5 +1,5 @@
 #!/usr/bin/env node
-import { isSameFile, readText, writeText } from "./command/files.js";
+import { isSameFile, readText, writeWhole } from "./command/files.js";
 import { run } from "./command/run.js";
 
 // A reader such as head may close the pipe when it has seen enough.
@@ -11,7 +11,7 @@ process.stdout.on("error", ({ code }: NodeJS.ErrnoException) => {
 
 process.exitCode = run(process.argv.slice(2), {
   read: readText,
-  write: writeText,
+  write: writeWhole,
   isSameFile,
   print: (text) => process.stdout.write(text),
   complain: (text) => process.stderr.write(text),

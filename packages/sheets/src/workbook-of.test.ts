@@ -15,7 +15,14 @@ import { workbookOf } from "./workbook-of.js";
 const reed = { ends: 368, sett: endsPerInch(20) };
 
 function bookWith(text: string): Book {
-  const sheet = { name: "Sum", widths: [20], rules: [], warnings: [], notes: [{ at: "A1", text }] };
+  const sheet = {
+    name: "Sum",
+    widths: [20],
+    heights: new Map<number, number>(),
+    rules: [],
+    liveLooks: [],
+    notes: [{ at: "A1", text }],
+  };
   return { sheets: [{ ...sheet, cells: [textCell("A1", text, {})] }], names: new Map() };
 }
 

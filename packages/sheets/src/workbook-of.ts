@@ -1,16 +1,23 @@
 import type { Calculation, Quantity } from "@thrum/maths";
+import type { WarpPlan } from "@thrum/plan";
 import { xlsxOf } from "./book/xlsx-of.js";
 import { calculationBook } from "./calculation/calculation-book.js";
+import { planBook } from "./plan/plan-book.js";
+
+type AnyAnswer<I> = Calculation<I, Quantity<string> | number>;
 
 /**
- * A calculation as an .xlsx workbook whose every computed cell is an ordinary built-in formula: no macro, no add-in.
+ * A calculation, or a whole plan, as an .xlsx workbook whose every computed cell is an ordinary built-in formula: no
+ * macro, no add-in.
  *
- * @param calculation any calculation of the handbook
- * @param input what one would call it with
+ * @param subject any calculation of the handbook with its input, or a plan made by `planWarp`
  * @returns the bytes of the file, always the same for the same input
  * @throws QuantityError as the calculation itself would
  * @example workbookOf(reedWidth, { ends: 368, sett: endsPerInch(20) }).length > 1000 // true
  */
-export function workbookOf<I>(calculation: Calculation<I, Quantity<string> | number>, input: NoInfer<I>): Uint8Array {
-  return xlsxOf(calculationBook(calculation, input));
+export function workbookOf(plan: WarpPlan): Uint8Array;
+export function workbookOf<I>(calculation: AnyAnswer<I>, input: NoInfer<I>): Uint8Array;
+export function workbookOf<I>(subject: WarpPlan | AnyAnswer<I>, input?: NoInfer<I>): Uint8Array {
+  if (typeof subject === "function") return xlsxOf(calculationBook(subject, input as I));
+  return xlsxOf(planBook(subject));
 }

@@ -60,10 +60,10 @@ export function readText(path: string): string {
   }
 }
 
-function writeThrough(path: string, text: string): void {
+function writeThrough(path: string, content: string | Uint8Array): void {
   const file = openSync(path, "wx");
   try {
-    writeFileSync(file, text);
+    writeFileSync(file, content);
     fsyncSync(file);
   } finally {
     closeSync(file);
@@ -79,11 +79,11 @@ export function isSameFile(one: string, other: string): boolean {
   }
 }
 
-/** Writes beside the target first: the name appears only once the whole text stands on the disk. */
-export function writeText(path: string, text: string, existing: "keep" | "replace"): void {
+/** Writes beside the target first: the name appears only once the whole of it stands on the disk. */
+export function writeWhole(path: string, content: string | Uint8Array, existing: "keep" | "replace"): void {
   const draft = join(dirname(path), `.thrum.${String(process.pid)}.draft`);
   try {
-    writeThrough(draft, text);
+    writeThrough(draft, content);
     // Unlike renaming, linking fails where the name is taken, and leaves no moment in between.
     if (existing === "keep") linkSync(draft, path);
     else renameSync(draft, path);

@@ -3,7 +3,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { isSameFile, readText, writeText } from "./files.js";
+import { isSameFile, readText, writeWhole } from "./files.js";
 import { HELP } from "./help.js";
 import { run } from "./run.js";
 
@@ -24,7 +24,7 @@ function ran(...args: readonly string[]): Ran {
   const [printed, complained]: [string[], string[]] = [[], []];
   const code = run(args, {
     read: readText,
-    write: writeText,
+    write: writeWhole,
     isSameFile,
     print: (words) => printed.push(words),
     complain: (words) => complained.push(words),

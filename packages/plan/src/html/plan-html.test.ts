@@ -8,7 +8,7 @@ import { planWarp } from "../plan/plan-warp.js";
 import { chainGroups, spansOf } from "./chain-index.js";
 import { joiningPages } from "./joining-pages.js";
 import { planHtml } from "./plan-html.js";
-import { raddleRows } from "./raddle-sheet.js";
+import { raddleRows } from "../plan/raddle.js";
 import { signsOf } from "./signs.js";
 import { EIGHTHS_OF_AN_INCH, MILLIMETRES, tapeStrips } from "./tape-strips.js";
 

@@ -6,7 +6,7 @@ const straight = { endsPerDent: 2, threading: [1, 2, 3, 4] };
 
 describe("the old warp", () => {
   it("is counted by its own ends and repeats, whatever the new stripes are", () => {
-    const found = oldGroups({ ends: 60, ...straight } as Parameters<typeof oldGroups>[0]);
+    const found = oldGroups({ ends: 60, threading: straight.threading });
     expect(found).toEqual([
       { group: 1, ends: 24, firstEnd: 1, lastEnd: 24, firstShaft: 1, lastShaft: 4 },
       { group: 2, ends: 24, firstEnd: 25, lastEnd: 48, firstShaft: 1, lastShaft: 4 },
@@ -16,7 +16,7 @@ describe("the old warp", () => {
 
   it("of a long repeat is counted in even parts of it", () => {
     const threading = Array.from({ length: 32 }, (_, at) => (at % 8) + 1);
-    const found = oldGroups({ ends: 40, threading } as unknown as Parameters<typeof oldGroups>[0]);
+    const found = oldGroups({ ends: 40, threading });
     expect(found.map(({ ends, firstShaft, lastShaft }) => [ends, firstShaft, lastShaft])).toEqual([
       [16, 1, 8],
       [16, 1, 8],
@@ -31,7 +31,7 @@ describe("the knots", () => {
       { colour: "red", ends: 30 },
       { colour: "blue", ends: 6 },
     ]);
-    const found = tyingGroups(warp, straight as Parameters<typeof tyingGroups>[1]);
+    const found = tyingGroups(warp, straight);
     expect(
       found.map(({ group, stripe, firstEnd, lastEnd, lastDent, endsStripe }) => [
         ...[group, stripe, firstEnd, lastEnd, lastDent],

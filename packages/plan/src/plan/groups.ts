@@ -47,12 +47,15 @@ function groupsBetween(start: number, stop: number, threading: readonly number[]
 }
 
 /** The old warp in groups, as it is counted before anything is cut. */
-export function oldGroups({ ends, threading }: Job["oldWarp"]): readonly OldGroup[] {
+export function oldGroups({ ends, threading }: Pick<Job["oldWarp"], "ends" | "threading">): readonly OldGroup[] {
   return groupsBetween(1, ends, threading).map((one, at) => ({ group: at + 1, ...one }));
 }
 
+/** How the old warp stands in reed and heddles. */
+type Sleyed = Pick<Job["oldWarp"], "endsPerDent" | "threading">;
+
 /** The new warp in groups, cut at every stripe edge too. */
-export function tyingGroups(warp: Sequence<string>, { endsPerDent, threading }: Job["oldWarp"]): readonly TyingGroup[] {
+export function tyingGroups(warp: Sequence<string>, { endsPerDent, threading }: Sleyed): readonly TyingGroup[] {
   const groups = warp.runs.flatMap(({ colour, ends }, at) => {
     const start = warp.starts[at] ?? 1;
     const stop = start + ends - 1;

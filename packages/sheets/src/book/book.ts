@@ -3,6 +3,10 @@ export interface Look {
   readonly bold?: true;
   readonly large?: true;
   readonly wrap?: true;
+  /** Set in from the left, so that a unit stands clear of its number. */
+  readonly indent?: true;
+  /** Three places after the point, whatever the cell holds; or no text at all. */
+  readonly shows?: "three places" | "nothing";
   /** The colour behind it, as six hexadecimal digits. */
   readonly fill?: string;
   readonly colour?: string;
@@ -22,18 +26,20 @@ export interface BookCell {
   readonly look: Look;
 }
 
-/** What may be typed into a cell; the formula of a custom rule is true for what may stay. */
+/** What may be typed into a cell: what makes a custom formula true, or what stands in the range a list names. */
 export interface Rule {
   readonly at: string;
+  readonly type: "custom" | "list";
   readonly formula: string;
   readonly title: string;
   readonly says: string;
 }
 
 /** A look that cells take while a formula is true. */
-export interface Warning {
+export interface LiveLook {
   readonly at: string;
   readonly formula: string;
+  readonly look: Look;
 }
 
 /** A note that hangs on a cell. */
@@ -47,9 +53,11 @@ export interface Sheet {
   readonly name: string;
   /** Widths of the columns from A on, in characters. */
   readonly widths: readonly number[];
+  /** Heights of rows, in points, that are not those of their text. */
+  readonly heights: ReadonlyMap<number, number>;
   readonly cells: readonly BookCell[];
   readonly rules: readonly Rule[];
-  readonly warnings: readonly Warning[];
+  readonly liveLooks: readonly LiveLook[];
   readonly notes: readonly Note[];
 }
 

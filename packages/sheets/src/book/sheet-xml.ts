@@ -29,18 +29,33 @@ function contentXml(content: Content, head: string): string {
     : `${head}>${formula}<v>${finite(content.now)}</v></c>`;
 }
 
-function rowsXml(cells: readonly BookCell[], styles: Styles): string {
-  const rows = new Map<number, { column: number; xml: string }[]>();
+const LINE = 14;
+const TITLE_LINE = 24;
+
+/** The height a row needs for its text: some programs leave it as it is and cut wrapped text off. */
+function heightOf(cells: readonly BookCell[], widths: readonly number[]): number {
+  const lines = cells.map(({ at, content, look }) => {
+    if (look.wrap !== true || !("text" in content)) return 1;
+    // A letter is narrower than the digit widths are counted in; but a line broken at words is not filled to its end.
+    return Math.ceil((content.text.length * 0.95) / (widths[placeOf(at).column - 1] ?? 10));
+  });
+  return cells.some(({ look }) => look.large === true) ? TITLE_LINE : LINE * Math.max(1, ...lines);
+}
+
+function rowsXml({ cells, widths, heights }: Sheet, styles: Styles): string {
+  const rows = new Map<number, BookCell[]>();
   for (const cell of cells) {
-    const { row, column } = placeOf(cell.at);
-    const xml = contentXml(cell.content, `<c r="${cell.at}" s="${String(styles.numberOf(cell))}"`);
-    rows.set(row, [...(rows.get(row) ?? []), { column, xml }]);
+    const { row } = placeOf(cell.at);
+    rows.set(row, [...(rows.get(row) ?? []), cell]);
   }
   return [...rows]
     .sort(([a], [b]) => a - b)
     .map(([row, own]) => {
-      const inOrder = own.sort((a, b) => a.column - b.column).map(({ xml }) => xml);
-      return `<row r="${String(row)}">${inOrder.join("")}</row>`;
+      const inOrder = own
+        .sort((a, b) => placeOf(a.at).column - placeOf(b.at).column)
+        .map((cell) => contentXml(cell.content, `<c r="${cell.at}" s="${String(styles.numberOf(cell))}"`));
+      const height = heights.get(row) ?? heightOf(own, widths);
+      return `<row r="${String(row)}" ht="${String(height)}" customHeight="1">${inOrder.join("")}</row>`;
     })
     .join("");
 }
@@ -50,19 +65,19 @@ export function sheetXml(sheet: Sheet, styles: Styles): string {
   const columns = sheet.widths.map(
     (width, at) => `<col min="${String(at + 1)}" max="${String(at + 1)}" width="${String(width)}" customWidth="1"/>`,
   );
-  const warnings = sheet.warnings.map(
-    ({ at, formula }, index) =>
-      `<conditionalFormatting sqref="${at}"><cfRule type="expression" dxfId="0" priority="${String(index + 1)}"><formula>${escaped(formula)}</formula></cfRule></conditionalFormatting>`,
+  const liveLooks = sheet.liveLooks.map(
+    ({ at, formula, look }, index) =>
+      `<conditionalFormatting sqref="${at}"><cfRule type="expression" dxfId="${String(styles.numberOfLive(look))}" priority="${String(index + 1)}"><formula>${escaped(formula)}</formula></cfRule></conditionalFormatting>`,
   );
   const rules = sheet.rules.map(
-    ({ at, formula, title, says }) =>
-      `<dataValidation type="custom" allowBlank="0" showInputMessage="1" showErrorMessage="1" errorTitle="${escaped(title)}" error="${escaped(says)}" promptTitle="${escaped(title)}" prompt="${escaped(says)}" sqref="${at}"><formula1>${escaped(formula)}</formula1></dataValidation>`,
+    ({ at, type, formula, title, says }) =>
+      `<dataValidation type="${type}" allowBlank="0" showInputMessage="1" showErrorMessage="1" errorTitle="${escaped(title)}" error="${escaped(says)}" promptTitle="${escaped(title)}" prompt="${escaped(says)}" sqref="${at}"><formula1>${escaped(formula)}</formula1></dataValidation>`,
   );
   const validations =
     rules.length === 0 ? "" : `<dataValidations count="${String(rules.length)}">${rules.join("")}</dataValidations>`;
   const notes = sheet.notes.length === 0 ? "" : '<legacyDrawing r:id="rId1"/>';
   const page = '<pageMargins left="0.5" right="0.5" top="0.6" bottom="0.6" header="0.3" footer="0.3"/>';
   return part(
-    `<worksheet xmlns="${MAIN}" xmlns:r="${RELATIONS}"><sheetPr><pageSetUpPr fitToPage="1"/></sheetPr><sheetViews><sheetView workbookViewId="0" showGridLines="0"/></sheetViews><cols>${columns.join("")}</cols><sheetData>${rowsXml(sheet.cells, styles)}</sheetData>${warnings.join("")}${validations}${page}<pageSetup orientation="landscape" fitToWidth="1" fitToHeight="0"/>${notes}</worksheet>`,
+    `<worksheet xmlns="${MAIN}" xmlns:r="${RELATIONS}"><sheetPr><pageSetUpPr fitToPage="1"/></sheetPr><sheetViews><sheetView workbookViewId="0" showGridLines="0"/></sheetViews><cols>${columns.join("")}</cols><sheetData>${rowsXml(sheet, styles)}</sheetData>${liveLooks.join("")}${validations}${page}<pageSetup orientation="landscape" fitToWidth="1" fitToHeight="0"/>${notes}</worksheet>`,
   );
 }

@@ -50,7 +50,10 @@ function workbookXml({ sheets, names }: Book): string {
 /** The bytes of a workbook in the open standard for office files (ECMA-376), the same bytes for the same book. */
 export function xlsxOf(book: Book): Uint8Array {
   const { sheets } = book;
-  const styles = stylesOf(sheets.flatMap(({ cells }) => cells));
+  const styles = stylesOf(
+    sheets.flatMap(({ cells }) => cells),
+    sheets.flatMap(({ liveLooks }) => liveLooks),
+  );
   const parts: (readonly [path: string, text: string])[] = [
     ["[Content_Types].xml", contentTypes(sheets)],
     ["_rels/.rels", relations([["officeDocument", "xl/workbook.xml"]])],

@@ -46,3 +46,14 @@ export function unitOf(quantity: Quantity<string>): Unit<string> {
   if (unit === undefined) throw new RangeError(`${String(quantity)} is no quantity of this library`);
   return unit;
 }
+
+/** What must hold of the working for its answer to be one, in spreadsheet words; `place` tells where a line stands. */
+export function answerTests(
+  { atLeast, result }: Pick<Declared, "atLeast" | "result">,
+  unit: Unit<string> | null,
+  place: (line: string) => string,
+  answer: string,
+): string {
+  const lines = Object.entries(atLeast).map(([line, least]) => `${place(line)}>=${String(least)}`);
+  return [...lines, ...comparisons(answer, { ...result, what: "number" }, unit), "TRUE"].join(",");
+}

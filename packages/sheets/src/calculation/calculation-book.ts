@@ -4,6 +4,7 @@ import type { Book } from "../book/book.js";
 import { unitOf } from "./bounds.js";
 import { definedName, givenOf, namedCells } from "./given.js";
 import type { AnyCalculation } from "./given.js";
+import { sourceText } from "./source-text.js";
 import { sumSheet } from "./sum-sheet.js";
 import { workingSheet } from "./working-sheet.js";
 
@@ -36,8 +37,7 @@ export function calculationBook<I>(calculation: Calculation<I, Quantity<string> 
   const now = typeof answer === "number" ? answer : answer.in(unitOf(answer));
   const title = inWords(declared.name);
   const heading = `${(title[0] ?? "").toUpperCase()}${title.slice(1)}`;
-  const { author, title: book, year, place: printed } = declared.source;
-  const source = [author, book, year, printed].filter(Boolean).join(", ");
+  const source = sourceText(declared.source);
   const working = workingSheet({ heading, lines, place, oneCell, now, source });
   const sum = sumSheet({ heading, given, declared, unit, now, place, answer: working.answer, source });
   return { sheets: [sum.sheet, working.sheet], names: new Map([...sum.names, ...working.names]) };

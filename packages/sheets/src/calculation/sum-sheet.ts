@@ -1,8 +1,9 @@
 import type { Declared, Unit } from "@thrum/maths";
 import type { BookCell, Rule, Sheet } from "../book/book.js";
-import { ANSWER, formulaCell, headings, INPUT, PLAIN, textCell, TITLE, WARNING, WRAPPED } from "../book/cells.js";
-import { allowed, checkFormula, comparisons } from "./bounds.js";
-import type { Given, GivenCell } from "./given.js";
+import { ANSWER, ANSWER_UNIT, formulaCell, headings, PLAIN, textCell, TITLE, WARNING, WRAPPED } from "../book/cells.js";
+import { answerTests } from "./bounds.js";
+import type { Given } from "./given.js";
+import { inputRow, ruleOf } from "./input-row.js";
 
 interface SumParts {
   readonly heading: string;
@@ -16,35 +17,6 @@ interface SumParts {
 }
 
 const FIRST = 5;
-
-function ruleOf(at: string, { input, unit, label }: GivenCell): Rule {
-  const tests = [`ISNUMBER(${at})`, ...comparisons(at, input, unit)];
-  return {
-    at,
-    formula: `AND(${tests.join(",")})`,
-    title: label.slice(0, 31),
-    says: allowed(input, unit).slice(0, 250),
-  };
-}
-
-function inputRow(cell: GivenCell, row: string): readonly BookCell[] {
-  const { label, value, unit, input } = cell;
-  return [
-    textCell(`A${row}`, label, PLAIN),
-    { at: `B${row}`, content: { number: value }, look: INPUT },
-    textCell(`C${row}`, unit === null ? (input.what === "whole" ? input.noun : "") : unit.symbol, PLAIN),
-    textCell(`D${row}`, input.meaning, WRAPPED),
-    textCell(`E${row}`, allowed(input, unit), WRAPPED),
-    formulaCell(`F${row}`, checkFormula(`B${row}`, input, unit), "", WARNING),
-  ];
-}
-
-/** What must hold of the working for its answer to be one, in spreadsheet words. */
-function answerTests({ declared, unit, place, answer }: SumParts): string {
-  const lines = Object.entries(declared.atLeast).map(([line, least]) => `${place(line)}>=${String(least)}`);
-  const own = comparisons(answer, { ...declared.result, what: "number" }, unit);
-  return [...lines, ...own, "TRUE"].join(",");
-}
 
 /** The sheet with the inputs, which a reader may change, and the answer. */
 export function sumSheet(parts: SumParts): { readonly sheet: Sheet; readonly names: ReadonlyMap<string, string> } {
@@ -72,13 +44,13 @@ export function sumSheet(parts: SumParts): { readonly sheet: Sheet; readonly nam
   const checks = `F${String(FIRST)}:F${String(row - 1)}`;
   const [answerRow, fitRow] = [String(row + 1), String(row + 3)];
   names.set("inputs_fit", `'Sum'!$B$${fitRow}`);
-  const tests = answerTests(parts);
+  const tests = answerTests(declared, unit, parts.place, answer);
   const shown = `=IF(B${fitRow},IF(AND(${tests}),${answer},NA()),NA())`;
   const none = `=IF(B${fitRow},IF(AND(${tests}),"","these inputs together give no ${declared.result.noun.replace(/"/gu, '""')}"),"see the inputs above")`;
   cells.push(
     textCell(`A${answerRow}`, "the answer", ANSWER),
     formulaCell(`B${answerRow}`, shown, now, ANSWER),
-    textCell(`C${answerRow}`, unit?.symbol ?? declared.result.noun, ANSWER),
+    textCell(`C${answerRow}`, unit?.symbol ?? declared.result.noun, ANSWER_UNIT),
     textCell(`D${answerRow}`, heading, ANSWER),
     formulaCell(`F${answerRow}`, none, "", WARNING),
     textCell(`A${fitRow}`, "every input fits", PLAIN),
@@ -86,7 +58,8 @@ export function sumSheet(parts: SumParts): { readonly sheet: Sheet; readonly nam
   );
   const sheet: Sheet = {
     name: "Sum",
-    widths: [28, 16, 16, 44, 40, 40],
+    widths: [28, 16, 18, 44, 44, 48],
+    heights: new Map(),
     cells: [
       textCell("A1", heading, TITLE),
       textCell(
@@ -98,8 +71,8 @@ export function sumSheet(parts: SumParts): { readonly sheet: Sheet; readonly nam
       ...cells,
     ],
     rules,
-    warnings: [],
-    notes: [{ at: `B${answerRow}`, text: `Source: ${source}` }],
+    liveLooks: [],
+    notes: [{ at: `B${answerRow}`, text: source }],
   };
   return { sheet, names };
 }

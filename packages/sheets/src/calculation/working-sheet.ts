@@ -1,7 +1,8 @@
 import { inWords } from "@thrum/maths";
 import type { SpreadsheetLine } from "@thrum/maths";
-import type { BookCell, Sheet } from "../book/book.js";
-import { ANSWER, formulaCell, headings, PLAIN, textCell, TITLE, WARNING, WRAPPED } from "../book/cells.js";
+import type { Sheet } from "../book/book.js";
+import { DOUBTFUL, formulaCell, headings, PLAIN, textCell, TITLE, WARNING, WRAPPED } from "../book/cells.js";
+import { workingRow } from "./working-row.js";
 
 interface WorkingParts {
   readonly heading: string;
@@ -22,23 +23,19 @@ export function workingSheet({ heading, lines, place, oneCell, now, source }: Wo
   readonly answer: string;
 } {
   const names = new Map<string, string>();
-  const rows = lines.flatMap(({ name, words, formula, unit }, index): readonly BookCell[] => {
+  const rows = lines.flatMap(({ name, words, formula, unit }, index) => {
     const row = String(FIRST + index);
     const isLast = index === lines.length - 1;
     names.set(place(name), `'Working'!$C$${row}`);
-    return [
-      textCell(`A${row}`, inWords(name), PLAIN),
-      textCell(`B${row}`, words, WRAPPED),
-      formulaCell(`C${row}`, formula, isLast ? now : null, isLast ? ANSWER : PLAIN),
-      textCell(`D${row}`, unit, PLAIN),
-    ];
+    return workingRow(row, { label: inWords(name), words, formula, unit, now: isLast ? now : null });
   });
   const end = String(FIRST + lines.length - 1);
   const below = String(FIRST + lines.length + 1);
   const same = `=IF(ABS(C${below}-C${end})<=1E-9*ABS(C${end}),"the same","not the same: this sheet was changed")`;
   const sheet: Sheet = {
     name: "Working",
-    widths: [28, 56, 18, 16],
+    widths: [28, 60, 20, 18],
+    heights: new Map(),
     cells: [
       textCell("A1", `${heading}: the working`, TITLE),
       formulaCell(
@@ -53,11 +50,11 @@ export function workingSheet({ heading, lines, place, oneCell, now, source }: Wo
       textCell(`B${below}`, oneCell, WRAPPED),
       formulaCell(`C${below}`, oneCell, now, PLAIN),
       formulaCell(`D${below}`, same, "the same", PLAIN),
-      textCell(`A${String(FIRST + lines.length + 3)}`, `Source: ${source}`, PLAIN),
+      textCell(`A${String(FIRST + lines.length + 3)}`, source, PLAIN),
     ],
     rules: [],
-    warnings: [{ at: `C${String(FIRST)}:C${end}`, formula: "NOT(inputs_fit)" }],
-    notes: [{ at: `C${end}`, text: `Source: ${source}` }],
+    liveLooks: [{ at: `C${String(FIRST)}:C${end}`, formula: "NOT(inputs_fit)", look: DOUBTFUL }],
+    notes: [{ at: `C${end}`, text: source }],
   };
   return { sheet, names, answer: place(lines.at(-1)?.name ?? "") };
 }

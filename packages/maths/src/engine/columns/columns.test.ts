@@ -92,6 +92,22 @@ describe("a calculation over columns", () => {
     ).toThrow("{ counts[1] })[1]");
   });
 
+  it("takes any array of numbers, but none of big integers", () => {
+    const arrays = [[21, 22], Float32Array.of(21, 22), Int16Array.of(21, 22), Uint8ClampedArray.of(21, 22)];
+    // 8 × 24 ÷ 0.9 ÷ 0.92 + 30 in, in yards.
+    for (const finishedLength of arrays)
+      expect(warps({ pieces: 8, finishedLength, ...rest })[1]).toBeCloseTo(7.27455716586151, 12);
+    for (const finishedLength of [BigInt64Array.of(21n), new DataView(new ArrayBuffer(8)), "21"] as unknown as number[])
+      expect(() => warps({ pieces: 8, finishedLength, ...rest })).toThrow("a column of numbers");
+  });
+
+  it("says what its answers are, and in what unit", () => {
+    expect(warps({ pieces: [1, 2], finishedLength: 21, ...rest }).label).toBe("warp length (yd)");
+    const ends = forColumns(endsForWidth, { sett: endsPerInch, widthInReed: inches }, null);
+    const one = ends({ sett: 24, widthInReed: 10, threadingRepeat: 4, balanceEnds: 0 });
+    expect(one.label).toBe("ends for width (ends)");
+  });
+
   it("of no rows is no rows, and of single numbers one row", () => {
     expect(warps({ pieces: [], finishedLength: [], ...rest })).toHaveLength(0);
     expect(warps({ pieces: 8, finishedLength: 21, ...rest })[0]).toBeCloseTo(7.00617283950617, 12);

@@ -5,13 +5,19 @@ import { BLOCK, nodeOf } from "./blocks.js";
 import type { Node } from "./blocks.js";
 import { boundsOf, checkGiven, checkOutcome } from "./bounds.js";
 import type { Outcome, Source } from "./bounds.js";
-import { readColumns } from "./given.js";
+import { inWords } from "../working/index.js";
+import { isNumberArray, readColumns } from "./given.js";
 import type { Column, Given } from "./given.js";
 
 /** A formula made ready for lists of so many members, its answer last; lines that have a least value stand before it. */
 interface Program {
   readonly sources: ReadonlyMap<string, Source>;
   readonly outcomes: readonly Outcome[];
+}
+
+/** The answers, one a row, and what they are: "warp length (yd)". */
+export interface LabelledColumn extends Float64Array {
+  readonly label: string;
 }
 
 type Columns<I> = Readonly<Partial<Record<keyof I & string, Column | readonly Column[]>>>;
@@ -25,18 +31,19 @@ type Columns<I> = Readonly<Partial<Record<keyof I & string, Column | readonly Co
  * @param calculation any calculation of the handbook
  * @param units for each quantity the unit its column is in, for each unit input the unit; plain counts may be left out
  * @param unit the unit the answers are wanted in; null for an answer that is a plain number
- * @returns a function from columns to the column of answers, as long as the longest given
+ * @returns a function from columns to the column of answers, as long as the longest given, with its `label`
  * @throws QuantityError "wrong-kind" for a unit of another kind, "out-of-range" or "no-answer" with the row for a number
  */
 export function forColumns<I, D extends string>(
   calculation: Calculation<I, Quantity<D> | number>,
   units: Readonly<Partial<Record<keyof I & string, Unit<string>>>>,
   unit: Unit<D> | null,
-): (columns: Columns<I>) => Float64Array {
+): (columns: Columns<I>) => LabelledColumn {
   const declared = declarationOf("forColumns", calculation);
   const byField = units as Readonly<Record<string, Unit<string> | undefined>>;
   const where = (field: string): string => `forColumns(${declared.name}, { ${field} })`;
   const tree = plainTree(declared, "forColumns", byField, unit);
+  const label = `${inWords(declared.name)} (${unit?.symbol ?? declared.result.noun})`;
   const held = heldLines(declared, byField);
   const programs = new Map<string, Program>();
   const programFor = (names: readonly string[], sizes: ReadonlyMap<string, number>): Program => {
@@ -59,7 +66,8 @@ export function forColumns<I, D extends string>(
   };
   return (columns) => {
     const given = readColumns(declared.inputs, columns, where);
-    return answers(programFor([...given.columns.keys()], given.sizes), given);
+    const out = answers(programFor([...given.columns.keys()], given.sizes), given);
+    return Object.defineProperty(out, "label", { value: label }) as LabelledColumn;
   };
 }
 
@@ -115,6 +123,10 @@ function answers({ sources, outcomes }: Program, { columns, rows }: Given): Floa
 function blockOf(column: Column, own: Float64Array, start: number, size: number): Float64Array {
   if (column instanceof Float64Array) return column.subarray(start, start + size);
   if (typeof column === "number") return own.fill(column, 0, size);
+  if (isNumberArray(column)) {
+    own.set(column.subarray(start, start + size));
+    return own;
+  }
   for (let row = 0; row < size; row++) {
     const one: unknown = column[start + row];
     // Set into a block, text and null would turn into numbers unseen.

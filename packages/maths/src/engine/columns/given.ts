@@ -2,8 +2,20 @@ import { described } from "../quantity/index.js";
 import { QuantityError } from "../refusal.js";
 import type { Input } from "../formula/index.js";
 
+/** A typed array of numbers; those of big integers are none. */
+type NumberArray =
+  | Float64Array
+  | Float32Array
+  | Int32Array
+  | Uint32Array
+  | Int16Array
+  | Uint16Array
+  | Int8Array
+  | Uint8Array
+  | Uint8ClampedArray;
+
 /** A column of plain numbers, or one number for every row. */
-export type Column = Float64Array | readonly number[] | number;
+export type Column = NumberArray | readonly number[] | number;
 
 /** The columns by name, the members of a list numbered; how many each list has; and the rows of all. */
 export interface Given {
@@ -17,8 +29,13 @@ function refuse(where: string, expected: string, received: unknown): never {
   throw new QuantityError({ code, where, expected, received: described(received), remedy: "" });
 }
 
+export function isNumberArray(column: unknown): column is NumberArray {
+  if (!ArrayBuffer.isView(column) || column instanceof DataView) return false;
+  return !(column instanceof BigInt64Array || column instanceof BigUint64Array);
+}
+
 function isColumn(column: unknown): column is Column {
-  return typeof column === "number" || Array.isArray(column) || column instanceof Float64Array;
+  return typeof column === "number" || Array.isArray(column) || isNumberArray(column);
 }
 
 function flattened(

@@ -1,2 +1,3 @@
 export { forColumns } from "./for-columns.js";
 export type { Column } from "./given.js";
+export type { LabelledColumn } from "./for-columns.js";

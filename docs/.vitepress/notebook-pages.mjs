@@ -1,0 +1,31 @@
+// The notebooks of the examples, with the outputs they were kept with, as pages of the site.
+import { mkdirSync, writeFileSync } from "node:fs";
+import { root } from "../../.ci/built.mjs";
+import { notebooks } from "../../.ci/notebooks.mjs";
+
+const fenced = (language, text) => `\`\`\`${language}\n${text.trimEnd()}\n\`\`\``;
+
+/** A picture as an address of its own, so that the page takes none of its marks for markup. */
+function picture(svg) {
+  const alt = /<title[^>]*>([^<]*)<\/title>/u.exec(svg)?.[1] ?? "";
+  return `![${alt}](data:image/svg+xml;base64,${Buffer.from(svg).toString("base64")})`;
+}
+
+function outputText({ text, data, evalue }) {
+  if (text !== undefined) return fenced("text", text);
+  if (evalue !== undefined) return fenced("text", evalue);
+  if ("image/svg+xml" in data) return picture(data["image/svg+xml"]);
+  return data["text/markdown"] ?? fenced("text", data["text/plain"]);
+}
+
+function cellText({ cell_type, source, outputs }) {
+  if (cell_type === "markdown") return source.join("");
+  return [fenced("typescript", source.join("")), ...outputs.map(outputText)].join("\n\n");
+}
+
+export function writeNotebookPages() {
+  mkdirSync(`${root}docs/notebooks`, { recursive: true });
+  for (const [name, { cells }] of notebooks()) {
+    writeFileSync(`${root}docs/notebooks/${name}.md`, `${cells.map(cellText).join("\n\n")}\n`);
+  }
+}
