@@ -1,6 +1,6 @@
 import type { Line, Tree, Value } from "../formula/index.js";
 
-type Rough = number | readonly number[];
+export type Rough = number | readonly number[];
 
 /** A whole number within reach of a double's residue stays it: ten million ends are no weaver's. */
 const NEAR = 1e-9;
