@@ -1,12 +1,13 @@
 import { Decimal, decimalText, kept } from "../numbers.js";
 import { folded, formulaStyle, stepsOf, treeText } from "../formula/index.js";
-import type { Run, Step } from "../formula/index.js";
+import type { Run, Step, Value } from "../formula/index.js";
 import { inWords } from "../working/index.js";
 import { misnamed, roundedOff, spoiled } from "./answer-slips.js";
 import type { AnswerSlip } from "./answer-slips.js";
 import type { Judged } from "./judged.js";
 import { otherNumbers } from "./other-numbers.js";
 import { roughAnswer, roughly } from "./roughly.js";
+import type { Rough } from "./roughly.js";
 import { slipsOf } from "./slips.js";
 import type { Slip } from "./slips.js";
 import type { FoundSlip } from "./verdict.js";
@@ -29,11 +30,12 @@ function sumOf({ lines, line, says }: Slip): string {
 /** A hundred slips are looked through in doubles; only what comes near the claim is worked out exactly. */
 function near(worked: Run, { claimed, decimals, toClaim }: Judged): readonly Slip[] {
   const rough = new Map<unknown, ReturnType<typeof roughly>>();
+  const seen = new Map<Value, Rough>();
   const [factor, target] = [toClaim(new Decimal(1)).toNumber(), claimed.toNumber()];
   const reach = 0.501 * 10 ** -decimals + 1e-8 * Math.abs(target);
   return slipsOf(worked)
     .filter(({ lines, from, values }) => {
-      const known = rough.get(values) ?? roughly(values);
+      const known = rough.get(values) ?? roughly(values, seen);
       rough.set(values, known);
       return Math.abs(roughAnswer(lines.slice(from), known) * factor - target) <= reach;
     })

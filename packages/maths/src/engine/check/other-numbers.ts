@@ -34,6 +34,8 @@ export function otherNumbers(
     if (!("value" in read) || typeof inFrame !== "number" || read.value.isZero()) return [];
     const given: Decimal = read.value;
     const step = 10 ** -given.decimalPlaces();
+    const share = step / given.toNumber();
+    const replaced = new Map(known);
     const found = new Set<string>();
     for (const lines of places(declared.lines, name)) {
       const missed = (by: number): number => {
@@ -43,10 +45,11 @@ export function otherNumbers(
           .toNumber();
         return isClaim(roughAnswer(lines, new Map(known).set(OTHER, inFrame * share)));
       };
+      const misses = Array.from({ length: 2 * STEPS + 3 }, (_, at) => missed(at - STEPS - 1));
       for (let by = -STEPS; by <= STEPS; by += 1) {
         const number = given.plus(by * step);
-        if (by === 0 || number.lte(0) || !(missed(by) <= 0.501)) continue;
-        if (!(missed(by - 1) >= CLEARLY) || !(missed(by + 1) >= CLEARLY)) continue;
+        const [below = 0, here = 1, above = 0] = misses.slice(by + STEPS, by + STEPS + 3);
+        if (by === 0 || number.lte(0) || !(here <= 0.501 && below >= CLEARLY && above >= CLEARLY)) continue;
         found.add(`takes ${decimalText(number)} for the ${decimalText(given)} of ${inWords(name)}`);
       }
     }
