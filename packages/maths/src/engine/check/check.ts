@@ -77,7 +77,8 @@ export function check<I, D extends string>(
         : isCut
           ? "cut off, not rounded"
           : "wrong";
-  const matched = value === "wrong" || isRight ? matchesOf(worked, judged) : [];
+  const isFaulty = value === "wrong" || value === "cut off, not rounded";
+  const matched = isFaulty || isRight ? matchesOf(worked, judged) : [];
   const found = matched.map(({ says, line, value: text }) => ({ says, line, value: text }));
   const isWrong = value === "wrong";
   const inFrame = worked.steps.at(-1)?.value as Decimal;
@@ -89,8 +90,8 @@ export function check<I, D extends string>(
     digits: claimed.eq(exact) ? "exact" : isRight ? "rounded" : isCut ? "cut off" : "not of the answer",
     rounded: rounded(exact).toFixed(decimals),
     exact: decimalText(exact.toSignificantDigits(34)),
-    slips: isWrong ? found : [],
-    tellApart: isWrong ? tellApart(matched, decimals, worked.steps) : null,
+    slips: isFaulty ? found : [],
+    tellApart: isFaulty ? tellApart(matched, decimals, worked.steps) : null,
     cost: isWrong ? costOf(worked, inFrame.times(claimed).div(exact.isZero() ? 1 : exact)) : null,
     unseen: isRight ? found : [],
     notes: [...unitNote(judged, worked), ...(rule === null ? [] : [conventionNote(rule, worked, judged)])],

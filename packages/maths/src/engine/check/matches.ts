@@ -66,7 +66,8 @@ export function matchesOf(worked: Run, judged: Judged): readonly Matched[] {
     for (const [says, number] of slips) if (gives(number)) put(says, "", number, []);
   };
   last(misnamed(exact, unit));
-  if (rounded(exact).eq(claimed)) return matched;
+  const isCut = exact.toDecimalPlaces(decimals, Decimal.ROUND_DOWN).eq(claimed);
+  if (isCut || rounded(exact).eq(claimed)) return matched;
   last(roundedOff(exact));
   if (matched.length === 0) last(spoiled(exact, decimals));
   if (matched.length > 0) return matched;

@@ -39,11 +39,8 @@ export function otherNumbers(
     const found = new Set<string>();
     for (const lines of places(declared.lines, name)) {
       const missed = (by: number): number => {
-        const share = given
-          .plus(by * step)
-          .div(given)
-          .toNumber();
-        return isClaim(roughAnswer(lines, new Map(known).set(OTHER, inFrame * share)));
+        replaced.set(OTHER, inFrame * (1 + by * share));
+        return isClaim(roughAnswer(lines, replaced));
       };
       const misses = Array.from({ length: 2 * STEPS + 3 }, (_, at) => missed(at - STEPS - 1));
       for (let by = -STEPS; by <= STEPS; by += 1) {

@@ -28,7 +28,7 @@ export interface Verdict {
   /** The exact answer rounded, halves up, to the digits the claim was written to. */
   readonly rounded: string;
   readonly exact: string;
-  /** The slips that give the claim, each alone, the likeliest first; several are a tie. */
+  /** The slips that give the claim, each alone, the likeliest first; several are a tie, as is one with a number cut off. */
   readonly slips: readonly FoundSlip[];
   /** What would tell tied slips apart; null where there is no tie. */
   readonly tellApart: string | null;
