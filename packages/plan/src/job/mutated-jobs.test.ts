@@ -54,6 +54,7 @@ function told(text: string): { readonly code: number; readonly printed: string; 
   const out = { printed: "", complaint: "" };
   const code = run(["plan", "-"], {
     read: () => text,
+    isSameFile: () => false,
     write: () => {
       throw new FileTrouble("no file was asked for");
     },
