@@ -65,9 +65,9 @@ const algebra =
 async function stripesRows() {
   const names = await namesWhere("stripes", (value) => typeof value === "function");
   const alone = (of) => Promise.all(of.map((name) => bytes("stripes", [name])));
-  const drawing = ["stripesSvg"];
+  const drawing = ["stripesSvg", "letteredSvg"];
   return [
-    largest("a picture in colours", drawing, await alone(drawing), budgets.stripesFunction),
+    largest("larger of the pictures in colours and in letters", drawing, await alone(drawing), budgets.stripesFunction),
     largest("largest function of the sequences", algebra, await alone(algebra), budgets.stripesFunction),
     row("all of the sequences together", await bytes("stripes", algebra), budgets.allStripes),
     open(largest("largest stripes function", names, await alone(names), budgets.stripesFunction), 2300),

@@ -123,6 +123,7 @@ test("figures of the brief on pairs, done by hand", () => {
   expect(pairOutlook({ pairs: 10, lead: even })).toMatchObject({
     orders: 1024n,
     ordersUpToMirror: 528n,
+    ends: 20,
     palindromes: 32n,
   });
   expect(text(pairOutlook({ pairs: 10, lead: even }).meanRuns)).toBe("31/2");

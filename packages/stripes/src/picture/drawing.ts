@@ -20,14 +20,14 @@ export function checkDrawing(refusedBy: string, input: unknown): void {
 export function rectangles<C>(
   refusedBy: string,
   { sequence, paints, height }: StripesSvgInput<C>,
-  fillOf: (paint: Paint, colour: C) => string,
+  fillOf: (paint: Paint, colour: C, middle: number) => string,
 ): string {
   const aPaint = fields({ fill: aFill, letter: aLabel(4), name: aLabel(100) });
   const drawn = sequence.runs.map(({ colour, ends }, index) => {
     const paint = shownFor(refusedBy, "paints", paints, colour, aPaint);
     const start = item(sequence.starts, index);
     const seen = `${escaped(paint.name)}, ${ends} ends, ${start} to ${start + ends - 1}`;
-    return `<rect x="${start - 1}" width="${ends}" height="${height}" fill="${fillOf(paint, colour)}"><title>${seen}</title></rect>`;
+    return `<rect x="${start - 1}" width="${ends}" height="${height}" fill="${fillOf(paint, colour, start - 1 + ends / 2)}"><title>${seen}</title></rect>`;
   });
   return drawn.join("\n");
 }

@@ -1,4 +1,3 @@
-import { item } from "../sequence/item.js";
 import { checkDrawing, outlined, picture, rectangles } from "./drawing.js";
 import { escaped } from "./paint.js";
 import type { StripesSvgInput } from "./stripes-svg.js";
@@ -15,17 +14,13 @@ import type { StripesSvgInput } from "./stripes-svg.js";
  */
 export function letteredSvg<C>(input: StripesSvgInput<C>): string {
   checkDrawing("letteredSvg", input);
-  const letters: string[] = [];
-  const drawn = rectangles("letteredSvg", input, ({ letter }) => {
-    letters.push(escaped(letter));
-    return "#fff";
-  });
   const { sequence, height } = input;
-  const texts = sequence.runs.map(({ ends }, index) => {
-    const x = item(sequence.starts, index) - 1 + ends / 2;
+  const texts: string[] = [];
+  const drawn = rectangles("letteredSvg", input, ({ letter }, _, middle) => {
     // Each lower than the last, for in narrow stripes they would run into one another.
-    const y = (height * (1 + (index % 4))) / 5;
-    return `<text x="${x}" y="${y}">${item(letters, index)}</text>`;
+    const y = (height * (1 + (texts.length % 4))) / 5;
+    texts.push(`<text x="${middle}" y="${y}">${escaped(letter)}</text>`);
+    return "#fff";
   });
   const size = Math.min(sequence.ends / 40, height / 6);
   const lettering = `<g font-size="${size}" font-family="sans-serif" text-anchor="middle" stroke="#fff" stroke-width="${size / 4}" paint-order="stroke">${texts.join("")}</g>`;
