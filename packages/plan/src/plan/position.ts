@@ -36,6 +36,9 @@ type Rule = Omit<KnotPosition, "knotsTied" | "spared" | "sparedYarn" | "waste" |
 const BACK_ROD =
   "Once it is cut, tie the back rod up to the back beam: left hanging, its weight draws the old ends back out of the heddles. (Source: common practice, no source.)";
 
+const BEAMED_FROM_FRONT =
+  "Then beam the new warp from the front: the row of knots goes with the back rod on to the warp beam. Fasten the front end of the new warp to the front rod in small groups, all of one tension.";
+
 /** Tied from the front the old ends go on to the back rod; tied behind the heddles they come out on the front rod. */
 const RULES: Readonly<Record<Job["loom"]["knotsTied"], Rule>> = {
   "in front of the reed": {
@@ -48,8 +51,7 @@ const RULES: Readonly<Record<Job["loom"]["knotsTied"], Rule>> = {
     beamed: "after tying",
     beforeTying:
       "Fasten the chains at the breast beam, in that order, their lease on sticks between the beam and the reed.",
-    afterTying:
-      "Ease the knots back through the reed, then through the heddles, a few inches at a time. Then beam the new warp from the front.",
+    afterTying: `Ease the knots back through the reed, then through the heddles, a few inches at a time. ${BEAMED_FROM_FRONT}`,
   },
   "behind the reed": {
     knotsPass: ["heddles"],
@@ -62,8 +64,7 @@ const RULES: Readonly<Record<Job["loom"]["knotsTied"], Rule>> = {
     beamed: "after tying",
     beforeTying:
       "Fasten the chains at the breast beam, in that order, and sley them through the reed from the front, as many ends to the dent as before.",
-    afterTying:
-      "Ease the knots back through the heddles, a few inches at a time. Then beam the new warp from the front.",
+    afterTying: `Ease the knots back through the heddles, a few inches at a time. ${BEAMED_FROM_FRONT}`,
   },
   "behind the heddles": {
     knotsPass: ["heddles", "reed"],
@@ -76,7 +77,8 @@ const RULES: Readonly<Record<Job["loom"]["knotsTied"], Rule>> = {
     beamed: "before tying",
     beforeTying:
       "Beam the new warp now, in that order, before tying, and keep its lease on sticks behind the shafts, opposite those of the old warp.",
-    afterTying: "Pull the knots forward through the heddles, then through the reed, gently, from the front.",
+    afterTying:
+      "Pull the knots forward through the heddles, then through the reed, gently, from the front, until their row lies in front of the reed with room to weave behind it. Fasten the old ends to the front rod in small groups, all of one tension. The first pick is woven behind the knots.",
   },
 };
 
