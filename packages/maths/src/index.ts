@@ -3,12 +3,12 @@ export type { Kind, Quantity, TextOptions, Unit, UnitParts } from "./engine/quan
 export { QuantityError } from "./engine/refusal.js";
 export type { Fault, Reading, RefusalCode } from "./engine/refusal.js";
 export type { Calculation, Declared, ReportStep, Source } from "./engine/formula/index.js";
-export { asMarkdown, asText, explain, inWords } from "./engine/working/index.js";
+export { asHtml, asLatex, asMarkdown, asMathML, asText, explain, inWords } from "./engine/working/index.js";
 export type { Working, WorkingStep } from "./engine/working/index.js";
 export { solveFor } from "./engine/solve/index.js";
 export type { Turned, TurnedInput } from "./engine/solve/index.js";
-export { check } from "./engine/check/index.js";
-export type { Claim, FoundSlip, Verdict } from "./engine/check/index.js";
+export { check, digitsEarned, firstWrongLine } from "./engine/check/index.js";
+export type { Claim, DigitsEarned, FoundSlip, JudgedLine, Verdict } from "./engine/check/index.js";
 export { isDefinedName, spreadsheetFormula, spreadsheetLines } from "./engine/spreadsheet/index.js";
 export type { Cell, SpreadsheetLine } from "./engine/spreadsheet/index.js";
 export { forColumns } from "./engine/columns/index.js";

@@ -1,0 +1,41 @@
+// Writes the page: one file that needs no network, for a class to open from a stick.
+import { writeFile } from "node:fs/promises";
+import { fileURLToPath } from "node:url";
+import { build } from "esbuild";
+
+const here = (name) => fileURLToPath(new URL(name, import.meta.url));
+const { outputFiles } = await build({
+  entryPoints: [here("page.mjs")],
+  bundle: true,
+  minify: true,
+  format: "iife",
+  target: "es2022",
+  write: false,
+});
+const script = outputFiles[0].text.replaceAll("</script", "<\\/script");
+const page = `<!doctype html>
+<html lang="en">
+<meta charset="utf-8">
+<meta name="viewport" content="width=device-width">
+<meta http-equiv="Content-Security-Policy" content="default-src 'none'; script-src 'unsafe-inline'; style-src 'unsafe-inline'; form-action 'none'">
+<title>Five sums for a warp</title>
+<style>
+  body { font: 1.1rem/1.5 system-ui, sans-serif; max-width: 44rem; margin: 1rem auto; padding: 0 1rem; }
+  article { border-top: 1px solid #777; padding: 0.5rem 0 1rem; }
+  input, button, select { font: inherit; }
+  input { width: 7rem; }
+  .verdict { min-height: 1.5rem; font-weight: 600; }
+  .verdict p { margin: 0.2rem 0; }
+  table { border-collapse: collapse; } th, td { text-align: left; padding: 0 0.8rem 0 0; }
+  details > div { overflow-x: auto; }
+  @media print { .teacher, button { display: none; } }
+</style>
+<main>
+<h1>Five sums for a warp</h1>
+<p>Sheet 1. For each: one mark for the method, one for the number, one for the unit. Nothing written here is kept or sent.</p>
+</main>
+<script>${script}</script>
+</html>
+`;
+await writeFile(here("classroom.html"), page);
+process.stdout.write("classroom.html is written: open it in a browser.\n");

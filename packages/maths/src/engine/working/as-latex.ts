@@ -1,0 +1,29 @@
+import { partsOf } from "./parts.js";
+import type { Working } from "./explain.js";
+
+const SIGNS: Readonly<Record<string, string>> = {
+  ...{ "+": "+", "−": "-", "×": "\\times", "÷": "\\div", "√": "\\surd", Σ: "\\textstyle\\sum" },
+  ...{ "(": "(", ")": ")", ",": ",", "=": "=", "≈": "\\approx" },
+};
+
+function latex(text: string): string {
+  return partsOf(text)
+    .map(({ what, text: own }) => {
+      if (what === "sign") return SIGNS[own] ?? own;
+      return what === "number" ? own : `\\text{${own.replace(/[\\{}$&#%_^~]/gu, (mark) => `\\${mark}`)}}`;
+    })
+    .join(" ");
+}
+
+/** A working as LaTeX: one aligned line for each step, the same numbers as every other printer gives. */
+export function asLatex(working: Working): string {
+  const lines = working.steps.flatMap(({ name, formula, numbers, sign, value }) => [
+    `${latex(name)} &= ${latex(formula)}`,
+    ...(numbers !== formula && numbers !== value ? [`&= ${latex(numbers)}`] : []),
+    `&${latex(sign)} ${latex(value)}`,
+  ]);
+  const last = working.steps.at(-1);
+  const result =
+    last?.value === working.result.value ? [] : [`&${latex(working.result.sign)} ${latex(working.result.value)}`];
+  return `\\begin{aligned}\n${[...lines, ...result].join(" \\\\\n")}\n\\end{aligned}`;
+}

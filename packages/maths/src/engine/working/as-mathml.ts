@@ -1,0 +1,31 @@
+import { partsOf } from "./parts.js";
+import type { Working } from "./explain.js";
+
+/** Text that HTML and MathML take as it is. */
+export function escaped(text: string): string {
+  return text.replace(/[&<>"]/gu, (mark) => `&#${String(mark.codePointAt(0))};`);
+}
+
+const ELEMENT = { number: "mn", sign: "mo", words: "mtext" } as const;
+
+function row(text: string): string {
+  return partsOf(text)
+    .map(({ what, text: own }) => `<${ELEMENT[what]}>${escaped(own)}</${ELEMENT[what]}>`)
+    .join("");
+}
+
+function line(left: string, sign: string, right: string): string {
+  return `<mtr><mtd>${row(left)}</mtd><mtd><mo>${sign}</mo>${row(right)}</mtd></mtr>`;
+}
+
+/** A working as MathML, presentation elements only: words stay words, so that a screen reader reads them so. */
+export function asMathML(working: Working): string {
+  const rows = working.steps.flatMap(({ name, formula, numbers, sign, value }) => [
+    line(name, "=", formula),
+    ...(numbers !== formula && numbers !== value ? [line("", "=", numbers)] : []),
+    line("", sign, value),
+  ]);
+  const last = working.steps.at(-1);
+  if (last?.value !== working.result.value) rows.push(line("", working.result.sign, working.result.value));
+  return `<math xmlns="http://www.w3.org/1998/Math/MathML" display="block"><mtable>${rows.join("")}</mtable></math>`;
+}

@@ -1,0 +1,51 @@
+import { describe, expect, it } from "vitest";
+import { warpLength } from "../../handbook/index.js";
+import { inches, percentLost } from "../../units/index.js";
+import { asHtml, asLatex, asMarkdown, asMathML, asText, explain } from "./index.js";
+
+const working = explain(warpLength, {
+  pieces: 8,
+  finishedLength: inches(21),
+  hemEachEnd: inches(1),
+  loomToFinished: percentLost(10),
+  takeUp: percentLost(8),
+  loomWaste: inches(30),
+});
+
+function numbersIn(text: string): readonly string[] {
+  return text.match(/\d+(?:\.\d+)?/gu) ?? [];
+}
+
+describe("a working in every notation", () => {
+  it("has the same numbers in the same order in each", () => {
+    const steps = working.steps.flatMap(({ formula, numbers, value }) => [formula, numbers, value]).join(" ");
+    const wanted = numbersIn(steps);
+    expect(wanted).toContain("204.444");
+    expect(numbersIn(asLatex(working))).toEqual(wanted);
+    expect(numbersIn(asMathML(working).replace(/xmlns="[^"]*"/u, ""))).toEqual(wanted);
+    for (const text of [asText(working), asMarkdown(working), asHtml(working)]) {
+      for (const number of wanted) expect(numbersIn(text)).toContain(number);
+    }
+  });
+
+  it("is set in LaTeX line under line", () => {
+    expect(asLatex(working).split("\n").slice(0, 4)).toEqual([
+      String.raw`\begin{aligned}`,
+      String.raw`\text{cut length} &= \text{finished length} + 2 \times \text{hem each end} \\`,
+      String.raw`&= 21 \text{in} + 2 \times 1 \text{in} \\`,
+      String.raw`&= 23 \text{in} \\`,
+    ]);
+  });
+
+  it("is MathML of the presentation elements alone, each closed", () => {
+    const open = [...asMathML(working).matchAll(/<(\/?)([a-z]+)[^>]*>/gu)];
+    const stack: string[] = [];
+    for (const [, closes, name = ""] of open) {
+      expect(["math", "mtable", "mtr", "mtd", "mn", "mo", "mtext"]).toContain(name);
+      if (closes === "/") expect(stack.pop()).toBe(name);
+      else stack.push(name);
+    }
+    expect(stack).toEqual([]);
+    expect(asMathML(working)).toContain("<mtext>finished length</mtext><mo>+</mo><mn>2</mn>");
+  });
+});
