@@ -14,7 +14,7 @@ const testsOf = new Map([
   ...readdirSync(root + stripes, { withFileTypes: true })
     .filter((entry) => entry.isDirectory())
     .map(({ name }) => [`${stripes}/${name}`, stripes]),
-  ...["yarn", "reed", "tie-on"].map((name) => [`${handbook}/${name}`, `${handbook}/${name}`]),
+  ...["yarn", "reed", "tie-on", "weave", "sett", "cloth"].map((name) => [`${handbook}/${name}`, `${handbook}/${name}`]),
   ["packages/maths/src/units/reading", "packages/maths/src/units/reading"],
 ]);
 

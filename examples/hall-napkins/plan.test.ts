@@ -104,7 +104,7 @@ describe("the printed plan of the napkins", () => {
     // 368 × 18 in = 6624 in = 184 yd.
     "The old warp stands in for 18 in of waste at the back: 184 yd of yarn need not",
     // 14 ÷ 2 = 7 m to the gram, 142.857 tex; 8 ÷ 2 = 4 hanks of 840 yd to the pound, 147.637 tex; 0.9676 of it.
-    "  CHECK, indigo: The new yarn is lighter, about 97 hundredths of the old weight",
+    "  CHECK, indigo: The new yarn is lighter, about 97 % of the old weight for its",
     // 9 × 17.5 × 1.18 + 10, the hundredths added up instead of divided out.
     "Added up instead of divided out, the percentages give 195.85 in, by the tape",
     // 252 × 5.56159 = 1401.52 yd; 175 in × 18 picks × 18.4 in = 57,960 in = 1610 yd; 3011.52 ÷ 3360 × 16 = 14.3406 oz.
@@ -118,7 +118,7 @@ describe("the printed plan of the napkins", () => {
     // 252 ÷ 4, 80 ÷ 4, 36 ÷ 4: every stripe but the indigo is whole repeats, and those come in pairs.
     "    1    92  63 natural, 20 madder, 9 indigo",
     // 1.6 mm ÷ (25.4 ÷ (28 √4)) = 3.5276 threads; 0.7 and 1.3 of it.
-    "  Knots in natural: A dent is 3.5 threads wide, between 2.5 and 4.6 as far as it",
+    "  Knots in natural and madder: A dent is 3.5 threads wide, between 2.5 and 4.6",
     // 80 × 5.56159 = 444.93 yd; ÷ 3360 = 0.132419 lb = 2.1187 oz; 8 − 2.1187 = 5.8813.
     "madder     80  444.93 yd   0 yd     444.93 yd   2.12 oz",
     "madder   0 oz     2.12 oz  1 of 8 oz  5.88 oz",

@@ -11,6 +11,7 @@ export type Asked =
   | { readonly verb: "help" }
   | { readonly verb: "schema" }
   | { readonly verb: "check"; readonly job: string }
+  | { readonly verb: "compare"; readonly jobs: readonly [first: string, second: string] }
   | {
       readonly verb: "plan";
       readonly job: string;
@@ -20,7 +21,7 @@ export type Asked =
     }
   | { readonly verb: "misread"; readonly says: string };
 
-const VERBS = ["plan", "check", "schema", "help"];
+const VERBS = ["plan", "check", "compare", "schema", "help"];
 const OPTIONS = {
   as: { type: "string" },
   to: { type: "string" },
@@ -60,6 +61,11 @@ function asked({ values, positionals }: Given): Asked {
   if (verb !== "plan" && options.length > 0) return misread(`--${options.join(" and --")} goes with plan only.`);
   if (verb === "schema") return job === undefined ? { verb } : misread("schema takes no file.");
   if (job === undefined) return misread(`Which job file? Write thrum ${verb} job.yaml, or - for standard input.`);
+  if (verb === "compare") {
+    const [second, ...more] = others;
+    if (second === undefined || more.length > 0) return misread("compare takes two job files.");
+    return { verb, jobs: [job, second] };
+  }
   if (others.length > 0) return misread("One job file at a time.");
   return verb === "check" ? { verb, job } : planAsked(job, values);
 }

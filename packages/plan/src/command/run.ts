@@ -1,4 +1,13 @@
-import { faultText, jobJsonSchema, planHtml, planJson, planText, planWarp, readJob } from "../index.js";
+import {
+  faultText,
+  jobJsonSchema,
+  planDifferencesText,
+  planHtml,
+  planJson,
+  planText,
+  planWarp,
+  readJob,
+} from "../index.js";
 import type { Job, WarpPlan } from "../index.js";
 import { shownText } from "../text/clean.js";
 import { askedFor } from "./arguments.js";
@@ -36,6 +45,13 @@ function plan({ job: path, form, file, existing }: Extract<Asked, { verb: "plan"
   return CANNOT_BE_WOVEN;
 }
 
+function compare([first, second]: readonly [string, string], world: World): number {
+  const [before, after] = [jobFrom(first, world), jobFrom(second, world)];
+  if (before === null || after === null) return FAULTY_JOB;
+  world.print(`${planDifferencesText(planWarp(before), planWarp(after))}\n`);
+  return DONE;
+}
+
 function check(path: string, world: World): number {
   if (jobFrom(path, world) === null) return FAULTY_JOB;
   world.print(`${shownText(path)}: no faults\n`);
@@ -55,6 +71,8 @@ function done(asked: Asked, world: World): number {
       return MISREAD;
     case "check":
       return check(asked.job, world);
+    case "compare":
+      return compare(asked.jobs, world);
     case "plan":
       return plan(asked, world);
   }

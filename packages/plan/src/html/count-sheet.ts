@@ -7,7 +7,7 @@ const HEADS = ["counted", "group", "ends", "how many", "first shaft", "last shaf
 
 /** The old warp as it stands, counted before anything is cut. */
 export function countSheet(plan: WarpPlan): readonly Markup[] {
-  const rows = plan.groups.map(({ group, firstEnd, lastEnd, ends, firstShaft, lastShaft }) => [
+  const rows = plan.oldGroups.map(({ group, firstEnd, lastEnd, ends, firstShaft, lastShaft }) => [
     tickBox,
     group,
     `${String(firstEnd)} to ${String(lastEnd)}`,

@@ -18,10 +18,10 @@ function sheds(plan: WarpPlan): Markup {
 export function firstInchesSheet(plan: WarpPlan): readonly Markup[] {
   const { position, sett, picks, weftYarn, widthInReed } = plan;
   const rows = [
-    ["ends in the reed, to the measure", String(sett), blank],
+    ["ends, counted in the reed", String(sett), blank],
     ["width in the reed", measuredText(widthInReed, "nearest"), blank],
-    ["width of the cloth at the fell", blank, blank],
-    [`picks of ${weftYarn} at weaving tension, to the measure`, String(picks), blank],
+    ["width of the cloth at the fell", "", blank],
+    [`picks of ${weftYarn}, counted at weaving tension`, String(picks), blank],
   ];
   const body = html`<p>${position.afterTying}</p>
     <p>

@@ -16,14 +16,15 @@ const HEADS: readonly (readonly [name: string, millimetres: number])[] = [
   ["first shaft", 13],
   ["last shaft", 13],
   ["last dent", 16],
-  ["left over", 28],
 ];
+const LEFT_OVER_WIDTH = 28;
 
 const REST: Markup = html`<tr class="rest">
-  <td colspan="${HEADS.length}">Rest here: about 45 minutes of knots since the last rest.</td>
+  <td colspan="${HEADS.length + 2}">Rest here: about 45 minutes of knots since the last rest.</td>
 </tr>`;
 
-const LEFT_OVER: Markup = html`<span class="left">old ${blank}</span><span class="left">new ${blank}</span>`;
+/** A place for what is left over, as high as the row. */
+const LEFT_OVER: Markup = html`<td class="over"><span class="unseen">to fill in</span></td>`;
 
 function row(line: JoiningLine, signs: ReadonlyMap<string, Sign>): Markup {
   if (line === "rest") return REST;
@@ -37,12 +38,12 @@ function row(line: JoiningLine, signs: ReadonlyMap<string, Sign>): Markup {
     <td class="number">${firstShaft}</td>
     <td class="number">${lastShaft}</td>
     <td class="number">${lastDent}</td>
-    <td>${LEFT_OVER}</td>
+    ${LEFT_OVER} ${LEFT_OVER}
   </tr>`;
 }
 
 function head(name: string, millimetres: number): Markup {
-  return html`<th scope="col" style="width: ${millimetres}mm">${name}</th>`;
+  return html`<th scope="col" rowspan="2" style="width: ${millimetres}mm">${name}</th>`;
 }
 
 function body({ endOneAt, ends }: WarpPlan, page: JoiningPage, signs: ReadonlyMap<string, Sign>): Markup {
@@ -56,6 +57,11 @@ function body({ endOneAt, ends }: WarpPlan, page: JoiningPage, signs: ReadonlyMa
       <thead>
         <tr>
           ${HEADS.map(([name, millimetres]) => head(name, millimetres))}
+          <th scope="colgroup" colspan="2" style="width: ${LEFT_OVER_WIDTH}mm">left over</th>
+        </tr>
+        <tr>
+          <th scope="col">old</th>
+          <th scope="col">new</th>
         </tr>
       </thead>
       <tbody>

@@ -10,34 +10,72 @@ import { readJob } from "../job/read-job.js";
 import { planWarp } from "../plan/plan-warp.js";
 import { planHtml } from "./plan-html.js";
 
-/** Counts the sheets and asks axe; the answer stands in the page that Chromium prints. */
-const ASK = `axe.run(document).then(({ violations, passes }) => {
-  const found = { violations: violations.map(({ id }) => id), passes: passes.length };
-  document.title = "axe " + JSON.stringify(found);
+/** What is asked of the page: what axe finds, and its sizes as they are laid out; the answer stands in its title. */
+const ASK = `
+const PX_TO_MM = 25.4 / 96;
+const millimetres = (selector, side) =>
+  [...document.querySelectorAll(selector)].map((one) => Math.round(one.getBoundingClientRect()[side] * PX_TO_MM * 100) / 100);
+const points = (selector) => [...document.querySelectorAll(selector)].map((one) => Math.round(parseFloat(getComputedStyle(one).fontSize) * 75) / 100);
+const sizes = {
+  sheetHeights: millimetres(".knots, .tape", "height"),
+  widest: Math.max(...millimetres(".sheet *:not(.unseen)", "right")) - Math.min(...millimetres(".sheet", "left")),
+  rowHeights: millimetres(".knots tbody tr", "height"),
+  boxes: millimetres(".knots .box", "width"),
+  checkLine: millimetres("[aria-label='A line of 100 mm'] path", "width"),
+  numbers: points(".knots td.number"),
+  words: points(".knots .colour span"),
+};
+axe.run(document).then(({ violations, passes }) => {
+  document.title = "asked " + JSON.stringify({ violations: violations.map(({ id }) => id), passes: passes.length, sizes });
 });`;
 
+interface Answer {
+  readonly violations: readonly string[];
+  readonly passes: number;
+  readonly sizes: Readonly<
+    Record<"sheetHeights" | "rowHeights" | "boxes" | "checkLine" | "numbers" | "words", readonly number[]>
+  > & { readonly widest: number };
+}
+
+/** Letter is the shorter of the two papers, A4 the narrower; margins of 25 mm above and 12 mm elsewhere. */
+const ROOM = { height: 279.4 - 25 - 12, width: 210 - 2 * 12 };
+
+function answerOf(chromium: string): Answer {
+  const reading = readJob(readFileSync("examples/hall-napkins/job.yaml", "utf8"));
+  if (!reading.ok) throw new Error("the example's job cannot be read");
+  const axe = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
+  // The page itself forbids scripts: only this copy lets axe in, and lays the sheets out without the screen's padding.
+  const page = planHtml(planWarp(reading.job))
+    .replace(/<meta http-equiv="Content-Security-Policy"[^>]*>/u, "")
+    .replace("@media screen", "@media none")
+    .replace(
+      "</body>",
+      () => `<script>${axe.replaceAll("</script", "<\\/script")}</script><script>${ASK}</script></body>`,
+    );
+  const file = join(mkdtempSync(join(tmpdir(), "thrum-")), "plan.html");
+  writeFileSync(file, page);
+  const options = ["--headless", "--no-sandbox", "--disable-gpu", "--virtual-time-budget=20000", "--dump-dom"];
+  const { stdout } = spawnSync(chromium, [...options, pathToFileURL(file).href], {
+    encoding: "utf8",
+    maxBuffer: 2 ** 26,
+  });
+  return JSON.parse(/<title>asked (\{.*?\})<\/title>/u.exec(stdout)?.[1] ?? "{}") as Answer;
+}
+
 describeWith("Chromium", (path) => {
-  it("finds nothing to object to in the sheets of the napkins", () => {
-    const reading = readJob(readFileSync("examples/hall-napkins/job.yaml", "utf8"));
-    if (!reading.ok) throw new Error("the example's job cannot be read");
-    const axe = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
-    // The page itself forbids scripts: only this copy lets axe in.
-    const page = planHtml(planWarp(reading.job))
-      .replace(/<meta http-equiv="Content-Security-Policy"[^>]*>/u, "")
-      .replace(
-        "</body>",
-        () => `<script>${axe.replaceAll("</script", "<\\/script")}</script><script>${ASK}</script></body>`,
-      );
-    const file = join(mkdtempSync(join(tmpdir(), "thrum-")), "plan.html");
-    writeFileSync(file, page);
-    const options = ["--headless", "--no-sandbox", "--disable-gpu", "--virtual-time-budget=20000", "--dump-dom"];
-    const { stdout } = spawnSync(path, [...options, pathToFileURL(file).href], {
-      encoding: "utf8",
-      maxBuffer: 2 ** 26,
-    });
-    const answer = /<title>axe (\{.*?\})<\/title>/u.exec(stdout)?.[1] ?? "{}";
-    const { violations, passes } = JSON.parse(answer) as { readonly violations?: unknown; readonly passes?: number };
+  it("finds nothing to object to in the sheets of the napkins, which fit A4 and Letter in the sizes promised", () => {
+    const { violations, passes, sizes } = answerOf(path);
     expect(violations).toEqual([]);
     expect(passes).toBeGreaterThan(10);
+    // Two joining sheets and one of the tape.
+    expect(sizes.sheetHeights).toHaveLength(3);
+    expect(Math.max(...sizes.sheetHeights)).toBeLessThanOrEqual(ROOM.height);
+    expect(sizes.widest).toBeLessThanOrEqual(ROOM.width + 0.01);
+    expect(Math.min(...sizes.rowHeights)).toBeGreaterThanOrEqual(10);
+    expect(new Set(sizes.boxes)).toEqual(new Set([6]));
+    expect(sizes.checkLine).toHaveLength(1);
+    expect(sizes.checkLine[0]).toBeCloseTo(100, 1);
+    expect(new Set(sizes.numbers)).toEqual(new Set([18]));
+    expect(new Set(sizes.words)).toEqual(new Set([14]));
   });
 });

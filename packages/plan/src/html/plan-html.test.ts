@@ -1,5 +1,5 @@
 import { readFileSync } from "node:fs";
-import { QuantityError } from "@thrum/maths";
+import { inches, QuantityError } from "@thrum/maths";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { Job } from "../job/job.js";
@@ -8,7 +8,7 @@ import { planWarp } from "../plan/plan-warp.js";
 import { chainGroups, spansOf } from "./chain-index.js";
 import { joiningPages } from "./joining-pages.js";
 import { planHtml } from "./plan-html.js";
-import { raddleRows } from "./raddle-sheet.js";
+import { raddleRows } from "../plan/raddle.js";
 import { signsOf } from "./signs.js";
 import { EIGHTHS_OF_AN_INCH, MILLIMETRES, tapeStrips } from "./tape-strips.js";
 
@@ -96,6 +96,24 @@ describe("the sheets", () => {
     // 18 whole inches of 20 ends and 0.4 of one with the last 8.
     expect(raddleRows(behind).at(-2)).toEqual(["18 in", 360]);
     expect(raddleRows(behind).at(-1)).toEqual(["19 in", 368]);
+  });
+
+  it("mark the hems on the tape: 3/4 in finished is 0.833 in at weaving tension, divided by 0.9", () => {
+    // 3/4 ÷ 0.9 = 0.8333 in = 21.167 mm below the beginning; 493.889 − 21.167 − 2 × 190 = 92.722 mm down the third strip.
+    const text = planHtml(plan);
+    const drawnAt = [...text.matchAll(/<path d="M0 ([\d.]+)h28"/gu)].map(([, y]) => Number(y) - 6);
+    expect(drawnAt).toEqual([21.167, 92.722]);
+    expect(text).toContain("The hem at each end of it takes 0.833 in, by the tape about 7/8 in of that.");
+    const unhemmed = planHtml(planWarp({ ...napkins(), pieces: { ...napkins().pieces, hemEachEnd: inches(0) } }));
+    expect(unhemmed).toContain("There is no hem.");
+    expect(unhemmed).not.toMatch(/<path d="M0 [\d.]+h28"/u);
+  });
+
+  it("say how long each end is where it is wound, and end every stripe of the joining with a heavy rule", () => {
+    const text = planHtml(plan);
+    expect(text).toContain("<b>5.57 yd</b> from end to end");
+    // 17 stripes: the middle one, mirrored, is one of 132.
+    expect(text.match(/<tr class="stripe-ends">/gu)).toHaveLength(17);
   });
 
   it("run nothing, ask for nothing from outside and name each part once", () => {

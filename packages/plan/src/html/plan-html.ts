@@ -1,39 +1,28 @@
 import { refuseUnlessPlan } from "../plan/brand.js";
 import type { WarpPlan } from "../plan/warp-plan.js";
-import { beforeCutting, fitLines } from "../text/before-cutting.js";
+import { beforeCuttingSheet } from "./before-cutting-sheet.js";
 import { countSheet } from "./count-sheet.js";
 import { firstInchesSheet } from "./first-inches-sheet.js";
 import { fourMeasuresSheet } from "./four-measures-sheet.js";
-import { workingParts } from "../text/working-parts.js";
-import { sizeLines, yarnLines } from "../text/yarn-lines.js";
 import { joiningSheets } from "./joining-sheets.js";
 import { layingSheet } from "./laying-sheet.js";
 import { html } from "./markup.js";
 import type { Markup } from "./markup.js";
 import { raddleSheet } from "./raddle-sheet.js";
 import { hatchPatterns } from "./signs.js";
+import { sizesSheet } from "./sizes-sheet.js";
 import { STYLE } from "./style.js";
 import { tapeSheets } from "./tape-sheets.js";
-import { textSheet } from "./text-sheet.js";
 import { windingSheet } from "./winding-sheet.js";
+import { workingsSheet } from "./workings-sheet.js";
 
 type Sheets = (plan: WarpPlan) => readonly Markup[];
 
 /** Every place of work in the order of the work: a new one is a line here. */
 const SHEETS: readonly Sheets[] = [
-  (plan) => {
-    const fit = ["Does the new warp fit?", fitLines(plan)] as const;
-    const cut = ["Before you cut", beforeCutting(plan)] as const;
-    const parts = plan.fit.verdict === "does not fit" ? [fit, cut] : [cut, fit];
-    return [textSheet(plan, "before-cutting", "Before cutting", parts)];
-  },
+  beforeCuttingSheet,
   countSheet,
-  (plan) => [
-    textSheet(plan, "sizes-and-yarn", "Sizes and yarn", [
-      ["Width and length", sizeLines(plan)],
-      ["Yarn", yarnLines(plan)],
-    ]),
-  ],
+  sizesSheet,
   windingSheet,
   raddleSheet,
   layingSheet,
@@ -41,7 +30,7 @@ const SHEETS: readonly Sheets[] = [
   firstInchesSheet,
   tapeSheets,
   fourMeasuresSheet,
-  (plan) => [textSheet(plan, "workings", "Workings", workingParts(plan))],
+  workingsSheet,
 ];
 
 const POLICY = "default-src 'none'; style-src 'unsafe-inline'";

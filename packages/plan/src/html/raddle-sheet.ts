@@ -1,23 +1,9 @@
-import { centimetres, endsPerCentimetre, endsPerInch, inches } from "@thrum/maths";
 import type { WarpPlan } from "../plan/warp-plan.js";
+import { raddleRows } from "../plan/raddle.js";
 import { measuredText } from "../text/amounts.js";
 import { html } from "./markup.js";
 import type { Markup } from "./markup.js";
 import { columns, sheet, tickBox } from "./sheet.js";
-
-/** How many ends lie within each whole inch, or each two centimetres, of the raddle. */
-export function raddleRows({ sett, widthInReed, ends }: WarpPlan): readonly (readonly [to: string, last: number])[] {
-  const isMetric = widthInReed.unit.endsWith("metres");
-  const mark = (at: number): [string, number] =>
-    isMetric
-      ? [`${String(2 * at)} cm`, Math.floor(2 * at * sett.in(endsPerCentimetre))]
-      : [`${String(at)} in`, Math.floor(at * sett.in(endsPerInch))];
-  const width = isMetric ? widthInReed.in(centimetres) / 2 : widthInReed.in(inches);
-  return Array.from({ length: Math.ceil(width) }, (_, at) => {
-    const [to, last] = mark(at + 1);
-    return [to, Math.min(last, ends)] as const;
-  });
-}
 
 /** Only a warp beamed before it is tied needs a raddle: otherwise the old reed spreads it. */
 export function raddleSheet(plan: WarpPlan): readonly Markup[] {

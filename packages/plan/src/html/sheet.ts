@@ -50,6 +50,11 @@ export function columns(caption: string, heads: readonly string[], rows: readonl
   </table>`;
 }
 
+/** Sentences under each other, a rule below each. */
+export function ruled(sentences: readonly string[]): readonly Markup[] {
+  return sentences.map((sentence) => html`<p class="ruled">${sentence}</p>`);
+}
+
 /** A place to write in. */
 export const blank: Markup = html`<span class="blank"><span class="unseen">to fill in</span></span>`;
 

@@ -20,6 +20,7 @@ tr { break-inside: avoid; }
 th { text-align: left; vertical-align: bottom; border-bottom: 0.5mm solid #000; padding: 0.5mm 1mm; font-weight: normal; }
 td { border-bottom: 0.2mm solid #000; padding: 0.8mm 1mm; vertical-align: middle; overflow-wrap: anywhere; }
 .number { text-align: right; padding-right: 4mm; font-variant-numeric: tabular-nums; }
+.plain th.number, .plain td.number, .plain td:has(> .box) { width: 1%; white-space: nowrap; }
 .colour { display: flex; gap: 1.5mm; align-items: center; }
 .colour > b { flex: none; width: 5mm; text-align: center; }
 .swatch { flex: none; width: 8mm; height: 6mm; }
@@ -27,6 +28,7 @@ td { border-bottom: 0.2mm solid #000; padding: 0.8mm 1mm; vertical-align: middle
 .box { display: inline-block; width: 6mm; height: 6mm; border: 0.4mm solid #000; vertical-align: middle; }
 .blank { display: inline-block; width: 22mm; height: 1em; border-bottom: 0.3mm solid #000; }
 .unseen { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); white-space: nowrap; }
+.ruled { margin: 0; padding: 1mm 0; border-bottom: 0.2mm solid #000; break-inside: avoid; }
 .line { display: block; min-height: 1.3em; }
 pre { margin: 0 0 4mm; font: 9.5pt/1.3 "Liberation Mono", "Courier New", monospace; white-space: pre-wrap; break-inside: avoid; }
 .knots table { table-layout: fixed; margin: 0; }
@@ -36,8 +38,7 @@ pre { margin: 0 0 4mm; font: 9.5pt/1.3 "Liberation Mono", "Courier New", monospa
 .knots td { height: 10mm; padding: 0 1mm; line-height: 4.4mm; }
 .knots th { padding: 0 1mm 0.5mm; line-height: 5mm; }
 .knots td.number { font-size: 18pt; line-height: 6.4mm; padding-right: 2mm; white-space: nowrap; }
-.knots .left { display: flex; gap: 1.5mm; align-items: baseline; height: 4.6mm; line-height: 4.6mm; }
-.knots .left .blank { width: 12mm; height: 3.8mm; }
+.knots .over { border-left: 0.2mm solid #000; }
 .knots .stripe-ends td { border-bottom: 1.2mm solid #000; }
 .knots .rest td { text-align: center; font-style: italic; }
 .tape text { stroke: none; fill: #000; }

@@ -1,4 +1,5 @@
 import type { WarpPlan } from "../plan/warp-plan.js";
+import { yarnText } from "../text/amounts.js";
 import { meanwhileText, roundsText } from "../text/winding-lines.js";
 import { html } from "./markup.js";
 import type { Markup } from "./markup.js";
@@ -10,7 +11,7 @@ const HEADS = ["wound", "colour", "ends", "rounds", "so far", "meanwhile"];
 /** What stands at the warping board or reel: every chain, stripe by stripe. */
 export function windingSheet(plan: WarpPlan): readonly Markup[] {
   const signs = signsOf(plan);
-  const { threadsTogether, winding } = plan;
+  const { threadsTogether, winding, warpLength } = plan;
   const threads = threadsTogether === 1 ? "1 thread" : `${String(threadsTogether)} threads together`;
   const chains = winding.map(({ chain, firstEnd, lastEnd, ends, stripes }) =>
     columns(
@@ -26,7 +27,10 @@ export function windingSheet(plan: WarpPlan): readonly Markup[] {
       ]),
     ),
   );
-  const body = html`<p>Wind ${threads}. Begin each chain at the near peg; a round is there and back.</p>
+  const body = html`<p>
+      Wind ${threads}, <b>${yarnText(warpLength, "roundUp")}</b> from end to end. Begin each chain at the near peg; a
+      round is there and back.
+    </p>
     ${chains}`;
   return [sheet(plan, { name: "winding", kind: "plain", heading: "Winding", body })];
 }

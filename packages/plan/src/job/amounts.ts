@@ -1,5 +1,5 @@
 import { compare, times } from "@thrum/maths";
-import type { Length, Loss, Mass, Quantity } from "@thrum/maths";
+import type { Addition, Length, Loss, Mass, Money, Quantity } from "@thrum/maths";
 import * as v from "valibot";
 
 /** How the amounts of a job are read: from the words of a file, or from quantities a program made. */
@@ -7,6 +7,8 @@ export interface AmountSchemas {
   readonly length: v.GenericSchema<unknown, Length>;
   readonly mass: v.GenericSchema<unknown, Mass>;
   readonly loss: v.GenericSchema<unknown, Loss>;
+  readonly addition: v.GenericSchema<unknown, Addition>;
+  readonly money: v.GenericSchema<unknown, Money>;
 }
 
 function sign<D extends string>(quantity: Quantity<D>): number {

@@ -1,5 +1,6 @@
 import type { RefusalCode } from "@thrum/maths";
 import * as v from "valibot";
+import { afterFaults } from "./after-faults.js";
 import { crossFaults } from "./cross-faults.js";
 import type { Job } from "./job.js";
 import { receivedText } from "./placed-fault.js";
@@ -39,6 +40,7 @@ function faultOf(issue: v.BaseIssue<unknown>): PlacedFault {
 export function checkedJob(schema: v.GenericSchema<unknown, Job>, value: unknown): CheckedJob {
   const parsed = v.safeParse(schema, value);
   const issues = parsed.success ? [] : parsed.issues.map(faultOf);
-  const faults = [...issues, ...unknownKeys(schema, value), ...crossFaults(value)];
+  const after = parsed.success ? afterFaults(parsed.output) : [];
+  const faults = [...issues, ...unknownKeys(schema, value), ...crossFaults(value), ...after];
   return parsed.success && faults.length === 0 ? { ok: true, job: parsed.output } : { ok: false, faults };
 }

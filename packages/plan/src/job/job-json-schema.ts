@@ -13,6 +13,7 @@ interface Form {
   readonly options?: readonly unknown[];
   readonly literal?: unknown;
   readonly requirement?: unknown;
+  readonly wrapped?: Form;
   readonly getter?: (given: unknown) => Form;
 }
 
@@ -47,7 +48,8 @@ function ofAction(action: Form, isList: boolean): JsonSchema {
 
 function ofObject(entries: Readonly<Record<string, Form>>): JsonSchema {
   const properties = Object.fromEntries(Object.entries(entries).map(([name, form]) => [name, schemaOf(form)]));
-  return { type: "object", properties, required: Object.keys(entries), additionalProperties: false };
+  const required = Object.keys(entries).filter((name) => entries[name]?.wrapped === undefined);
+  return { type: "object", properties, required, additionalProperties: false };
 }
 
 function ofBare({ type, message, entries, item, key, value, options, literal }: Form): JsonSchema {
@@ -70,6 +72,7 @@ function ofBare({ type, message, entries, item, key, value, options, literal }: 
 
 function schemaOf(form: Form): JsonSchema {
   if (form.getter !== undefined) return STRIPES_ITEM;
+  if (form.wrapped !== undefined) return schemaOf(form.wrapped);
   const [bare, ...actions] = form.pipe ?? [form];
   if (bare === undefined) return {};
   const start = bare.pipe === undefined && bare.getter === undefined ? ofBare(bare) : schemaOf(bare);

@@ -1,4 +1,4 @@
-import type { Knot, Length, Loss, Mass } from "@thrum/maths";
+import type { Addition, Knot, Length, Loss, Mass, Money } from "@thrum/maths";
 
 /** A yarn by its label. */
 export interface JobYarn {
@@ -21,7 +21,55 @@ export type StripesItem =
   | { readonly repeat: number; readonly of: readonly StripesItem[] }
   | { readonly mirror: readonly StripesItem[]; readonly middleStripe: "once" | "twice" };
 
-/** What a job file holds, as read: lengths, masses and percentages are quantities. Nothing in it is assumed. */
+/** Picks to so much of cloth. */
+export interface JobPicks {
+  readonly picks: number;
+  readonly in: "1 inch" | "1 centimetre";
+}
+
+/** What was found on the first inches of cloth, at weaving tension. */
+export interface JobFirstInches {
+  readonly picksAtLoom: JobPicks;
+  readonly widthAtFell: Length;
+}
+
+/** One piece measured from the loom to the press; what it gave is ready for the next job. */
+export interface JobFound {
+  /** Of the warp, taken up by `length.onLoom` of cloth. */
+  readonly warpUsed: Length;
+  readonly length: { readonly onLoom: Length; readonly offLoom: Length; readonly finished: Length };
+  readonly width: {
+    readonly inReed: Length;
+    readonly atFell: Length;
+    readonly offLoom: Length;
+    readonly finished: Length;
+  };
+}
+
+/** What the whole run costs. */
+export interface JobCosts {
+  /** Of one package of each yarn, by its name. */
+  readonly packagePrices: Readonly<Record<string, Money>>;
+  /** Of all the work: winding, joining, weaving, washing, hemming. */
+  readonly hours: number;
+  readonly hourlyRate: Money;
+  /** Overhead, labels, washing. */
+  readonly others: Money;
+  /** Of the price, kept by whoever sells the pieces. */
+  readonly commission: Loss;
+}
+
+/** A fibre of the cloth and the yarns spun from it alone. */
+export interface JobFibre {
+  /** Agreed by the rule that the label follows. */
+  readonly regain: Addition;
+  readonly yarns: readonly string[];
+}
+
+/**
+ * What a job file holds, as read: lengths, masses and percentages are quantities. Nothing in it is assumed:
+ * a part that may be left out is left out of the plan.
+ */
 export interface Job {
   /** The version of the form. */
   readonly thrum: 1;
@@ -71,7 +119,7 @@ export interface Job {
     /** One of the yarns. */
     readonly yarn: string;
     /** Counted on the cloth at weaving tension. */
-    readonly picksAtLoom: { readonly picks: number; readonly in: "1 inch" | "1 centimetre" };
+    readonly picksAtLoom: JobPicks;
   };
   /** By the name the stripes and the weft call them. */
   readonly yarns: Readonly<Record<string, JobWarpYarn>>;
@@ -84,4 +132,11 @@ export interface Job {
     /** Where one chain may end and the next begin: at a stripe's edge, or after every so many ends. */
     readonly chainsEndAt: "stripe edges" | number;
   };
+  readonly firstInches?: JobFirstInches;
+  /** Of the new warp, measured on the loom from the fell to its end. */
+  readonly warpLeft?: Length;
+  readonly found?: JobFound;
+  readonly costs?: JobCosts;
+  /** By the name of each fibre. */
+  readonly fibres?: Readonly<Record<string, JobFibre>>;
 }

@@ -1,5 +1,5 @@
-import { compare, grams, inches, inUnit, percentLost, QuantityError } from "@thrum/maths";
-import type { Length, Loss, Mass, Quantity } from "@thrum/maths";
+import { compare, currency, grams, inches, inUnit, percentAdded, percentLost, QuantityError } from "@thrum/maths";
+import type { Addition, Length, Loss, Mass, Money, Quantity } from "@thrum/maths";
 import * as v from "valibot";
 import type { AmountSchemas } from "./amounts.js";
 
@@ -21,6 +21,10 @@ function made<Q extends Quantity<string>>(what: string, use: (value: Q) => unkno
   );
 }
 
+const addition: v.GenericSchema<unknown, Addition> = made<Addition>("a percentage added", (value) =>
+  inUnit(value, percentAdded),
+);
+
 const loss: v.GenericSchema<unknown, Loss> = made<Loss>("a percentage lost", (value) => inUnit(value, percentLost));
 
 /** Amounts a program made with the units of the maths. */
@@ -33,5 +37,12 @@ export const madeAmounts: AmountSchemas = {
       (value) => compare(value, percentLost(0)) >= 0 && compare(value, percentLost(100)) < 0,
       "a loss of 0 % or more and less than 100 %|",
     ),
+  ),
+  addition: v.pipe(
+    addition,
+    v.check((value) => compare(value, percentAdded(0)) >= 0, "an addition of 0 % or more|"),
+  ),
+  money: made<Money>("an amount of money", (value) =>
+    inUnit(value, currency(String((Object(value) as Partial<Money>).unit))),
   ),
 };

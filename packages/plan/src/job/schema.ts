@@ -1,4 +1,5 @@
 import * as v from "valibot";
+import { costsSchema, fibresSchema, firstInchesSchema, foundSchema, picksSchema } from "./after-weaving.js";
 import { any, some } from "./amounts.js";
 import type { AmountSchemas } from "./amounts.js";
 import type { Job, StripesItem } from "./job.js";
@@ -58,8 +59,9 @@ export const windingSchema: v.GenericSchema<unknown, Job["winding"]> = v.object(
   ),
 });
 
-/** The form of a job: every key is required and no other is known. */
-export function jobSchema({ length, mass, loss }: AmountSchemas): v.GenericSchema<unknown, Job> {
+/** The form of a job: no other key is known, and every one but the parts that come after the weaving is required. */
+export function jobSchema(amounts: AmountSchemas): v.GenericSchema<unknown, Job> {
+  const { length, mass, loss } = amounts;
   return v.object({
     thrum: v.literal(1, "1, the version of this form|"),
     title: words,
@@ -94,7 +96,7 @@ export function jobSchema({ length, mass, loss }: AmountSchemas): v.GenericSchem
     }),
     weft: v.object({
       yarn: yarnName,
-      picksAtLoom: v.object({ picks: count("picks", 1000), in: oneOf("1 inch", "1 centimetre") }),
+      picksAtLoom: picksSchema,
     }),
     yarns: v.record(
       yarnName,
@@ -103,5 +105,10 @@ export function jobSchema({ length, mass, loss }: AmountSchemas): v.GenericSchem
     ),
     stripes: stripesSchema,
     winding: windingSchema,
+    firstInches: v.exactOptional(firstInchesSchema(amounts)),
+    warpLeft: v.exactOptional(any(length, "length")),
+    found: v.exactOptional(foundSchema(amounts)),
+    costs: v.exactOptional(costsSchema(amounts)),
+    fibres: v.exactOptional(fibresSchema(amounts)),
   });
 }

@@ -7,6 +7,7 @@ interface Knows {
   readonly entries?: Readonly<Record<string, Knows>>;
   readonly item?: Knows;
   readonly value?: Knows;
+  readonly wrapped?: Knows;
   readonly getter?: (given: unknown) => Knows;
 }
 
@@ -37,7 +38,8 @@ function reserved(path: Place, key: string): PlacedFault {
 
 /** Every key the form does not know, at any depth. */
 export function unknownKeys(schema: object, value: unknown, path: Place = []): readonly PlacedFault[] {
-  const { entries, item, value: each, getter } = schema as Knows;
+  const { entries, item, value: each, wrapped, getter } = schema as Knows;
+  if (wrapped !== undefined) return unknownKeys(wrapped, value, path);
   if (getter !== undefined) return unknownKeys(getter(value), value, path);
   if (Array.isArray(value)) {
     return item === undefined ? [] : value.flatMap((one, at) => unknownKeys(item, one, [...path, at]));

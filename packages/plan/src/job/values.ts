@@ -32,6 +32,15 @@ export const yarnNumber: v.GenericSchema<number, number> = v.pipe(
   v.check((given) => given >= FINEST && given <= LARGEST, "a number from 0.001 to 1000000|"),
 );
 
+/** A number above zero, whole or not. */
+export function positive(noun: string, most: number): v.GenericSchema<number, number> {
+  const advice = `a number of ${noun} above zero, up to ${String(most)}|`;
+  return v.pipe(
+    v.number(advice),
+    v.check((given) => given > 0 && given <= most, advice),
+  );
+}
+
 function readable(most: number): v.GenericSchema<string, string> {
   return v.pipe(
     v.string("some words|"),

@@ -7,7 +7,7 @@ import {
   picksPerInch,
 } from "@thrum/maths";
 import type { EndsPerLength, PicksPerLength, settInReed } from "@thrum/maths";
-import type { Job } from "../job/job.js";
+import type { Job, JobPicks } from "../job/job.js";
 
 /** The sett the new warp was planned on. */
 export function settOf({ sett }: Job["newWarp"]): EndsPerLength {
@@ -21,6 +21,6 @@ export function oldSley({ reed, endsPerDent }: Job["oldWarp"]): Parameters<typeo
 }
 
 /** The picks of the weft, at weaving tension. */
-export function picksOf({ picksAtLoom }: Job["weft"]): PicksPerLength {
+export function picksOf({ picksAtLoom }: { readonly picksAtLoom: JobPicks }): PicksPerLength {
   return picksAtLoom.in === "1 inch" ? picksPerInch(picksAtLoom.picks) : picksPerCentimetre(picksAtLoom.picks);
 }

@@ -1,4 +1,4 @@
-import { piecesFromWarp, times, wovenLength } from "@thrum/maths";
+import { difference, piecesFromWarp, times, wovenLength } from "@thrum/maths";
 import type { Length } from "@thrum/maths";
 import type { Job } from "../job/job.js";
 import { step } from "./step.js";
@@ -14,23 +14,31 @@ export interface TapeMark {
 export interface PieceTape {
   /** One piece with its hems, at weaving tension. */
   readonly wovenLength: Length;
+  /** What is turned under at each end of it, at weaving tension. */
+  readonly hem: Length;
   readonly marks: readonly TapeMark[];
   /** All pieces, end to end. */
   readonly woven: Length;
+  /** Pieces still possible with the warp that is left; null where it was not measured. */
+  readonly piecesLeft: number | null;
   readonly steps: readonly PlanStep[];
 }
 
 /** Where each piece stops, measured on the cloth from the first pick, never on the warp. */
-export function pieceTape({ pieces, newWarp }: Job, warpLength: Length, loomWaste: Length): PieceTape {
+export function pieceTape({ pieces, newWarp, warpLeft }: Job, warpLength: Length, loomWaste: Length): PieceTape {
   const { finishedLength, hemEachEnd, loomToFinished, number } = pieces;
   const wovenInput = { finishedLength, hemEachEnd, loomToFinished };
   const woven = wovenLength(wovenInput);
-  const left = { warpLeft: warpLength, loomWaste, takeUp: newWarp.takeUp, wovenLength: woven };
+  const unhemmedInput = { ...wovenInput, hemEachEnd: times(hemEachEnd, 0) };
+  const unhemmed = wovenLength(unhemmedInput);
+  const left = { warpLeft: warpLeft ?? warpLength, loomWaste, takeUp: newWarp.takeUp, wovenLength: woven };
   const marks = Array.from({ length: number }, (_, at) => ({ piece: at + 1, at: times(woven, at + 1) }));
   return {
     wovenLength: woven,
+    hem: times(difference(woven, unhemmed), 0.5),
     marks,
     woven: times(woven, number),
-    steps: [step(wovenLength, wovenInput), step(piecesFromWarp, left)],
+    piecesLeft: warpLeft === undefined ? null : piecesFromWarp(left),
+    steps: [step(wovenLength, wovenInput), step(wovenLength, unhemmedInput), step(piecesFromWarp, left)],
   };
 }

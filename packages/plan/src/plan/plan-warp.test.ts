@@ -100,7 +100,7 @@ describe("a plan", () => {
     const text = planText(plan);
     expect(plan.fit.verdict).toBe("does not fit");
     expect(text.indexOf("DOES NOT FIT")).toBeLessThan(text.indexOf("BEFORE YOU CUT"));
-    expect(text).toContain("MUST: Add 4 ends before end 1 and 4 ends after the last. heddles short before");
+    expect(text).toContain("MUST: Add 4 ends before end 1 and 4 ends after the last. Heddles short before");
     expect(text).toContain("Warp for 9 pieces: 200.217 in, by the tape rounded up to 200 1/4 in.");
   });
 

@@ -1,4 +1,4 @@
-import { finishedWidth, reedWidth, settInReed, warpLength, warpLengthByBothRules } from "@thrum/maths";
+import { difference, finishedWidth, reedWidth, settInReed, warpLength, warpLengthByBothRules } from "@thrum/maths";
 import type { Length } from "@thrum/maths";
 import { chains, edges, endsPerColour, layingList } from "@thrum/stripes";
 import { frozen } from "../job/frozen.js";
@@ -6,8 +6,12 @@ import { givenJob } from "../job/given-job.js";
 import type { Job, JobWarpYarn } from "../job/job.js";
 import { sequenceOf } from "../job/stripes.js";
 import { madePlan } from "./brand.js";
+import { fibreContents } from "./content.js";
+import { costPlan } from "./costs.js";
+import { firstInches } from "./first-inches.js";
 import { warpFit } from "./fit.js";
-import { tyingGroups } from "./groups.js";
+import { foundPlan } from "./found.js";
+import { oldGroups, tyingGroups } from "./groups.js";
 import { joiningRows } from "./joining.js";
 import { joinable } from "./knots.js";
 import { pieceTape } from "./piece-tape.js";
@@ -51,16 +55,23 @@ export function planWarp(job: Job): WarpPlan {
   const warpInput = lengthInput(given, position.waste);
   const length = warpLength(warpInput);
   const tape = pieceTape(given, length, position.waste);
-  const picks = picksOf(given.weft);
+  const picks = picksOf(given.firstInches ?? given.weft);
   const weft = { wovenLength: tape.woven, picks, widthInReed };
   const join = joinable(given, sleyInput.reed, warp.ends, old.count, counts);
   const cut = chains({ sequence: warp, most: winding.mostEndsInChain, cutAt: winding.chainsEndAt });
   const { endOneOn, knotsTied: tiedAt, weaverFaces } = loom;
   const laid = layingList({ chains: cut, endOneOn, tiedAt, weaverFaces });
+  const yarns = names.map((name) =>
+    yarnPlan(name, yarnOf(given.yarns, name), {
+      ...{ ends: endsOf.get(name) ?? 0, warpLength: length, warpInCloth: difference(length, position.waste) },
+      weft: name === given.weft.yarn ? weft : null,
+    }),
+  );
   return frozen(
     madePlan({
       title: given.title,
       note: given.note,
+      oldGroups: oldGroups(oldWarp),
       position,
       fit: warpFit(old, { ...planned, edges: edges(warp) }, counts, join.sides),
       joinable: join,
@@ -70,10 +81,7 @@ export function planWarp(job: Job): WarpPlan {
       pieces: pieces.number,
       warpLength: length,
       ends: warp.ends,
-      yarns: names.map((name) => {
-        const use = { ends: endsOf.get(name) ?? 0, warpLength: length, weft: name === given.weft.yarn ? weft : null };
-        return yarnPlan(name, yarnOf(given.yarns, name), use);
-      }),
+      yarns,
       winding: cut.map((chain) => woundChain(chain, winding)),
       threadsTogether: winding.threadsTogether,
       laid,
@@ -86,6 +94,10 @@ export function planWarp(job: Job): WarpPlan {
       weftYarn: given.weft.yarn,
       pieceTape: tape,
       warpLengthByAdding: warpLengthByBothRules(warpInput).adding,
+      firstInches: firstInches(given, widthInReed),
+      found: foundPlan(given),
+      costs: costPlan(given, yarns),
+      fibres: fibreContents(given, yarns),
       steps: [
         step(settInReed, sleyInput),
         step(reedWidth, widthInput),

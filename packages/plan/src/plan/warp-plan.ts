@@ -1,8 +1,12 @@
 import type { EndsPerLength, Length, PicksPerLength } from "@thrum/maths";
 import type { LaidChain } from "@thrum/stripes";
 import type { Job } from "../job/job.js";
+import type { FibreContent } from "./content.js";
+import type { CostPlan } from "./costs.js";
+import type { FirstInches } from "./first-inches.js";
 import type { WarpFit } from "./fit.js";
-import type { TyingGroup } from "./groups.js";
+import type { FoundPlan } from "./found.js";
+import type { OldGroup, TyingGroup } from "./groups.js";
 import type { JoiningRow } from "./joining.js";
 import type { Joinable } from "./knots.js";
 import type { PieceTape } from "./piece-tape.js";
@@ -16,6 +20,8 @@ import type { YarnPlan } from "./yarns.js";
 export interface WarpPlan {
   readonly title: string;
   readonly note: string;
+  /** The old warp in groups, to be counted before anything is cut. */
+  readonly oldGroups: readonly OldGroup[];
   readonly position: KnotPosition;
   readonly fit: WarpFit;
   readonly joinable: Joinable;
@@ -38,10 +44,15 @@ export interface WarpPlan {
   /** The knots in groups, to be counted on both warps before they are tied. */
   readonly groups: readonly TyingGroup[];
   readonly shedProof: readonly ShedProof[];
+  /** As found on the first inches, else as planned. */
   readonly picks: PicksPerLength;
   readonly weftYarn: string;
   readonly pieceTape: PieceTape;
   readonly warpLengthByAdding: Length;
+  readonly firstInches: FirstInches | null;
+  readonly found: FoundPlan | null;
+  readonly costs: CostPlan | null;
+  readonly fibres: readonly FibreContent[] | null;
   /** The sums behind width and length; the position and the yarns carry their own. */
   readonly steps: readonly PlanStep[];
 }

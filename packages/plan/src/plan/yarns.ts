@@ -32,6 +32,8 @@ export interface YarnPlan {
   /** Warp and weft together. */
   readonly length: Length;
   readonly mass: Mass;
+  /** What of it is left in the pieces, the waste of the warp set aside. */
+  readonly massInPieces: Mass;
   readonly onHand: Mass;
   /** What is missing; nothing where there is enough. */
   readonly missing: Mass;
@@ -74,6 +76,8 @@ interface PlanStepOf<Q> {
 export interface YarnUse {
   readonly ends: number;
   readonly warpLength: Length;
+  /** Of the warp, without what cannot be woven. */
+  readonly warpInCloth: Length;
   readonly weft: WeftUse | null;
 }
 
@@ -100,13 +104,19 @@ function longestFrom(yarn: JobWarpYarn, ends: number, weft: Length): PlanStepOf<
 }
 
 /** The yarn a warp and its weft take, and what has to be bought of it. */
-export function yarnPlan(name: string, yarn: JobWarpYarn, { ends, warpLength, weft: woven }: YarnUse): YarnPlan {
+export function yarnPlan(
+  name: string,
+  yarn: JobWarpYarn,
+  { ends, warpLength, warpInCloth, weft: woven }: YarnUse,
+): YarnPlan {
   const lengthInput = { ends, warpLength: yarnMeasure(warpLength) };
   const nothingWound = times(lengthInput.warpLength, 0);
   const warp = ends === 0 ? nothingWound : yarnForEnds(lengthInput);
   const weft = woven === null ? nothingWound : inUnit(weftLength(woven), yarnUnit(warp));
   const length = sum(warp, weft);
-  const { mass, step: massOf } = massStep(length, threadCountOf(yarn));
+  const count = threadCountOf(yarn);
+  const { mass, step: massOf } = massStep(length, count);
+  const kept = ends === 0 ? nothingWound : yarnForEnds({ ends, warpLength: yarnMeasure(warpInCloth) });
   const short = difference(mass, yarn.onHand);
   const nothing = times(mass, 0);
   const missing = compare(short, nothing) > 0 ? short : nothing;
@@ -115,19 +125,9 @@ export function yarnPlan(name: string, yarn: JobWarpYarn, { ends, warpLength, we
   const spare = difference(times(yarn.package, packages), short);
   const longest = longestFrom(yarn, ends, weft);
   return {
-    ...{
-      name,
-      ends,
-      warp,
-      weft,
-      length,
-      mass,
-      onHand: yarn.onHand,
-      missing,
-      packageMass: yarn.package,
-      packages,
-      spare,
-    },
+    ...{ name, ends, warp, weft, length, mass },
+    massInPieces: massStep(sum(kept, weft), count).mass,
+    ...{ onHand: yarn.onHand, missing, packageMass: yarn.package, packages, spare },
     longestWarp: longest?.value ?? null,
     steps: [
       ...(ends === 0 ? [] : [step(yarnForEnds, lengthInput)]),

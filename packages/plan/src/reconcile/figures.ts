@@ -1,71 +1,73 @@
-import { endsPerInch, inches, picksPerInch, pounds, yardsPerPound } from "@thrum/maths";
-import type { Unit } from "@thrum/maths";
+import type { EndsPerLength, IndirectCount, Length, Mass, Money, PicksPerLength } from "@thrum/maths";
 
-/** A figure of a project: what it is called, and the unit it is reckoned in; a count, a percentage or money has none. */
-interface FigureKind {
-  readonly says: string;
-  readonly base: Unit<string> | "count" | "percent" | "money";
+/** The figures a project may print, each with what it is worth; percentages are of what was there before. */
+export interface ProjectFigures {
+  readonly finishedWidth: Length;
+  readonly widthLoss: number;
+  readonly widthInReed: Length;
+  readonly sett: EndsPerLength;
+  readonly repeats: number;
+  readonly endsPerRepeat: number;
+  readonly balancingEnds: number;
+  readonly edgeEnds: number;
+  readonly ends: number;
+  readonly pieces: number;
+  readonly finishedLength: Length;
+  readonly hemEachEnd: Length;
+  readonly lengthLoss: number;
+  readonly wovenLength: Length;
+  readonly takeUpLength: Length;
+  readonly loomWaste: Length;
+  readonly warpLength: Length;
+  readonly warpYarn: Length;
+  readonly warpYarnAgain: Length;
+  readonly picksPerLength: PicksPerLength;
+  readonly wovenInAll: Length;
+  readonly picks: number;
+  readonly weftYarn: Length;
+  readonly yarnInAll: Length;
+  readonly lengthPerMass: IndirectCount;
+  readonly warpMass: Mass;
+  readonly costPerPound: Money;
+  readonly warpCost: Money;
 }
 
-/** The figures a project may print. */
-export type FigureName =
-  | "finishedWidth"
-  | "widthLoss"
-  | "widthInReed"
-  | "sett"
-  | "repeats"
-  | "endsPerRepeat"
-  | "balancingEnds"
-  | "edgeEnds"
-  | "ends"
-  | "pieces"
-  | "finishedLength"
-  | "hemEachEnd"
-  | "lengthLoss"
-  | "wovenLength"
-  | "takeUpLength"
-  | "loomWaste"
-  | "warpLength"
-  | "warpYarn"
-  | "warpYarnAgain"
-  | "picksPerLength"
-  | "wovenInAll"
-  | "picks"
-  | "weftYarn"
-  | "yarnInAll"
-  | "lengthPerMass"
-  | "warpMass"
-  | "costPerPound"
-  | "warpCost";
+export type FigureName = keyof ProjectFigures;
 
-/** What each figure is, and the unit it is reckoned in. */
+/** What a figure is called, and what it is counted in: the dimension of its unit, or nothing but a number. */
+interface FigureKind {
+  readonly says: string;
+  readonly counted: string;
+}
+
+/** What each figure is. */
 export const figureKinds: Readonly<Record<FigureName, FigureKind>> = {
-  finishedWidth: { says: "finished width", base: inches },
-  widthLoss: { says: "width lost, reed to finished", base: "percent" },
-  widthInReed: { says: "width in the reed", base: inches },
-  sett: { says: "sett", base: endsPerInch },
-  repeats: { says: "repeats across", base: "count" },
-  endsPerRepeat: { says: "ends to a repeat", base: "count" },
-  balancingEnds: { says: "ends beside the repeats", base: "count" },
-  edgeEnds: { says: "extra ends at the edges", base: "count" },
-  ends: { says: "warp ends, all of them", base: "count" },
-  pieces: { says: "pieces", base: "count" },
-  finishedLength: { says: "finished length of a piece", base: inches },
-  hemEachEnd: { says: "hem at each end", base: inches },
-  lengthLoss: { says: "length lost, loom to finished", base: "percent" },
-  wovenLength: { says: "woven length of a piece", base: inches },
-  takeUpLength: { says: "warp for take-up", base: inches },
-  loomWaste: { says: "loom waste", base: inches },
-  warpLength: { says: "warp length", base: inches },
-  warpYarn: { says: "warp yarn", base: inches },
-  warpYarnAgain: { says: "warp yarn in the other unit", base: inches },
-  picksPerLength: { says: "picks per length", base: picksPerInch },
-  wovenInAll: { says: "cloth woven in all", base: inches },
-  picks: { says: "picks in all", base: "count" },
-  weftYarn: { says: "weft yarn", base: inches },
-  yarnInAll: { says: "warp and weft yarn together", base: inches },
-  lengthPerMass: { says: "length of yarn to the pound", base: yardsPerPound },
-  warpMass: { says: "warp mass", base: pounds },
-  costPerPound: { says: "cost of a pound of yarn", base: "money" },
-  warpCost: { says: "cost of the warp yarn", base: "money" },
+  finishedWidth: { says: "finished width", counted: "length" },
+  widthLoss: { says: "width lost, reed to finished", counted: "percent" },
+  widthInReed: { says: "width in the reed", counted: "length" },
+  sett: { says: "sett", counted: "ends per length" },
+  repeats: { says: "repeats across", counted: "count" },
+  endsPerRepeat: { says: "ends to a repeat", counted: "count" },
+  balancingEnds: { says: "ends beside the repeats", counted: "count" },
+  edgeEnds: { says: "extra ends at the edges", counted: "count" },
+  ends: { says: "warp ends, all of them", counted: "count" },
+  pieces: { says: "pieces", counted: "count" },
+  finishedLength: { says: "finished length of a piece", counted: "length" },
+  hemEachEnd: { says: "hem at each end", counted: "length" },
+  lengthLoss: { says: "length lost, loom to finished", counted: "percent" },
+  wovenLength: { says: "woven length of a piece", counted: "length" },
+  takeUpLength: { says: "warp for take-up", counted: "length" },
+  loomWaste: { says: "loom waste", counted: "length" },
+  warpLength: { says: "warp length", counted: "length" },
+  warpYarn: { says: "warp yarn", counted: "length" },
+  warpYarnAgain: { says: "warp yarn in the other unit", counted: "length" },
+  picksPerLength: { says: "picks per length", counted: "picks per length" },
+  wovenInAll: { says: "cloth woven in all", counted: "length" },
+  picks: { says: "picks in all", counted: "count" },
+  weftYarn: { says: "weft yarn", counted: "length" },
+  yarnInAll: { says: "warp and weft yarn together", counted: "length" },
+  lengthPerMass: { says: "length of yarn to the weight", counted: "length per mass" },
+  warpMass: { says: "warp mass", counted: "mass" },
+  costPerPound: { says: "cost of a pound of yarn", counted: "money" },
+  warpCost: { says: "cost of the warp yarn", counted: "money" },
 };

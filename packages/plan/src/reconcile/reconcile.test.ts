@@ -48,6 +48,65 @@ describe("a misprint", () => {
   });
 });
 
+describe("a page that rounds down", () => {
+  it("is known: 3 ends of 2.6 yd are 7.8 yd, and 7 are printed", () => {
+    const { verdict, ways } = reconcile([
+      { figure: "ends", printed: "3", unit: "count" },
+      { figure: "warpLength", printed: "2.6", unit: yards },
+      { figure: "warpYarn", printed: "7", unit: yards },
+    ]);
+    expect(verdict).toBe("one way of rounding");
+    expect(ways).toEqual([{ convention: null, rounding: "down" }]);
+  });
+});
+
+describe("what a page does not state", () => {
+  it("is not taken for nothing: six pieces of 36 in and 242 in of warp leave 26 in to what is unsaid", () => {
+    const { verdict, sums } = reconcile([
+      { figure: "pieces", printed: "6", unit: "count" },
+      { figure: "wovenLength", printed: "36", unit: inches },
+      { figure: "warpLength", printed: "242", unit: inches },
+    ]);
+    expect(verdict).toBe("too little stated");
+    expect(sums).toMatchObject([{ finding: "leaves room", unsaid: ["takeUpLength", "loomWaste"] }]);
+  });
+
+  it("makes up no shortage: six pieces of 36 in need 216 in at least, and 200 in are too little", () => {
+    const { verdict, changes } = reconcile([
+      { figure: "pieces", printed: "6", unit: "count" },
+      { figure: "wovenLength", printed: "36", unit: inches },
+      { figure: "warpLength", printed: "200", unit: inches },
+    ]);
+    expect(verdict).toBe("one change");
+    expect(changes.find(({ figure }) => figure === "warpLength")?.needed).toBe(216);
+  });
+
+  it("once stated closes the sum, and a hem turned once is found", () => {
+    // 2 × (20 + 2 × 1) ÷ 0.8 = 55 in and 10 in of waste; the page turns each hem once: 2 × 21 ÷ 0.8 = 52.5.
+    const { verdict, ways } = reconcile([
+      { figure: "pieces", printed: "2", unit: "count" },
+      { figure: "finishedLength", printed: "20", unit: inches },
+      { figure: "hemEachEnd", printed: "1", unit: inches },
+      { figure: "lengthLoss", printed: "20", unit: "percent" },
+      { figure: "takeUpLength", printed: "0", unit: inches },
+      { figure: "loomWaste", printed: "10", unit: inches },
+      { figure: "warpLength", printed: "62.5", unit: inches },
+    ]);
+    expect(verdict).toBe("one convention");
+    expect(ways).toEqual([{ convention: "hem once", rounding: "nearest" }]);
+  });
+
+  it("does not hide pairs counted as ends: 200 pairs of 5 yd are 2000 yd", () => {
+    const { verdict, ways } = reconcile([
+      { figure: "ends", printed: "200", unit: "count" },
+      { figure: "warpLength", printed: "5", unit: yards },
+      { figure: "warpYarn", printed: "2000", unit: yards },
+    ]);
+    expect(verdict).toBe("one convention");
+    expect(ways).toContainEqual({ convention: "pairs counted as ends", rounding: "nearest" });
+  });
+});
+
 describe("a figure that cannot be read", () => {
   it.each([
     ["words", { figure: "ends", printed: "about 30", unit: "count" }],
@@ -55,6 +114,7 @@ describe("a figure that cannot be read", () => {
     ["a mass for a length", { figure: "warpLength", printed: "3", unit: grams }],
     ["a count for a length", { figure: "warpLength", printed: "3", unit: "count" }],
     ["the whole lost", { figure: "lengthLoss", printed: "100", unit: "percent" }],
+    ["half an end", { figure: "ends", printed: "30.5", unit: "count" }],
     ["far too many digits", { figure: "ends", printed: "1".repeat(41), unit: "count" }],
   ] as const)("is refused: %s", (_, figure) => {
     expect(() => reconcile([figure])).toThrow(`reconcile: ${figure.figure}: expected`);

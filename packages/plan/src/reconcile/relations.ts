@@ -1,12 +1,23 @@
-import type { FigureName } from "./figures.js";
-
-/** One sum of a project: a figure from others; what is named under `orNone` counts as nothing where not stated. */
-export interface Relation {
-  readonly answer: FigureName;
-  readonly from: readonly FigureName[];
-  readonly orNone: readonly FigureName[];
-  readonly value: (of: (name: FigureName) => number) => number;
-}
+import {
+  percentAdded,
+  percentLost,
+  picksInLength,
+  pounds,
+  reedWidth,
+  solveFor,
+  sum,
+  times,
+  warpLengthByAdding,
+  weftLength,
+  widthInReed,
+  widthInReedByAdding,
+  wovenLength,
+  yarnCost,
+  yarnForEnds,
+  yarnMass,
+} from "@thrum/maths";
+import type { FigureName, ProjectFigures } from "./figures.js";
+import type { Amount } from "./stated-figure.js";
 
 export type SumConvention =
   | "adding rule"
@@ -16,52 +27,92 @@ export type SumConvention =
   | "waste with every piece"
   | "weft taken equal to warp";
 
-type Sum = Relation["value"];
+export type Rounding = "nearest" | "down" | "up";
 
-function relation(
-  answer: FigureName,
-  from: readonly FigureName[],
-  orNone: readonly FigureName[],
-  value: Sum,
-): Relation {
-  return { answer, from, orNone, value };
+/** How a page is taken to reckon. */
+export interface WayOfReckoning {
+  readonly convention: SumConvention | null;
+  readonly rounding: Rounding;
 }
 
-/** What a loss does to a size: divided out, or by the adding rule added on. */
-function before(size: number, percent: number, convention: SumConvention | null): number {
-  return convention === "adding rule" ? size * (1 + percent / 100) : size / (1 - percent / 100);
+/** One sum of a project: a figure from others. What it may contain unsaid makes it, where not stated, a least value. */
+export interface Relation {
+  readonly answer: FigureName;
+  readonly from: readonly FigureName[];
+  readonly mayContain: readonly FigureName[];
+  readonly value: (given: ReadonlyMap<FigureName, Amount>) => Amount;
+}
+
+function relation<A extends FigureName, F extends FigureName, M extends FigureName = never>(
+  answer: A,
+  from: readonly F[],
+  mayContain: readonly M[],
+  value: (given: Pick<ProjectFigures, F> & Partial<Pick<ProjectFigures, M>>) => ProjectFigures[A],
+): Relation {
+  return { answer, from, mayContain, value: (given) => value(Object.fromEntries(given) as never) };
+}
+
+/** Ends are whole: how the page rounds decides which. */
+function endsInWidth(
+  { sett, widthInReed: width }: Pick<ProjectFigures, "sett" | "widthInReed">,
+  round: Rounding,
+): number {
+  return solveFor(reedWidth, "ends", "width", { round })({ sett, width });
 }
 
 /** The sums of a project in their order, each later one free to use what an earlier one gave. */
-export function relations(convention: SumConvention | null): readonly Relation[] {
-  const hems = convention === "hem once" ? 1 : 2;
+export function relations({ convention, rounding }: WayOfReckoning): readonly Relation[] {
+  const adds = convention === "adding rule";
+  const hems = convention === "hem once" ? 0.5 : 1;
   const threads = convention === "pairs counted as ends" ? 2 : 1;
   const edges = convention === "edge ends left out" ? 0 : 1;
-  const allEnds = (of: (name: FigureName) => number, pattern: number): number => pattern + edges * of("edgeEnds");
   return [
-    relation("widthInReed", ["finishedWidth", "widthLoss"], [], (of) =>
-      before(of("finishedWidth"), of("widthLoss"), convention),
+    relation("widthInReed", ["finishedWidth", "widthLoss"], [], ({ finishedWidth, widthLoss }) =>
+      adds
+        ? widthInReedByAdding({ finishedWidth, allowance: percentAdded(widthLoss) })
+        : widthInReed({ finishedWidth, reedToFinished: percentLost(widthLoss) }),
     ),
-    relation("ends", ["sett", "widthInReed"], ["edgeEnds"], (of) => allEnds(of, of("sett") * of("widthInReed"))),
-    relation("ends", ["repeats", "endsPerRepeat"], ["balancingEnds", "edgeEnds"], (of) =>
-      allEnds(of, of("repeats") * of("endsPerRepeat") + of("balancingEnds")),
-    ),
-    relation("wovenLength", ["finishedLength", "lengthLoss"], ["hemEachEnd"], (of) =>
-      before(of("finishedLength") + hems * of("hemEachEnd"), of("lengthLoss"), convention),
-    ),
-    relation("warpLength", ["pieces", "wovenLength", "loomWaste"], ["takeUpLength"], (of) => {
-      const wastes = convention === "waste with every piece" ? of("pieces") : 1;
-      return of("pieces") * of("wovenLength") + of("takeUpLength") + wastes * of("loomWaste");
+    relation("ends", ["sett", "widthInReed"], ["edgeEnds"], ({ edgeEnds = 0, ...given }) => {
+      return endsInWidth(given, rounding) + edges * edgeEnds;
     }),
-    relation("warpYarn", ["ends", "warpLength"], [], (of) => threads * of("ends") * of("warpLength")),
-    relation("warpYarnAgain", ["warpYarn"], [], (of) => of("warpYarn")),
-    relation("wovenInAll", ["pieces", "wovenLength"], [], (of) => of("pieces") * of("wovenLength")),
-    relation("picks", ["picksPerLength", "wovenInAll"], [], (of) => of("picksPerLength") * of("wovenInAll")),
+    relation("ends", ["repeats", "endsPerRepeat"], ["balancingEnds", "edgeEnds"], (given) => {
+      const { repeats, endsPerRepeat, balancingEnds = 0, edgeEnds = 0 } = given;
+      return repeats * endsPerRepeat + balancingEnds + edges * edgeEnds;
+    }),
+    relation("wovenLength", ["finishedLength", "lengthLoss"], ["hemEachEnd"], (given) => {
+      const { finishedLength, lengthLoss, hemEachEnd = times(finishedLength, 0) } = given;
+      const cut = { finishedLength, hemEachEnd: times(hemEachEnd, hems) };
+      if (!adds) return wovenLength({ ...cut, loomToFinished: percentLost(lengthLoss) });
+      const noWaste = { takeUp: percentAdded(0), loomWaste: times(finishedLength, 0) };
+      return warpLengthByAdding({ ...cut, ...noWaste, pieces: 1, shrinkage: percentAdded(lengthLoss) });
+    }),
+    relation("warpLength", ["pieces", "wovenLength"], ["takeUpLength", "loomWaste"], (given) => {
+      const { pieces, wovenLength: woven, takeUpLength, loomWaste } = given;
+      const wastes = convention === "waste with every piece" ? pieces : 1;
+      const beside = [takeUpLength, loomWaste && times(loomWaste, wastes)].filter((one) => one !== undefined);
+      return sum(times(woven, pieces), ...beside);
+    }),
+    relation("warpYarn", ["ends", "warpLength"], [], ({ ends, warpLength }) =>
+      yarnForEnds({ ends: threads * ends, warpLength }),
+    ),
+    relation("warpYarnAgain", ["warpYarn"], [], ({ warpYarn }) => warpYarn),
+    relation("wovenInAll", ["pieces", "wovenLength"], [], ({ pieces, wovenLength: woven }) => times(woven, pieces)),
     convention === "weft taken equal to warp"
-      ? relation("weftYarn", ["warpYarn"], [], (of) => of("warpYarn"))
-      : relation("weftYarn", ["picks", "widthInReed"], [], (of) => of("picks") * of("widthInReed")),
-    relation("yarnInAll", ["warpYarn", "weftYarn"], [], (of) => of("warpYarn") + of("weftYarn")),
-    relation("warpMass", ["warpYarn", "lengthPerMass"], [], (of) => of("warpYarn") / 36 / of("lengthPerMass")),
-    relation("warpCost", ["warpMass", "costPerPound"], [], (of) => of("warpMass") * of("costPerPound")),
+      ? relation("weftYarn", ["warpYarn"], [], ({ warpYarn }) => warpYarn)
+      : relation("weftYarn", ["picksPerLength", "wovenInAll", "widthInReed"], [], (given) => {
+          const { picksPerLength: picks, wovenInAll, widthInReed: width } = given;
+          return weftLength({ picks, wovenLength: wovenInAll, widthInReed: width });
+        }),
+    relation("weftYarn", ["picks", "widthInReed"], [], ({ picks, widthInReed: width }) => times(width, picks)),
+    relation("picks", ["picksPerLength", "wovenInAll"], [], ({ picksPerLength: picks, wovenInAll }) =>
+      picksInLength({ picks, wovenLength: wovenInAll }),
+    ),
+    relation("yarnInAll", ["warpYarn", "weftYarn"], [], ({ warpYarn, weftYarn }) => sum(warpYarn, weftYarn)),
+    relation("warpMass", ["warpYarn", "lengthPerMass"], [], ({ warpYarn, lengthPerMass }) =>
+      yarnMass({ length: warpYarn, count: lengthPerMass }),
+    ),
+    relation("warpCost", ["warpMass", "costPerPound"], [], ({ warpMass, costPerPound }) =>
+      yarnCost({ yarn: warpMass, price: costPerPound, priceMass: pounds(1) }),
+    ),
   ];
 }

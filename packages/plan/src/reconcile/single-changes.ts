@@ -1,8 +1,8 @@
-import { figureKinds } from "./figures.js";
+import { QuantityError } from "@thrum/maths";
+import { allAgree, checkedSums } from "./checked-sums.js";
+import type { CheckedSum, Stated } from "./checked-sums.js";
 import type { FigureName } from "./figures.js";
-import { checkedSums } from "./misfits.js";
-import type { Stated } from "./misfits.js";
-import type { StatedFigure } from "./stated-figure.js";
+import type { Amount, StatedFigure } from "./stated-figure.js";
 
 /** A figure that, printed otherwise, would bring all the others into agreement. */
 export interface SingleChange {
@@ -14,32 +14,58 @@ export interface SingleChange {
   readonly shape: "digits exchanged" | "one digit wrong" | "doubled" | "halved" | "yards and metres confused" | "none";
 }
 
-const STEPS = 60;
-const FARTHEST = 1e4;
-/** A loss of the whole would divide by nothing. */
-const ALMOST_ALL = 99.9;
+const PLAIN = { convention: null, rounding: "nearest" } as const;
+
+const STEPS = 30;
+const CLOSE = 1e-12;
+/** No slip of the pen is as large as this. */
+const FARTHEST = Math.log(1e4);
+
+function inPrinted(amount: Amount, { unit }: StatedFigure): number {
+  return typeof amount === "number" || typeof unit === "string" ? Number(amount) : amount.in(unit);
+}
 
 function withValue(stated: Stated, figure: StatedFigure, value: number): Stated {
-  return new Map(stated).set(figure.figure, { ...figure, value });
+  const amount = typeof figure.unit === "string" ? value : figure.unit(value);
+  return new Map(stated).set(figure.figure, { ...figure, amount });
 }
 
-function gap(stated: Stated, at: number): number {
-  const sum = checkedSums(stated, null, "nearest")[at];
-  return sum === undefined ? 0 : sum.reckoned - sum.stated;
-}
-
-/** The value at which one sum holds exactly: sums rise or fall steadily in each of their figures, so halving finds it. */
-function solved(stated: Stated, figure: StatedFigure, at: number): number | null {
-  const isPercent = figureKinds[figure.figure].base === "percent";
-  let [low, high] = [figure.value / FARTHEST, isPercent ? ALMOST_ALL : figure.value * FARTHEST];
-  const sign = Math.sign(gap(withValue(stated, figure, low), at));
-  if (sign === 0 || sign === Math.sign(gap(withValue(stated, figure, high), at))) return null;
-  for (let step = 0; step < STEPS; step++) {
-    const middle = Math.sqrt(low * high);
-    if (Math.sign(gap(withValue(stated, figure, middle), at)) === sign) low = middle;
-    else high = middle;
+/** The sums with a figure tried, none where it is what the handbook refuses: a width of no end, a loss of everything. */
+function sumsWith(stated: Stated): readonly CheckedSum[] {
+  try {
+    return checkedSums(stated, PLAIN);
+  } catch (error) {
+    if (error instanceof QuantityError) return [];
+    throw error;
   }
-  return high;
+}
+
+/** How far a sum is from what is stated, as the logarithm of their ratio; null where there is no such sum. */
+function gap(stated: Stated, at: number): number | null {
+  const sum = sumsWith(stated)[at];
+  const figure = sum && stated.get(sum.figure);
+  if (sum === undefined || figure === undefined) return null;
+  const found = Math.log(inPrinted(sum.reckoned, figure) / inPrinted(sum.stated, figure));
+  return Number.isFinite(found) ? found : null;
+}
+
+/** The value at which one sum holds: its logarithm goes nearly straight with that of each figure, so a few steps find it. */
+function solved(stated: Stated, figure: StatedFigure, at: number): number | null {
+  const own = inPrinted(figure.amount, figure);
+  const fit = (value: number): number => (figure.unit === "count" ? Math.round(value) : value);
+  let [before, value] = [own, figure.unit === "count" ? own + 1 : own * 1.1];
+  let gapBefore = gap(stated, at);
+  for (let step = 0; step < STEPS; step++) {
+    const gapNow = gap(withValue(stated, figure, value), at);
+    if (gapNow !== null && Math.abs(gapNow) < CLOSE) return value;
+    if (gapBefore === null || gapNow === null || gapNow === gapBefore) return null;
+    const slope = (gapNow - gapBefore) / Math.log(value / before);
+    const next = fit(value * Math.exp(-gapNow / slope));
+    if (!(next > 0) || Math.abs(Math.log(next / own)) > FARTHEST) return null;
+    if (Math.abs(next / value - 1) < CLOSE) return next;
+    [before, value, gapBefore] = [value, next, gapNow];
+  }
+  return null;
 }
 
 function shapeOf(printed: string, needed: string, ratio: number): SingleChange["shape"] {
@@ -55,28 +81,29 @@ function shapeOf(printed: string, needed: string, ratio: number): SingleChange["
 }
 
 /** The value itself, or rounded as the page prints that figure, whichever comes first and makes every sum agree. */
-function fitting(stated: Stated, figure: StatedFigure, exact: number): number | null {
-  const { lastPlace } = figure;
+function fitting(stated: Stated, sums: readonly CheckedSum[], figure: StatedFigure, exact: number): number | null {
+  const { lastPlace, unit } = figure;
   const rounded = Math.round(exact / lastPlace) * lastPlace;
-  const candidates = figureKinds[figure.figure].base === "count" ? [rounded] : [rounded, exact];
+  const candidates = unit === "count" ? [rounded] : [rounded, exact];
   const found = candidates.find((value) => {
-    return value > 0 && checkedSums(withValue(stated, figure, value), null, "nearest").every(({ agrees }) => agrees);
+    return value > 0 && allAgree(sumsWith(withValue(stated, figure, value)), sums);
   });
   return found ?? null;
 }
 
 /** Every figure which, changed alone, makes all sums agree; a slip with a known shape first, then the smallest change. */
 export function singleChanges(stated: Stated): readonly SingleChange[] {
-  const sums = checkedSums(stated, null, "nearest");
+  const sums = checkedSums(stated, PLAIN);
   const found = [...stated.values()].flatMap((figure) => {
-    if (figure.value === 0) return [];
-    const exacts = sums.flatMap(({ agrees }, at) => (agrees ? [] : (solved(stated, figure, at) ?? [])));
-    const [value] = exacts.flatMap((exact) => fitting(stated, figure, exact) ?? []);
+    const own = inPrinted(figure.amount, figure);
+    if (own === 0) return [];
+    const exacts = sums.flatMap(({ finding }, at) => (finding === "differs" ? (solved(stated, figure, at) ?? []) : []));
+    const [value] = exacts.flatMap((exact) => fitting(stated, sums, figure, exact) ?? []);
     if (value === undefined) return [];
-    const needed = Number((value / figure.scale).toPrecision(7));
-    const shape = shapeOf(figure.printed, String(needed), value / figure.value);
+    const needed = Number(value.toPrecision(7));
+    const shape = shapeOf(figure.printed, String(needed), value / own);
     const change = { figure: figure.figure, printed: figure.printed, needed, shape };
-    return [{ change, size: Math.abs(Math.log(value / figure.value)) }];
+    return [{ change, size: Math.abs(Math.log(value / own)) }];
   });
   const rank = ({ change }: (typeof found)[number]): number => (change.shape === "none" ? 1 : 0);
   return found.sort((one, other) => rank(one) - rank(other) || one.size - other.size).map(({ change }) => change);

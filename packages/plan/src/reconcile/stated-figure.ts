@@ -1,5 +1,5 @@
 import { QuantityError } from "@thrum/maths";
-import type { Fault, Unit } from "@thrum/maths";
+import type { Quantity, Unit } from "@thrum/maths";
 import { figureKinds } from "./figures.js";
 import type { FigureName } from "./figures.js";
 
@@ -7,44 +7,49 @@ import type { FigureName } from "./figures.js";
 export interface PrintedFigure {
   readonly figure: FigureName;
   readonly printed: string;
-  readonly unit: Unit<string> | "count" | "percent" | "money";
+  readonly unit: Unit<string> | "count" | "percent";
 }
 
-/** A printed figure in the unit it is reckoned in, with the worth of one of its last place. */
+/** What a figure is worth: a quantity, or a number of things or of percent. */
+export type Amount = number | Quantity<string>;
+
+/** A printed figure with its worth, exact, and the worth of one of its last place in the unit printed. */
 export interface StatedFigure extends PrintedFigure {
-  readonly value: number;
+  readonly amount: Amount;
   readonly lastPlace: number;
-  /** The worth of one of the last digit that is not nought: 10 for 340. */
-  readonly roundPlace: number;
-  /** One of the printed unit in the unit reckoned in. */
-  readonly scale: number;
 }
 
 const LONGEST = 40;
+/** As many digits of a fraction as the maths keep. */
+const DIGITS = 34;
 
 interface Places {
-  readonly value: number;
+  readonly decimal: string;
   readonly lastPlace: number;
-  readonly roundPlace: number;
+}
+
+/** A fraction in decimal text, divided in whole numbers. */
+function divided(over: bigint, under: bigint): string {
+  const text = String((over * 10n ** BigInt(DIGITS)) / under).padStart(DIGITS + 1, "0");
+  return `${text.slice(0, -DIGITS)}.${text.slice(-DIGITS)}`;
 }
 
 function placesOf(printed: string): Places | null {
   if (printed.length > LONGEST) return null;
   const fraction = /^(?:(\d+) )?(\d+)\/(\d+)$/u.exec(printed);
   if (fraction !== null) {
-    const [over, under] = [Number(fraction[2]), Number(fraction[3])];
-    if (under === 0) return null;
-    return { value: Number(fraction[1] ?? 0) + over / under, lastPlace: 1 / under, roundPlace: 1 / under };
+    const [whole, over, under] = [fraction[1] ?? 0, fraction[2] ?? 0, fraction[3] ?? 0].map(BigInt);
+    if (whole === undefined || over === undefined || under === undefined || under === 0n) return null;
+    const place = 1 / Number(under);
+    return { decimal: divided(whole * under + over, under), lastPlace: place };
   }
   const decimal = /^\d+(?:\.(\d+))?$/u.exec(printed);
   if (decimal === null) return null;
-  const lastPlace = 10 ** -(decimal[1]?.length ?? 0);
-  const noughts = decimal[1] === undefined ? printed.length - printed.replace(/0+$/u, "").length : 0;
-  return { value: Number(printed), lastPlace, roundPlace: noughts < printed.length ? 10 ** noughts * lastPlace : 1 };
+  return { decimal: printed, lastPlace: 10 ** -(decimal[1]?.length ?? 0) };
 }
 
-function fault(where: string, expected: string, received: string, remedy: string): Fault {
-  return { code: "unreadable", where, expected, received, remedy };
+function refuse(where: string, expected: string, received: string, remedy: string): never {
+  throw new QuantityError({ code: "unreadable", where, expected, received, remedy });
 }
 
 /**
@@ -56,26 +61,23 @@ export function statedFigure(given: PrintedFigure): StatedFigure {
   const { figure, printed, unit } = given;
   const where = `reconcile: ${figure}`;
   if (!Object.hasOwn(figureKinds, figure)) {
-    throw new QuantityError(
-      fault(where, "one of the figures of a project", figure, Object.keys(figureKinds).join(", ")),
-    );
+    return refuse(where, "one of the figures of a project", figure, Object.keys(figureKinds).join(", "));
   }
-  const { base } = figureKinds[figure];
+  const { counted } = figureKinds[figure];
+  const received = typeof unit === "string" ? unit : unit.dimension;
+  if (counted !== received) return refuse(where, counted, received, "Name the unit the page prints.");
   const places = placesOf(printed);
   if (places === null) {
     const remedy = 'Write digits only, as "2320", "20.9" or "5 2/3".';
-    throw new QuantityError(fault(where, "a figure", JSON.stringify(printed.slice(0, LONGEST)), remedy));
+    return refuse(where, "a figure", JSON.stringify(printed.slice(0, LONGEST)), remedy);
   }
-  if (base === "percent" && places.value >= 100) {
-    throw new QuantityError(fault(where, "less than 100 percent", printed, "Nothing can lose the whole of itself."));
+  const { decimal, lastPlace } = places;
+  const amount = typeof unit === "string" ? Number(decimal) : unit(decimal);
+  if (counted === "percent" && Number(decimal) >= 100) {
+    return refuse(where, "less than 100 percent", printed, "Nothing can lose the whole of itself.");
   }
-  const [expected, received] = [base, unit].map((one) => (typeof one === "string" ? one : one.dimension));
-  if (expected !== received) {
-    const remedy = "Name the unit the page prints.";
-    throw new QuantityError(fault(where, expected ?? "", received ?? "", remedy));
+  if (counted === "count" && !Number.isSafeInteger(amount)) {
+    return refuse(where, "a whole number", printed, "Things are counted whole.");
   }
-  if (typeof base === "string" || typeof unit === "string") return { ...given, ...places, scale: 1 };
-  const scale = unit(1).in(base);
-  const { value, lastPlace, roundPlace } = places;
-  return { ...given, value: value * scale, lastPlace: lastPlace * scale, roundPlace: roundPlace * scale, scale };
+  return { ...given, amount, lastPlace };
 }

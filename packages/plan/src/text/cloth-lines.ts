@@ -1,3 +1,4 @@
+import { compare, times } from "@thrum/maths";
 import type { WarpPlan } from "../plan/warp-plan.js";
 import { measuredText } from "./amounts.js";
 import { plainText } from "./clean.js";
@@ -20,19 +21,31 @@ export function shedLines({ shedProof }: WarpPlan): readonly string[] {
   ];
 }
 
+/** How much of each end is turned under. */
+export function hemSentence({ hem }: WarpPlan["pieceTape"]): string {
+  return compare(hem, times(hem, 0)) === 0
+    ? "There is no hem."
+    : `The hem at each end of it takes ${measuredText(hem, "nearest")} of that.`;
+}
+
 /** Where each piece stops. */
 export function tapeLines({ pieceTape, picks, weftYarn }: WarpPlan): readonly string[] {
+  const { piecesLeft } = pieceTape;
   const rows = pieceTape.marks.map(({ piece, at }) => [piece, measuredText(at, "nearest"), BLANK]);
   return [
     ...wrapped(
-      `Weave with ${plainText(weftYarn)} at ${String(picks)}, counted at weaving tension. Each piece with its hems is ${measuredText(pieceTape.wovenLength, "nearest")} long on the loom. Measure on the cloth from the first pick, pin the tape along with it, and never measure on the warp.`,
+      `Weave with ${plainText(weftYarn)} at ${String(picks)}, counted at weaving tension. Each piece with its hems is ${measuredText(pieceTape.wovenLength, "nearest")} long on the loom. ${hemSentence(pieceTape)} Measure on the cloth from the first pick, pin the tape along with it, and never measure on the warp.`,
     ),
     ...table(["piece", "ends at", "woven to"], rows),
+    ...(piecesLeft === null
+      ? []
+      : [`What is left of the warp is enough for ${String(piecesLeft)} more of these pieces.`]),
   ];
 }
 
-/** The first inches, measured, and the four measures that make the next plan better. */
-export function measureLines({ sett, picks }: WarpPlan): readonly string[] {
+/** Blanks for the first inches and the four measures, as long as none has been written down. */
+export function measureLines({ sett, picks, found }: WarpPlan): readonly string[] {
+  if (found !== null) return [];
   const blanks = ["width in the reed", "width at the fell", "width off the loom", "width washed and pressed"];
   const lengths = ["length at weaving tension", "length off the loom", "length washed and pressed"];
   return [
@@ -43,5 +56,21 @@ export function measureLines({ sett, picks }: WarpPlan): readonly string[] {
     ...wrapped(
       "From these come the narrowing, the relaxation and the loss in the wash, each of the measure before it. Wet cloth from hot water scalds: let it cool, and test the wash on a sample first.",
     ),
+  ];
+}
+
+/** What is written down before it is forgotten. */
+export function recordLines({ ends, sett }: WarpPlan): readonly string[] {
+  return [
+    ...wrapped(
+      `Keep this plan with a sample of the cloth and a thread of each yarn, and write down what became of the old warp: ${String(ends)} ends at ${String(sett)} are now on the loom.`,
+    ),
+    ...[
+      "tied on",
+      "cut off",
+      "pieces, and of what length",
+      "old warp left on the loom",
+      "what went wrong, and where",
+    ].map((what) => `  ${what.padEnd(28)} ${BLANK}`),
   ];
 }

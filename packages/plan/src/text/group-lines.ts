@@ -6,8 +6,8 @@ import { table, wrapped } from "./layout.js";
 const BLANK = "____";
 
 /** The old warp counted as it stands, before anything is cut. */
-export function countLines({ groups }: WarpPlan): readonly string[] {
-  const rows = groups.map(({ group, firstEnd, lastEnd, ends, firstShaft, lastShaft }) => [
+export function countLines({ oldGroups }: WarpPlan): readonly string[] {
+  const rows = oldGroups.map(({ group, firstEnd, lastEnd, ends, firstShaft, lastShaft }) => [
     group,
     `${String(firstEnd)} to ${String(lastEnd)}`,
     ends,

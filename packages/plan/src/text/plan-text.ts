@@ -1,19 +1,22 @@
 import { asText } from "@thrum/maths";
 import { refuseUnlessPlan } from "../plan/brand.js";
 import type { WarpPlan } from "../plan/warp-plan.js";
+import { costLines, fibreLines, firstInchesLines, foundLines } from "./after-lines.js";
 import { beforeCutting, fitLines } from "./before-cutting.js";
 import { plainText } from "./clean.js";
-import { measureLines, shedLines, tapeLines } from "./cloth-lines.js";
+import { measureLines, recordLines, shedLines, tapeLines } from "./cloth-lines.js";
 import { countLines, groupLines } from "./group-lines.js";
 import { joiningLines, layingLines } from "./joining-lines.js";
 import { keptIndent, section, wrapped } from "./layout.js";
+import { raddleLines } from "./raddle-lines.js";
 import { windingLines } from "./winding-lines.js";
 import { sizeLines, yarnLines } from "./yarn-lines.js";
 
-function workings({ steps, position, yarns }: WarpPlan): readonly string[] {
+function workings({ steps, position, yarns, firstInches, found, costs, fibres }: WarpPlan): readonly string[] {
   const named = yarns.flatMap(({ name, steps: own }) => own.map((one) => ({ of: ` of ${plainText(name)}`, one })));
   const spared = position.steps.map((one) => ({ of: " spared by the old warp", one }));
-  const all = [...steps.map((one) => ({ of: "", one })), ...spared, ...named];
+  const after = [firstInches, found, costs, ...(fibres ?? [])].flatMap((part) => part?.steps ?? []);
+  const all = [...steps.map((one) => ({ of: "", one })), ...spared, ...named, ...after.map((one) => ({ of: "", one }))];
   return all.flatMap(({ of, one }) => {
     const [heading = "", ...lines] = asText(one.explain()).split("\n");
     return [`${heading}${of}`, ...lines.flatMap(keptIndent), ""];
@@ -41,13 +44,17 @@ export function planText(plan: WarpPlan): string {
     ...section("Width and length", ...sizeLines(plan)),
     ...section("Yarn", ...yarnLines(plan)),
     ...section("Winding", ...windingLines(plan)),
+    ...(plan.position.beamed === "before tying" ? section("Raddle", ...raddleLines(plan)) : []),
     ...section("Laying the chains", ...layingLines(plan)),
     ...section("Joining", ...joiningLines(plan)),
     ...section("The knots, group by group", ...groupLines(plan)),
     ...section("When all is tied", ...wrapped(plan.position.afterTying)),
     ...section("Shaft by shaft", ...shedLines(plan)),
     ...section("Where each piece stops", ...tapeLines(plan)),
-    ...section("Measures", ...measureLines(plan)),
+    ...section("Measures", ...firstInchesLines(plan), ...measureLines(plan), ...foundLines(plan)),
+    ...section("Cost and least price", ...costLines(plan)),
+    ...section("Fibres for the label", ...fibreLines(plan)),
+    ...section("Keep for the next run", ...recordLines(plan)),
     ...section("The workings", ...workings(plan)),
   ];
   return lines.join("\n").trimEnd();

@@ -3,8 +3,8 @@ import { massText, measuredText, yarnText } from "./amounts.js";
 import { plainText } from "./clean.js";
 import { table, wrapped } from "./layout.js";
 
-/** How wide and how long. */
-export function sizeLines(plan: WarpPlan): readonly string[] {
+/** How wide and how long, a sentence for each size. */
+export function sizeSentences(plan: WarpPlan): readonly string[] {
   const { ends, sett, widthInReed, finishedWidth, pieces, warpLength, warpLengthByAdding } = plan;
   const many = pieces === 1 ? "1 piece" : `${String(pieces)} pieces`;
   return [
@@ -14,12 +14,23 @@ export function sizeLines(plan: WarpPlan): readonly string[] {
     `Warp for ${many}: ${measuredText(warpLength, "roundUp")}.`,
     `Wind ${yarnText(warpLength, "roundUp")} to each end.`,
     `Added up instead of divided out, the percentages give ${measuredText(warpLengthByAdding, "roundUp")}: too short.`,
-  ].flatMap((line) => wrapped(line));
+  ];
 }
 
-/** What the warp takes of each yarn, and what is to be bought. */
-export function yarnLines({ yarns }: WarpPlan): readonly string[] {
-  const taken = yarns.map(({ name, ends, warp, weft, length, mass, packageMass }) => [
+/** The same in lines. */
+export function sizeLines(plan: WarpPlan): readonly string[] {
+  return sizeSentences(plan).flatMap((line) => wrapped(line));
+}
+
+/** How the amounts of yarn are rounded. */
+export const YARN_ROUNDING =
+  "What is needed is rounded up, what is left over is rounded down; the workings have the whole figures.";
+
+export const TAKEN_HEADS: readonly string[] = ["yarn", "ends", "warp", "weft", "together", "weight"];
+
+/** What the cloth takes of each yarn. */
+export function yarnTaken({ yarns }: WarpPlan): readonly (readonly (string | number)[])[] {
+  return yarns.map(({ name, ends, warp, weft, length, mass, packageMass }) => [
     plainText(name),
     ends,
     yarnText(warp, "roundUp"),
@@ -27,24 +38,37 @@ export function yarnLines({ yarns }: WarpPlan): readonly string[] {
     yarnText(length, "roundUp"),
     massText(mass, packageMass, "roundUp"),
   ]);
-  const bought = yarns.map(({ name, onHand, missing, packageMass, packages, spare }) => [
+}
+
+export const BOUGHT_HEADS: readonly string[] = ["yarn", "on hand", "short", "to buy", "left over"];
+
+/** What there is of each yarn, and what is to be bought. */
+export function yarnBought({ yarns }: WarpPlan): readonly (readonly string[])[] {
+  return yarns.map(({ name, onHand, missing, packageMass, packages, spare }) => [
     plainText(name),
     massText(onHand, packageMass, "roundDown"),
     massText(missing, packageMass, "roundUp"),
     `${String(packages)} of ${packageMass.toString()}`,
     massText(spare, packageMass, "roundDown"),
   ]);
+}
+
+/** The longest warp that the yarn on hand allows. */
+export function yarnAllows({ yarns }: WarpPlan): readonly string[] {
+  return yarns.flatMap(({ name, longestWarp }) =>
+    longestWarp === null
+      ? []
+      : [`The ${plainText(name)} on hand allows a warp of ${yarnText(longestWarp, "roundDown")} with these stripes.`],
+  );
+}
+
+/** The same in lines. */
+export function yarnLines(plan: WarpPlan): readonly string[] {
   return [
-    ...wrapped("What is needed is rounded up, what is left over is rounded down; the workings have the whole figures."),
-    ...table(["yarn", "ends", "warp", "weft", "together", "weight"], taken),
+    ...wrapped(YARN_ROUNDING),
+    ...table(TAKEN_HEADS, yarnTaken(plan)),
     "",
-    ...table(["yarn", "on hand", "short", "to buy", "left over"], bought),
-    ...yarns.flatMap(({ name, longestWarp }) =>
-      longestWarp === null
-        ? []
-        : wrapped(
-            `The ${plainText(name)} on hand allows a warp of ${yarnText(longestWarp, "roundDown")} with these stripes.`,
-          ),
-    ),
+    ...table(BOUGHT_HEADS, yarnBought(plan)),
+    ...yarnAllows(plan).flatMap((line) => wrapped(line)),
   ];
 }

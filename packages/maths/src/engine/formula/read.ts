@@ -30,10 +30,17 @@ const REMEDIES: Readonly<Record<string, string>> = {
   addition: "Write percentAdded(6): a percentage of what it is added to.",
 };
 
+/** What an input wants, in words; a range stands before the meaning. */
+function wanted({ what, noun, meaning, member }: Input<unknown>, range = ""): string {
+  if (member !== null) return `a list of at least one, each ${wanted(member)}`;
+  if (what === "number") return `a number (${noun}, ${meaning})${range}`;
+  return `${what === "whole" ? "a whole number of " : ""}${noun}${range} (${meaning})`;
+}
+
 function readQuantity(where: string, input: Input<unknown>, given: unknown, faults: Fault[]): Read | null {
   const unit = genuineUnit(given);
-  const fault = (code: Fault["code"], remedy: string, expected = input.noun): null => {
-    faults.push({ code, where, expected: `${expected} (${input.meaning})`, received: described(given), remedy });
+  const fault = (code: Fault["code"], remedy: string, range = ""): null => {
+    faults.push({ code, where, expected: wanted(input, range), received: described(given), remedy });
     return null;
   };
   if (unit === null) {
@@ -47,20 +54,18 @@ function readQuantity(where: string, input: Input<unknown>, given: unknown, faul
   const value = new Decimal((given as Quantity<string>).value);
   const percent = unit.symbol === "%";
   const wrong = outside(value.times(unit.scale[0]).div(unit.scale[1]), input.range, percent);
-  return wrong === null ? { what: "quantity", value, unit } : fault("out-of-range", "", `${input.noun} of ${wrong}`);
+  return wrong === null ? { what: "quantity", value, unit } : fault("out-of-range", "", ` of ${wrong}`);
 }
 
 function readNumber(where: string, input: Input<unknown>, given: unknown, faults: Fault[]): Read | null {
   const value = typeof given === "number" ? decimalFrom(given) : null;
-  const isWhole = input.what === "whole";
-  const expected = isWhole ? `a whole number of ${input.noun}` : `a number (${input.noun})`;
-  const fault = (code: Fault["code"], more = ""): null => {
-    faults.push({ code, where, expected: expected + more, received: described(given), remedy: "" });
+  const fault = (code: Fault["code"], range = ""): null => {
+    faults.push({ code, where, expected: wanted(input, range), received: described(given), remedy: "" });
     return null;
   };
   if (given === undefined) return fault("missing");
   if (value === null) return fault("not-a-number");
-  if (isWhole && !Number.isSafeInteger(given)) return fault("not-whole");
+  if (input.what === "whole" && !Number.isSafeInteger(given)) return fault("not-whole");
   const wrong = outside(value, input.range, false);
   return wrong === null ? { what: "number", value } : fault("out-of-range", `, ${wrong}`);
 }
@@ -71,21 +76,20 @@ function readOne(where: string, input: Input<unknown>, given: unknown, faults: F
   if (input.what === "word") {
     if (typeof given === "string" && input.words?.includes(given) === true) return { what: "word", word: given };
     const code = given === undefined ? "missing" : "wrong-kind";
-    faults.push({ code, where, expected: input.noun, received: described(given), remedy: `It says ${input.meaning}.` });
+    faults.push({ code, where, expected: wanted(input), received: described(given), remedy: "" });
     return null;
   }
   if (input.what === "unit") {
     if (isUnit(given) && given.dimension === input.dimension) return { what: "unit", unit: given };
     const code = given === undefined ? "missing" : isUnit(given) ? "wrong-kind" : "unknown-unit";
     const remedy = "Units are values you import, not text.";
-    faults.push({ code, where, expected: input.noun, received: described(given), remedy });
+    faults.push({ code, where, expected: wanted(input), received: described(given), remedy });
     return null;
   }
   const { member } = input;
   if (member === null || !Array.isArray(given) || given.length === 0) {
     const code = given === undefined ? "missing" : Array.isArray(given) ? "empty" : "wrong-kind";
-    const expected = `a list with ${input.noun} or more of them`;
-    faults.push({ code, where, expected, received: described(given), remedy: `It holds ${input.meaning}.` });
+    faults.push({ code, where, expected: wanted(input), received: described(given), remedy: "" });
     return null;
   }
   const members = Array.from(given, (one: unknown, at) => readOne(`${where}[${String(at)}]`, member, one, faults));

@@ -48,13 +48,20 @@ function stepTexts(worked: Run): readonly WorkingStep[] {
     const value = known.get(list);
     const members = Array.isArray(value) ? (value as readonly Decimal[]) : [value as Decimal];
     const wanted = at === undefined ? members : members.slice(Number(at), Number(at) + 1);
-    const percent = inputs.get(list);
-    if (percent?.what === "quantity" && percent.unit.symbol === "%") return inputText(percent);
+    const read = inputs.get(list);
+    const given = read?.what === "list" ? read.members : read === undefined ? [] : [read];
+    const percents = given.flatMap((one) =>
+      one.what === "quantity" && one.unit.symbol === "%" ? [inputText(one)] : [],
+    );
+    if (percents.length > 0)
+      return (at === undefined ? percents : percents.slice(Number(at), Number(at) + 1)).join(", ");
     return wanted.map((one) => amount(one, symbolAt(list)).text).join(", ");
   };
   return worked.steps.map((step: Step, at) => {
     const last = at === worked.steps.length - 1;
-    const members = Array.isArray(step.value) ? (step.value as readonly Decimal[]) : [step.value as Decimal];
+    // A percentage is reckoned as a part of one and told in hundredths.
+    const told = last && worked.unit?.symbol === "%" ? worked.value : step.value;
+    const members = Array.isArray(told) ? (told as readonly Decimal[]) : [told as Decimal];
     const symbol =
       last && worked.unit === null
         ? counted(worked.value, declared.result.noun)

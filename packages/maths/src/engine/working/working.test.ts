@@ -1,10 +1,12 @@
 import { describe, expect, it } from "vitest";
 import {
+  blendRegain,
   countFromWrapping,
   endsForWidth,
   foldedCount,
   partnerCount,
   settByDiameter,
+  totalCover,
   warpLength,
 } from "../../handbook/index.js";
 import {
@@ -14,7 +16,9 @@ import {
   grains,
   inches,
   metricCount,
+  percentAdded,
   percentLost,
+  percentOf,
   yards,
 } from "../../units/index.js";
 import { QuantityError } from "../refusal.js";
@@ -79,6 +83,20 @@ describe("a working in text", () => {
     const lines = linesOf(asText(explain(settByDiameter, input)));
     expect(lines).toContain("= 0.9 × √3360");
     expect(lines.at(-2)).toBe("≈ 26.0845 ends per inch");
+  });
+
+  it("of a percentage tells every one in hundredths, those of a list and the answer too", () => {
+    const half = { warpCover: percentOf("62.5"), weftCover: percentOf("62.5") };
+    expect(linesOf(asText(explain(totalCover, half))).slice(3, -1)).toEqual([
+      "total cover = warp cover + weft cover − warp cover × weft cover",
+      "= 62.5 % + 62.5 % − 62.5 % × 62.5 %",
+      "= 85.9375 %",
+    ]);
+    const blend = { shares: [percentOf(60), percentOf(40)], regains: [percentAdded("8.5"), percentAdded(13)] };
+    expect(linesOf(asText(explain(blendRegain, blend))).slice(-3, -1)).toEqual([
+      "= (60 % × 8.5 % + 40 % × 13 %) ÷ (60 % + 40 %)",
+      "= 10.3 %",
+    ]);
   });
 
   it("never shows a small number as nothing", () => {

@@ -6,6 +6,7 @@ import { DentsPerLength, EndsPerLength, percentOf } from "../../units/index.js";
 import type { Length, Share } from "../../units/index.js";
 import { endsADent } from "./ends-a-dent.js";
 import { evenOrder } from "./even-order.js";
+import { greatestCommonMeasure } from "./greatest-common-measure.js";
 import { reedWidth } from "./reed-width.js";
 import { settOfSley } from "./sett-of-sley.js";
 import type { SettOfSleyInput } from "./sett-of-sley.js";
@@ -37,12 +38,6 @@ export interface SubstituteReed {
   readonly step: ReportStep<SettOfSleyInput>;
 }
 
-function haveNoCommonPart(a: number, b: number): boolean {
-  let [x, y] = [a, b];
-  while (y > 0) [x, y] = [y, x % y];
-  return x === 1;
-}
-
 /** The orders of one reed: so many ends in so few dents that no shorter order does the same, inside the limits. */
 function ordersIn(reed: DentsPerLength, { sett, within, mostDents }: SubstituteReedsInput): (readonly number[])[] {
   const perDent = endsADent(sett, reed);
@@ -53,7 +48,7 @@ function ordersIn(reed: DentsPerLength, { sett, within, mostDents }: SubstituteR
     const off = middle.times(part).plus("1e-18");
     const last = middle.plus(off).floor().toNumber();
     for (let ends = Decimal.max(1, middle.minus(off).ceil()).toNumber(); ends <= last; ends += 1) {
-      if (haveNoCommonPart(ends, dents)) orders.push(evenOrder(ends, dents));
+      if (greatestCommonMeasure(ends, dents) === 1) orders.push(evenOrder(ends, dents));
     }
   }
   return orders;

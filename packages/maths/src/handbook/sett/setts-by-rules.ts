@@ -57,12 +57,12 @@ function made(perInch: number, told: Omit<SettByRule, "sett">): SettByRule {
 }
 
 function byDiameters(repeat: Repeat, { count, material }: Yarn): readonly SettByRule[] {
-  const yield_ = inUnit(count, yardsPerPound).in(yardsPerPound);
+  const perPound = inUnit(count, yardsPerPound).in(yardsPerPound);
   return books.flatMap((givenBy) => {
     const given = reading(() => diameterConstant({ material, givenBy }));
     if (!given.ok) return [];
     const { constant, source } = given.value;
-    const yarn = { constant, yardsPerPound: yield_ };
+    const yarn = { constant, yardsPerPound: perPound };
     const weave = { diameters: diametersPerInch(yarn), ...repeat };
     const first = stepOf(diametersPerInch, yarn);
     const by = `constant ${String(constant)} by ${givenBy}`;

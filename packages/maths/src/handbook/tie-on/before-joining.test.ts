@@ -217,11 +217,11 @@ describe("ends at the sides", () => {
     const found = endsAtSides({ oldEnds: 182, newEnds: 206, ...free, spareHeddles });
     expect(found.verdict).toBe("does not fit");
     expect(found.sides[0].shortages).toEqual([
-      "heddles short before end 1: 1 on shaft 3; hang repair heddles there, or move the warp to the other side",
+      "Heddles short before end 1: 1 on shaft 3; hang repair heddles there, or move the warp to the other side.",
     ]);
     const emptyDents = { beforeFirst: 20, afterLast: 4 };
     const [, after] = endsAtSides({ oldEnds: 182, newEnds: 206, ...free, emptyDents }).sides;
-    expect(after.shortages[0]).toContain("dents short after the last end: 2");
+    expect(after.shortages[0]).toContain("Dents short after the last end: 2");
   });
 
   it("together are always the difference, and those before end 1 whole repeats and whole dents", () => {

@@ -1,5 +1,6 @@
 import { listOf, readInputs, whole } from "../../engine/formula/index.js";
 import { QuantityError } from "../../engine/refusal.js";
+import { greatestCommonMeasure } from "../reed/greatest-common-measure.js";
 import { heddlesOfEnds, sideEnds } from "./side-ends.js";
 import type { FreeAtSides, SideEnds } from "./side-ends.js";
 
@@ -20,12 +21,6 @@ export interface EndsAtSides {
   /** The nearest numbers of ends that leave no repeat and no dent open, below and above; the same where this one does. */
   readonly nearest: readonly [below: number, above: number];
   readonly says: string;
-}
-
-function leastCommon(a: number, b: number): number {
-  let [x, y] = [a, b];
-  while (y > 0) [x, y] = [y, x % y];
-  return (a / x) * b;
 }
 
 function read({ emptyDents, spareHeddles, ...counts }: EndsAtSidesInput): void {
@@ -70,7 +65,7 @@ export function endsAtSides(input: EndsAtSidesInput): EndsAtSides {
   const { threading, endsPerDent } = given;
   const shafts = given.spareHeddles.beforeFirst.length;
   const difference = newEnds - oldEnds;
-  const step = leastCommon(threading.length, endsPerDent);
+  const step = (threading.length / greatestCommonMeasure(threading.length, endsPerDent)) * endsPerDent;
   const steps = Math.trunc(difference / step);
   // Nothing added at a side is plain 0, never -0.
   const before = Math.trunc(steps / 2) * step + 0;

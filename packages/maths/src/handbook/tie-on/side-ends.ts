@@ -52,10 +52,10 @@ export function sideEnds(name: SideEnds["side"], ends: number, heddlesUsed: numb
   const short = heddlesLeft.flatMap((left, at) => (left < 0 ? [`${String(-left)} on shaft ${String(at + 1)}`] : []));
   const shortages = [
     ...(short.length > 0
-      ? [`heddles short ${name}: ${short.join(", ")}; hang repair heddles there, or move the warp to the other side`]
+      ? [`Heddles short ${name}: ${short.join(", ")}; hang repair heddles there, or move the warp to the other side.`]
       : []),
     ...(dentsLeft < 0
-      ? [`dents short ${name}: ${String(-dentsLeft)}; a longer reed is needed, or fewer ends at this side`]
+      ? [`Dents short ${name}: ${String(-dentsLeft)}; a longer reed is needed, or fewer ends at this side.`]
       : []),
   ];
   return Object.freeze({

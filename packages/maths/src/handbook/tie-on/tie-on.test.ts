@@ -48,7 +48,7 @@ describe("a new warp held against the old one", () => {
     // 4 cotton is 6 worsted; 8 worsted is three quarters of its weight for the same length.
     expect(tieOn(old, { ...same, count: worstedCount(6) }).verdict).toBe("fits");
     expect(tieOn({ ...old, count: cottonCount(20) }, { ...same, count: worstedCount(30) }).verdict).toBe("fits");
-    expect(about("grist", { ...same, count: worstedCount(8) })?.says).toContain("about 75 hundredths");
+    expect(about("grist", { ...same, count: worstedCount(8) })?.says).toContain("about 75 %");
     expect(about("grist", { ...same, count: tex(300) })?.says).toContain("heavier");
   });
 

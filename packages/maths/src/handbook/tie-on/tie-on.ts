@@ -77,11 +77,11 @@ function settFinding(old: EndsPerLength, now: EndsPerLength): Finding {
 function gristFinding(old: OldWarp["count"], now: OldWarp["count"]): Finding {
   const [before, after] = [convertCount(old, tex).count, convertCount(now, tex).count];
   const order = compare(after, before);
-  const hundredths = Math.round(ratio(after, before) * 100);
+  const percent = Math.round(ratio(after, before) * 100);
   const says =
     order === 0
       ? "Both yarns are of one grist."
-      : `The new yarn is ${order > 0 ? "heavier" : "lighter"}, about ${String(hundredths)} hundredths of the old weight for its length: look whether the cloth wants the same sett, and whether the knots pass.`;
+      : `The new yarn is ${order > 0 ? "heavier" : "lighter"}, about ${String(percent)} % of the old weight for its length: look whether the cloth wants the same sett, and whether the knots pass.`;
   const figures = { old: before, new: after, difference: difference(after, before) };
   return { about: "grist", standing: "check", agrees: order === 0, ...figures, says, source: taylor1909 };
 }

@@ -1,0 +1,160 @@
+import { describe, expect, it } from "vitest";
+import { faultsOf } from "#ci/faults-of.js";
+import { dentsPerInch, endsPerInch, inches, percentOf } from "../../units/index.js";
+import {
+  endsPerDentForEdges,
+  exactSley,
+  heddlesPerShaft,
+  roomInReed,
+  sleyFrom,
+  stripeEdgesInDents,
+  substituteReeds,
+} from "./index.js";
+
+const order = "a whole number of dents, 1 or more (in the longest order one is ready to sley)";
+
+describe("what a sum of the reed wants and does not get is named, with what it is", () => {
+  it.each<[(nothing: never) => unknown, unknown, string[]]>([
+    [
+      endsPerDentForEdges,
+      { ends: 0, edges: [0], mostPerDent: 0 },
+      [
+        "endsPerDentForEdges({ ends }): a whole number of ends, 1 or more (in the warp)",
+        "endsPerDentForEdges({ edges })[0]: a whole number of ends, 1 or more (up to and with the last of a stripe)",
+        "endsPerDentForEdges({ mostPerDent }): a whole number of ends in each dent, 1 or more (at the most)",
+      ],
+    ],
+    [
+      endsPerDentForEdges,
+      { ends: 4, edges: [2], mostPerDent: 101 },
+      ["endsPerDentForEdges({ mostPerDent }): a whole number of ends in each dent, no more than 100 (at the most)"],
+    ],
+    [
+      exactSley,
+      { mostDents: 0 },
+      [
+        "exactSley({ reed }): a reed number (of the reed)",
+        "exactSley({ sett }): a sett (wanted, exactly)",
+        `exactSley({ mostDents }): ${order}`,
+      ],
+    ],
+    [
+      exactSley,
+      { reed: dentsPerInch(10), sett: endsPerInch(11), mostDents: 9 },
+      ["exactSley(…): an order of 9 dents or fewer"],
+    ],
+    [
+      heddlesPerShaft,
+      { shafts: 1001, parts: [] },
+      ["heddlesPerShaft({ shafts }): a whole number of shafts, no more than 1000 (of the loom)"],
+    ],
+    [
+      heddlesPerShaft,
+      { shafts: 0 },
+      ["heddlesPerShaft({ shafts }): a whole number of shafts, 1 or more (of the loom)"],
+    ],
+    [heddlesPerShaft, { shafts: 4, parts: [] }, ["heddlesPerShaft({ parts }): a list of the parts of a threading"]],
+    [
+      heddlesPerShaft,
+      { shafts: 4, parts: [{ threading: [1, 5, 0], times: -1 }] },
+      [
+        "heddlesPerShaft.parts[0]({ threading })[1]: a whole number of shafts, no more than 4 (of every heddle in turn)",
+        "heddlesPerShaft.parts[0]({ threading })[2]: a whole number of shafts, 1 or more (of every heddle in turn)",
+        "heddlesPerShaft.parts[0]({ times }): a whole number of times, 0 or more (the part stands in the width)",
+      ],
+    ],
+    [
+      heddlesPerShaft,
+      {
+        shafts: 4,
+        parts: [
+          { threading: [1, 2], times: 499_999 },
+          { threading: [1, 2, 3], times: 1 },
+        ],
+      },
+      ["heddlesPerShaft({ parts }): at most 1000000 heddles"],
+    ],
+    [
+      roomInReed,
+      { dents: 0 },
+      [
+        "roomInReed({ reed }): a reed number (of the reed)",
+        "roomInReed({ reedLength }): a length (between the end bars)",
+        "roomInReed({ dents }): a whole number of dents, 1 or more (that the warp takes)",
+      ],
+    ],
+    [
+      stripeEdgesInDents,
+      { ends: 0, edges: [0], endsInEachDent: [-1] },
+      [
+        "stripeEdgesInDents({ ends }): a whole number of ends, 1 or more (in the warp)",
+        "stripeEdgesInDents({ edges })[0]: a whole number of ends, 1 or more (up to and with the last of a stripe)",
+        "stripeEdgesInDents({ endsInEachDent })[0]: a whole number of ends in each dent, 0 or more (of the sleying order)",
+      ],
+    ],
+    [
+      stripeEdgesInDents,
+      { ends: 4, edges: [2], endsInEachDent: [0, 0] },
+      ["stripeEdgesInDents({ endsInEachDent }): a dent with an end in it"],
+    ],
+    [
+      stripeEdgesInDents,
+      { ends: 4, edges: [2, 5], endsInEachDent: [2] },
+      ["stripeEdgesInDents({ edges }): no edge past the last of 4 ends"],
+    ],
+    [
+      substituteReeds,
+      { ends: 0, mostDents: 0 },
+      [
+        "substituteReeds({ sett }): a sett (wanted)",
+        "substituteReeds({ ends }): a whole number of ends, 1 or more (in the warp)",
+        "substituteReeds({ reeds }): a list of at least one, each a reed number (one owns)",
+        "substituteReeds({ within }): a share in percent (of the sett, either way)",
+        `substituteReeds({ mostDents }): ${order}`,
+      ],
+    ],
+  ])("%o", (call, given, expected) => {
+    expect(faultsOf(call, given)).toEqual(expected);
+  });
+
+  it("and told what to write instead", () => {
+    expect(() => exactSley({ reed: dentsPerInch(10), sett: endsPerInch(11), mostDents: 9 })).toThrow(
+      "received 11 ends/in in a reed of 10 dents/in. Allow a longer order, or take a sett nearby: substituteReeds lists them.",
+    );
+    expect(() => heddlesPerShaft({ shafts: 4, parts: [] })).toThrow("Write [{ threading: [1, 2, 3, 4], times: 90 }].");
+    const past = { ends: 4, edges: [5], endsInEachDent: [2] };
+    expect(() => stripeEdgesInDents(past)).toThrow(/received edge 5\.$/u);
+    const many = { shafts: 1, parts: [{ threading: [1], times: 1_000_001 }] };
+    expect(() => heddlesPerShaft(many)).toThrow(/received 1000001\.$/u);
+  });
+
+  it("but not where it stands at the very limit", () => {
+    const given = { reed: dentsPerInch(10), sett: endsPerInch(10), mostDents: 100 };
+    expect(exactSley(given).order).toBe("1");
+    expect(faultsOf(exactSley, { ...given, mostDents: 101 })).toHaveLength(1);
+    const reeds = { sett: endsPerInch(10), ends: 1, reeds: [dentsPerInch(10)], within: percentOf("0.1") };
+    expect(substituteReeds({ ...reeds, mostDents: 100 })).toHaveLength(1);
+    expect(faultsOf(substituteReeds, { ...reeds, mostDents: 101 })).toHaveLength(1);
+    expect(heddlesPerShaft({ shafts: 1, parts: [{ threading: [1], times: 1_000_000 }] }).heddles).toBe(1_000_000);
+    expect(roomInReed({ reed: dentsPerInch(10), reedLength: inches(1), dents: 1 }).verdict).toBe("fits");
+  });
+});
+
+describe("a sleying order that cannot be read", () => {
+  const wanted = "sleyFrom(order): expected the ends of each dent with hyphens between, such as 2-1-1, received";
+
+  it("is refused with what was wanted, received and to be done", () => {
+    expect(() => sleyFrom("2,1")).toThrow(`${wanted} the text "2,1".`);
+    expect(() => sleyFrom("2,1")).toThrow(/"2,1"\.$/u);
+    expect(() => sleyFrom("0-0")).toThrow(`${wanted} the text "0-0". An order of empty dents holds no warp.`);
+    expect(() => sleyFrom(2 as never)).toThrow(`${wanted} the number 2. Give the order as text.`);
+    expect(() => sleyFrom("2,1")).toThrow(expect.objectContaining({ code: "unreadable" }) as Error);
+  });
+
+  it("is one of more than 100 dents or 400 letters", () => {
+    expect(sleyFrom(Array.from({ length: 100 }, () => "1").join("-")).dents).toEqual([100]);
+    expect(() => sleyFrom(Array.from({ length: 101 }, () => "1").join("-"))).toThrow(wanted);
+    expect(sleyFrom(`1${" ".repeat(399)}`).dents).toEqual([1]);
+    expect(() => sleyFrom(`1${" ".repeat(400)}`)).toThrow("Give the order as text");
+  });
+});
