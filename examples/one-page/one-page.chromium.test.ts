@@ -18,8 +18,8 @@ describeWith("Chromium", (executablePath) => {
         if (!/^(?:file|data):/u.test(request.url())) faults.push(request.url());
       });
       await page.goto(pathToFileURL(`${folder}/index.html`).href);
-      // 9 × 17.5 ÷ 0.9 ÷ 0.92 + 10 = 200.217 in; ÷ 36 = 5.56 yd; × 0.0254 = 5.09 m.
-      expect(await page.textContent("#answer")).toBe("368 ends of 5.56 yd, which are 5.09 m.");
+      // 9 × 17.5 ÷ 0.9 ÷ 0.92 + 10 = 200.217 in; ÷ 36 = 5.5616 yd; × 0.0254 = 5.0855 m; both rounded up.
+      expect(await page.textContent("#answer")).toBe("368 ends of 5.57 yd, which are 5.09 m.");
       expect(await page.textContent("#plan")).toContain("Width in the reed: 18.4 in");
       expect(
         await page.locator("#stripes").evaluate((img) => (img as unknown as { naturalWidth: number }).naturalWidth),
@@ -28,8 +28,8 @@ describeWith("Chromium", (executablePath) => {
       expect(job).toBe(readFileSync("examples/hall-napkins/job.yaml", "utf8"));
       await page.fill("#job", job.replace("number: 9", "number: 10"));
       await page.click("#plan-it");
-      // 10 × 17.5 ÷ 0.9 ÷ 0.92 + 10 = 221.353 in.
-      expect(await page.textContent("#answer")).toBe("368 ends of 6.15 yd, which are 5.62 m.");
+      // 10 × 17.5 ÷ 0.9 ÷ 0.92 + 10 = 221.353 in, 6.1487 yd, 5.6224 m.
+      expect(await page.textContent("#answer")).toBe("368 ends of 6.15 yd, which are 5.63 m.");
       await page.fill("#job", job.replace("number: 9", "number: 0"));
       await page.click("#plan-it");
       expect(await page.textContent("#answer")).toBe("The job has faults: 1.");
