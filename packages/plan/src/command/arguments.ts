@@ -48,6 +48,7 @@ function parse(args: readonly string[]) {
 function planAsked(job: string, { as, to, replace }: Given["values"]): Asked {
   const form = FORMS.find((one) => one === (as ?? "text"));
   if (form === undefined) return misread(`There is no form "${shownText(as ?? "")}". ${meant(as ?? "", FORMS)}`);
+  if (to === "-") return misread("Without --to the plan is printed: leave it out.");
   if (to === "") return misread("--to needs the name of a file.");
   if (replace === true && to === undefined) return misread("--replace goes with --to FILE, the file to replace.");
   return { verb: "plan", job, form, file: to ?? null, existing: replace === true ? "replace" : "keep" };

@@ -1,5 +1,6 @@
-import { closeSync, fsyncSync, linkSync, openSync, readFileSync, renameSync, rmSync, writeFileSync } from "node:fs";
-import { basename, dirname, join } from "node:path";
+import { closeSync, fsyncSync, linkSync, openSync, readSync, realpathSync, renameSync, rmSync } from "node:fs";
+import { writeFileSync } from "node:fs";
+import { dirname, join } from "node:path";
 import { shownText } from "../text/clean.js";
 import { FileTrouble } from "./world.js";
 
@@ -13,6 +14,8 @@ const REASONS: Readonly<Record<string, string>> = {
   ENOTDIR: "a part of its path is no folder",
   ENOSPC: "the disk is full",
   EROFS: "nothing may be written there",
+  ENAMETOOLONG: "its name is too long",
+  ELOOP: "its links lead round in a circle",
   EEXIST: "it exists already. Choose another name, or add --replace",
 };
 
@@ -22,11 +25,36 @@ function trouble(doing: string, path: string, error: unknown): FileTrouble {
   return new FileTrouble(`${shownText(path)} cannot be ${doing}: ${REASONS[code] ?? code}.`);
 }
 
+/** Far more than a job file may hold: what has no end, such as a device, is not read to it. */
+const MOST_BYTES = 1_000_000;
+
+function bytesOf(file: number): Uint8Array {
+  const bytes = new Uint8Array(MOST_BYTES + 1);
+  let filled = 0;
+  for (let read = -1; read !== 0 && filled < bytes.length; filled += read) {
+    read = readSync(file, bytes, filled, bytes.length - filled, null);
+  }
+  return bytes.subarray(0, filled);
+}
+
+function readWhole(path: string): Uint8Array {
+  if (path === "-") return bytesOf(STANDARD_INPUT);
+  const file = openSync(path, "r");
+  try {
+    return bytesOf(file);
+  } finally {
+    closeSync(file);
+  }
+}
+
 /** The text of a file, or of standard input for "-". */
 export function readText(path: string): string {
   try {
-    return new TextDecoder("utf-8", { fatal: true }).decode(readFileSync(path === "-" ? STANDARD_INPUT : path));
+    const bytes = readWhole(path);
+    if (bytes.length > MOST_BYTES) throw new FileTrouble(`${shownText(path)} is far too long for a job file.`);
+    return new TextDecoder("utf-8", { fatal: true }).decode(bytes);
   } catch (error) {
+    if (error instanceof FileTrouble) throw error;
     if (error instanceof TypeError) throw new FileTrouble(`${shownText(path)} is not text in UTF-8.`);
     throw trouble("read", path, error);
   }
@@ -42,9 +70,18 @@ function writeThrough(path: string, content: string | Uint8Array): void {
   }
 }
 
+/** Whether two paths lead to one file; a path that leads nowhere is none. */
+export function isSameFile(one: string, other: string): boolean {
+  try {
+    return realpathSync(one) === realpathSync(other);
+  } catch {
+    return false;
+  }
+}
+
 /** Writes beside the target first: the name appears only once the whole of it stands on the disk. */
 export function writeWhole(path: string, content: string | Uint8Array, existing: "keep" | "replace"): void {
-  const draft = join(dirname(path), `.${basename(path)}.${String(process.pid)}.draft`);
+  const draft = join(dirname(path), `.thrum.${String(process.pid)}.draft`);
   try {
     writeThrough(draft, content);
     // Unlike renaming, linking fails where the name is taken, and leaves no moment in between.

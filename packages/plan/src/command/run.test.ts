@@ -3,7 +3,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { readText, writeWhole } from "./files.js";
+import { isSameFile, readText, writeWhole } from "./files.js";
 import { HELP } from "./help.js";
 import { run } from "./run.js";
 
@@ -25,6 +25,7 @@ function ran(...args: readonly string[]): Ran {
   const code = run(args, {
     read: readText,
     write: writeWhole,
+    isSameFile,
     print: (words) => printed.push(words),
     complain: (words) => complained.push(words),
   });
@@ -89,6 +90,7 @@ describe("the command", () => {
     [["plan", JOB, JOB], "One job file at a time."],
     [["plan", JOB, "--as", "jsn"], 'There is no form "jsn". Was json meant?'],
     [["plan", JOB, "--replace"], "--replace goes with --to FILE"],
+    [["plan", JOB, "--to", "-"], "leave it out"],
     [["plan", JOB, "--to", ""], "--to needs the name of a file."],
     [["check", JOB, "--to", "x"], "--to goes with plan only."],
     [["plan", JOB, "--loud"], "--loud"],
@@ -130,11 +132,22 @@ describe("a plan written into a file", () => {
     expect(readdirSync(folder)).toEqual(["plan.txt"]);
   });
 
+  it("never takes the place of the job it was made from, by any path", () => {
+    const folder = folderWith({ "job.yaml": text });
+    for (const to of [join(folder, "job.yaml"), join(folder, ".", "job.yaml")]) {
+      const { code, complained } = ran("plan", join(folder, "job.yaml"), "--to", to, "--replace");
+      expect(code).toBe(4);
+      expect(complained).toContain("is the job file itself");
+    }
+    expect(readFileSync(join(folder, "job.yaml"), "utf8")).toBe(text);
+  });
+
   it("is not begun where it cannot stand", () => {
     const folder = folderWith({});
     mkdirSync(join(folder, "sub"));
     expect(ran("plan", JOB, "--to", join(folder, "none", "plan.txt")).code).toBe(4);
     expect(ran("plan", JOB, "--to", join(folder, "sub"), "--replace").code).toBe(4);
+    expect(ran("plan", JOB, "--to", join(folder, "n".repeat(300))).code).toBe(4);
     expect(readdirSync(folder)).toEqual(["sub"]);
   });
 });

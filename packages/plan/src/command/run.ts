@@ -36,6 +36,9 @@ function jobFrom(path: string, world: World): Job | null {
 function plan({ job: path, form, file, existing }: Extract<Asked, { verb: "plan" }>, world: World): number {
   const job = jobFrom(path, world);
   if (job === null) return FAULTY_JOB;
+  if (file !== null && world.isSameFile(path, file)) {
+    throw new FileTrouble(`${shownText(file)} is the job file itself: give the plan another name.`);
+  }
   const planned = planWarp(job);
   const text = `${WRITERS[form](planned)}\n`;
   if (file === null) world.print(text);

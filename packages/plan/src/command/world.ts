@@ -4,6 +4,8 @@ export interface World {
   read(path: string): string;
   /** Writes a file whole or not at all; an existing one is kept unless it may be replaced. */
   write(path: string, text: string, existing: "keep" | "replace"): void;
+  /** Whether two paths lead to one file. */
+  isSameFile(one: string, other: string): boolean;
   /** Standard output, and standard error for what is not the answer. */
   print(text: string): void;
   complain(text: string): void;

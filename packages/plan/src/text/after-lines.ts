@@ -1,18 +1,12 @@
-import { asText, percentLost, percentOf } from "@thrum/maths";
-import type { Loss, Money, Share } from "@thrum/maths";
+import { asText, percentLost } from "@thrum/maths";
 import type { FoundLoss } from "../plan/found.js";
 import type { WarpPlan } from "../plan/warp-plan.js";
-import { massText } from "./amounts.js";
+import { massText, moneyText, percentText } from "./amounts.js";
 import { plainText } from "./clean.js";
 import { table, wrapped } from "./layout.js";
 
-function percent(share: Loss | Share): string {
-  const hundredths = share.dimension === "loss" ? share.in(percentLost) : share.in(percentOf);
-  return `${hundredths.toFixed(1)} %`;
-}
-
 function lossRow({ what, before, after, loss, fills }: FoundLoss): readonly string[] {
-  const lost = loss === null ? "none: it grew" : percent(loss);
+  const lost = loss === null ? "none: it grew" : percentText(loss);
   return [what, asText(before), asText(after), lost, loss === null || fills === null ? "" : fills];
 }
 
@@ -32,12 +26,6 @@ export function foundLines({ found }: WarpPlan): readonly string[] {
     "For the next job file:",
     ...next,
   ];
-}
-
-/** Money is told to the hundredth; what is asked at least is rounded up. */
-function moneyText(amount: Money, rounding: "nearest" | "roundUp"): string {
-  const [number, name = ""] = asText(amount, { step: "0.01", rounding }).split(" ");
-  return `${Number(number).toFixed(2)} ${name}`;
 }
 
 /** What one piece costs, and the price that leaves no loss. */
@@ -70,8 +58,8 @@ export function fibreLines({ fibres }: WarpPlan): readonly string[] {
   const rows = fibres.map(({ fibre, mass, byDryMass, byConditionedMass }) => [
     plainText(fibre),
     massText(mass, mass, "roundUp"),
-    percent(byDryMass),
-    percent(byConditionedMass),
+    percentText(byDryMass),
+    percentText(byConditionedMass),
   ]);
   return [
     ...table(["fibre", "in the pieces", "by dry mass", "with the agreed regain"], rows),
@@ -85,7 +73,7 @@ export function fibreLines({ fibres }: WarpPlan): readonly string[] {
 export function firstInchesLines({ firstInches, widthInReed }: WarpPlan): readonly string[] {
   if (firstInches === null) return [];
   const { picksPlanned, picksFound, widthAtFell, drawIn } = firstInches;
-  const narrower = drawIn === null ? "it does not draw in" : `it draws in by ${percent(drawIn)} of that`;
+  const narrower = drawIn === null ? "it does not draw in" : `it draws in by ${percentText(drawIn)} of that`;
   return wrapped(
     `First inches: ${String(picksPlanned)} planned, ${String(picksFound)} found; the weft is reckoned from what was found. Width in the reed ${asText(widthInReed)}, at the fell ${asText(widthAtFell)}: ${narrower}.`,
   );
