@@ -92,6 +92,6 @@ export const CODES = {
   "unsafe-text": {
     says: "Text that would go into a picture could do more than be shown: it is refused, not cleaned.",
     stripes:
-      'stripesSvg({ sequence: sequence([{ colour: "a", ends: 4 }]), paints: new Map([["a", { fill: "url(x)", letter: "A", name: "a" }]]), drawnIn: "colours", height: 4, id: "x", title: "x", description: "x" })',
+      'stripesSvg({ sequence: sequence([{ colour: "a", ends: 4 }]), paints: new Map([["a", { fill: "url(x)", letter: "A", name: "a" }]]), height: 4, id: "x", title: "x", description: "x" })',
   },
 };

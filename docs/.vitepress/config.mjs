@@ -58,6 +58,8 @@ export default defineConfig({
   base,
   cleanUrls: false,
   srcDir: ".",
+  // A page brings its own scripts and no more; nobody pays for pages not opened.
+  router: { prefetchLinks: false },
   outDir: process.env.DOCS_OUT ?? ".vitepress/dist",
   cacheDir: ".vitepress/cache",
   srcExclude: ["public/**"],

@@ -67,5 +67,7 @@ export { type ShortestEditInput, type EditStep, type Edit, shortestEdit } from "
 export { type StripesInGroupInput, type StripeInGroup, stripesInGroup } from "./comparing/stripes-in-group.js";
 export { type Paint } from "./picture/paint.js";
 export { type StripesSvgInput, stripesSvg } from "./picture/stripes-svg.js";
+export { hatchedSvg } from "./picture/hatched-svg.js";
+export { letteredSvg } from "./picture/lettered-svg.js";
 export { type TextStripInput, textStrip } from "./picture/text-strip.js";
 export type { Legend } from "./notation/legend.js";

@@ -1,16 +1,16 @@
 import { QuantityError } from "@thrum/maths";
 import type { Fault } from "@thrum/maths";
+import { isChecked } from "./checked-jobs.js";
 import { checkedJob } from "./job-faults.js";
 import type { Job } from "./job.js";
 import { madeAmounts } from "./made-amounts.js";
 import { pathText } from "./placed-fault.js";
 import { jobSchema } from "./schema.js";
 
-const MADE = jobSchema(madeAmounts);
-
 /** A job as a program gives it; what is wrong with it is thrown, all of it at once. */
 export function givenJob(job: unknown): Job {
-  const checked = checkedJob(MADE, job);
+  if (isChecked(job)) return job;
+  const checked = checkedJob(jobSchema(madeAmounts), job);
   if (checked.ok) return checked.job;
   const faults = checked.faults.map(({ path, ...words }): Fault => ({
     ...words,

@@ -3,6 +3,7 @@ import type { Document } from "yaml";
 import { shownText } from "../text/clean.js";
 import type { JobFault } from "./fault.js";
 import { frozen } from "./frozen.js";
+import { rememberChecked } from "./checked-jobs.js";
 import { checkedJob } from "./job-faults.js";
 import type { Job } from "./job.js";
 import { pathText, receivedText } from "./placed-fault.js";
@@ -83,7 +84,10 @@ export function readJob(text: unknown): JobReading {
   const aliases = aliasFaults(document, lines);
   if (aliases.length > 0) return refuse(...aliases);
   const checked = checkedJob(WRITTEN, document.toJS());
-  if (checked.ok) return frozen({ ok: true, job: checked.job });
+  if (checked.ok) {
+    rememberChecked(checked.job);
+    return frozen({ ok: true, job: checked.job });
+  }
   const faults = checked.faults.map(({ path, ...fault }) => ({
     line: lineOf(document, lines, path),
     path: pathText(path),

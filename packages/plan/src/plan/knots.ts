@@ -6,7 +6,7 @@ import {
   knotsThroughReed,
   leaseLifts,
   peirceDiametersPerInch,
-  percentOf,
+  publishedAllowance,
   spaceInDent,
 } from "@thrum/maths";
 import type { DentsPerLength, EndsAtSides, KnotsThroughReed, LeaseLifts, Length } from "@thrum/maths";
@@ -35,9 +35,6 @@ function diameterOf(count: NewYarn["count"]): Length {
   return inches(1 / peirceDiametersPerInch({ cottonCount: cotton }));
 }
 
-/** Recommended for power-loom reeds, the only figure published: used where the gap was not measured, and said so. */
-const OPEN = percentOf(60);
-
 /** What joining the two warps asks of the loom. */
 export function joinable(
   { oldWarp, loom }: Job,
@@ -48,14 +45,16 @@ export function joinable(
 ): Joinable {
   const { gapInDent, threading, endsPerDent, emptyDents, spareHeddles } = oldWarp;
   const gapMeasured = gapInDent !== "not measured";
-  const spaceInput = { reed, open: OPEN };
+  // The only figure published: used where the gap was not measured, and said so.
+  const spaceInput = { reed, open: publishedAllowance("free share of a dent, power-loom reed").from };
   const space = gapMeasured ? gapInDent : spaceInDent(spaceInput);
   const shafts = Math.max(...threading);
   const whole = Math.floor(ends / threading.length);
   const rest = threading.slice(0, ends % threading.length);
   const parts = [{ threading, times: whole }, ...(rest.length > 0 ? [{ threading: rest, times: 1 }] : [])];
+  const oldDiameter = diameterOf(oldCount);
   const clearances = yarns.map(({ name, count }) => {
-    const diameters = { oldDiameter: diameterOf(oldCount), newDiameter: diameterOf(count) };
+    const diameters = { oldDiameter, newDiameter: diameterOf(count) };
     return [name, knotsThroughReed({ space, ...diameters, knot: loom.knot })] as const;
   });
   return {

@@ -1,4 +1,4 @@
-import { difference, piecesFromWarp, times, wovenLength } from "@thrum/maths";
+import { compare, difference, piecesFromWarp, times, wovenLength } from "@thrum/maths";
 import type { Length } from "@thrum/maths";
 import type { Job } from "../job/job.js";
 import { step } from "./step.js";
@@ -32,13 +32,18 @@ export function pieceTape({ pieces, newWarp, warpLeft }: Job, warpLength: Length
   const unhemmedInput = { ...wovenInput, hemEachEnd: times(hemEachEnd, 0) };
   const unhemmed = wovenLength(unhemmedInput);
   const left = { warpLeft: warpLeft ?? warpLength, loomWaste, takeUp: newWarp.takeUp, wovenLength: woven };
+  const isSpent = compare(left.warpLeft, loomWaste) <= 0;
   const marks = Array.from({ length: number }, (_, at) => ({ piece: at + 1, at: times(woven, at + 1) }));
   return {
     wovenLength: woven,
     hem: times(difference(woven, unhemmed), 0.5),
     marks,
     woven: times(woven, number),
-    piecesLeft: warpLeft === undefined ? null : piecesFromWarp(left),
-    steps: [step(wovenLength, wovenInput), step(wovenLength, unhemmedInput), step(piecesFromWarp, left)],
+    piecesLeft: warpLeft === undefined ? null : isSpent ? 0 : piecesFromWarp(left),
+    steps: [
+      step(wovenLength, wovenInput),
+      step(wovenLength, unhemmedInput),
+      ...(isSpent ? [] : [step(piecesFromWarp, left)]),
+    ],
   };
 }

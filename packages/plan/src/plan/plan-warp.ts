@@ -42,8 +42,11 @@ export function planWarp(job: Job): WarpPlan {
   const warp = sequenceOf(given.stripes);
   const endsOf = endsPerColour(warp);
   const names = [...new Set([...endsOf.keys(), given.weft.yarn])];
-  const colours = [...endsOf.keys()].map((name) => ({ name, yarn: yarnOf(given.yarns, name) }));
-  const counts = colours.map(({ name, yarn }) => ({ name, count: threadCountOf(yarn) }));
+  const used = names.map((name) => {
+    const yarn = yarnOf(given.yarns, name);
+    return { name, yarn, count: threadCountOf(yarn), ends: endsOf.get(name) ?? 0 };
+  });
+  const counts = used.filter(({ ends }) => ends > 0);
   const sleyInput = oldSley(oldWarp);
   const sett = settInReed(sleyInput);
   const old = { ends: oldWarp.ends, sett, threading: oldWarp.threading, count: threadCountOf(oldWarp.yarn) };
@@ -61,9 +64,10 @@ export function planWarp(job: Job): WarpPlan {
   const cut = chains({ sequence: warp, most: winding.mostEndsInChain, cutAt: winding.chainsEndAt });
   const { endOneOn, knotsTied: tiedAt, weaverFaces } = loom;
   const laid = layingList({ chains: cut, endOneOn, tiedAt, weaverFaces });
-  const yarns = names.map((name) =>
-    yarnPlan(name, yarnOf(given.yarns, name), {
-      ...{ ends: endsOf.get(name) ?? 0, warpLength: length, warpInCloth: difference(length, position.waste) },
+  const warpInCloth = difference(length, position.waste);
+  const yarns = used.map(({ name, yarn, count, ends }) =>
+    yarnPlan(name, yarn, {
+      ...{ ends, count, warpLength: length, warpInCloth },
       weft: name === given.weft.yarn ? weft : null,
     }),
   );

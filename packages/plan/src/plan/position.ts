@@ -22,6 +22,8 @@ export interface KnotPosition {
   /** Where to cut, and how much of the old warp to keep. */
   readonly cut: string;
   readonly cutSource: Source | "common practice, no source";
+  /** What keeps the old ends from being drawn back; null where the lease sticks and the beater do. */
+  readonly held: string | null;
   readonly beamed: "before tying" | "after tying";
   readonly beforeTying: string;
   /** How the knots are brought through, and the beaming where it is still to come. */
@@ -31,6 +33,12 @@ export interface KnotPosition {
 
 type Rule = Omit<KnotPosition, "knotsTied" | "spared" | "sparedYarn" | "waste" | "steps">;
 
+const BACK_ROD =
+  "Once it is cut, tie the back rod up to the back beam: left hanging, its weight draws the old ends back out of the heddles. (Source: common practice, no source.)";
+
+const BEAMED_FROM_FRONT =
+  "Then beam the new warp from the front: the row of knots goes with the back rod on to the warp beam. Fasten the front end of the new warp to the front rod in small groups, all of one tension.";
+
 /** Tied from the front the old ends go on to the back rod; tied behind the heddles they come out on the front rod. */
 const RULES: Readonly<Record<Job["loom"]["knotsTied"], Rule>> = {
   "in front of the reed": {
@@ -39,11 +47,11 @@ const RULES: Readonly<Record<Job["loom"]["knotsTied"], Rule>> = {
     lease: null,
     cut: "Cut in front of the reed. Leave about 8 in (20 cm) of old warp standing out of the reed, tied in groups so that it cannot slip back.",
     cutSource: notesFromTheFell,
+    held: BACK_ROD,
     beamed: "after tying",
     beforeTying:
       "Fasten the chains at the breast beam, in that order, their lease on sticks between the beam and the reed.",
-    afterTying:
-      "Ease the knots back through the reed, then through the heddles, a few inches at a time. Then beam the new warp from the front.",
+    afterTying: `Ease the knots back through the reed, then through the heddles, a few inches at a time. ${BEAMED_FROM_FRONT}`,
   },
   "behind the reed": {
     knotsPass: ["heddles"],
@@ -52,11 +60,11 @@ const RULES: Readonly<Record<Job["loom"]["knotsTied"], Rule>> = {
       "While the warp is still tight, put lease sticks into two opposite tabby sheds, behind the shafts: once out of the reed nothing else keeps its order. Where two neighbours share a shaft, pick the lease up by hand.",
     cut: "Cut behind the reed. Leave a hand's length of old warp standing out of the heddles, tied in groups so that it cannot slip back.",
     cutSource: "common practice, no source",
+    held: BACK_ROD,
     beamed: "after tying",
     beforeTying:
       "Fasten the chains at the breast beam, in that order, and sley them through the reed from the front, as many ends to the dent as before.",
-    afterTying:
-      "Ease the knots back through the heddles, a few inches at a time. Then beam the new warp from the front.",
+    afterTying: `Ease the knots back through the heddles, a few inches at a time. ${BEAMED_FROM_FRONT}`,
   },
   "behind the heddles": {
     knotsPass: ["heddles", "reed"],
@@ -65,10 +73,12 @@ const RULES: Readonly<Record<Job["loom"]["knotsTied"], Rule>> = {
       "While the warp is still tight, put lease sticks into two opposite tabby sheds, behind the shafts. Where two neighbours share a shaft, pick the lease up by hand.",
     cut: "Cut behind the lease sticks. Leave about 12 in (30 cm) of old warp behind the shafts and 6 in (15 cm) past the reed, tied in groups so that it cannot slip.",
     cutSource: loomManual,
+    held: null,
     beamed: "before tying",
     beforeTying:
       "Beam the new warp now, in that order, before tying, and keep its lease on sticks behind the shafts, opposite those of the old warp.",
-    afterTying: "Pull the knots forward through the heddles, then through the reed, gently, from the front.",
+    afterTying:
+      "Pull the knots forward through the heddles, then through the reed, gently, from the front, until their row lies in front of the reed with room to weave behind it. Fasten the old ends to the front rod in small groups, all of one tension. The first pick is woven behind the knots.",
   },
 };
 

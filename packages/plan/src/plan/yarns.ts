@@ -18,7 +18,6 @@ import {
 import type { DirectCount, IndirectCount, Length, Mass, PicksPerLength, Unit } from "@thrum/maths";
 import type { JobWarpYarn } from "../job/job.js";
 import { step } from "./step.js";
-import { threadCountOf } from "./thread-count.js";
 import type { PlanStep } from "./step.js";
 
 /** What one yarn of the warp comes to. */
@@ -74,6 +73,8 @@ interface PlanStepOf<Q> {
 
 /** What a yarn has to do in the cloth. */
 export interface YarnUse {
+  /** Of the finished thread. */
+  readonly count: DirectCount | IndirectCount;
   readonly ends: number;
   readonly warpLength: Length;
   /** Of the warp, without what cannot be woven. */
@@ -89,8 +90,7 @@ export interface WeftUse {
 }
 
 /** The longest warp from what is on hand once the weft is set aside. */
-function longestFrom(yarn: JobWarpYarn, ends: number, weft: Length): PlanStepOf<Length> | null {
-  const count = threadCountOf(yarn);
+function longestFrom(yarn: JobWarpYarn, { ends, count }: YarnUse, weft: Length): PlanStepOf<Length> | null {
   const nothing = times(yarn.onHand, 0);
   if (ends === 0 || compare(yarn.onHand, nothing) === 0) return null;
   const onHand =
@@ -104,17 +104,13 @@ function longestFrom(yarn: JobWarpYarn, ends: number, weft: Length): PlanStepOf<
 }
 
 /** The yarn a warp and its weft take, and what has to be bought of it. */
-export function yarnPlan(
-  name: string,
-  yarn: JobWarpYarn,
-  { ends, warpLength, warpInCloth, weft: woven }: YarnUse,
-): YarnPlan {
+export function yarnPlan(name: string, yarn: JobWarpYarn, use: YarnUse): YarnPlan {
+  const { ends, count, warpLength, warpInCloth, weft: woven } = use;
   const lengthInput = { ends, warpLength: yarnMeasure(warpLength) };
   const nothingWound = times(lengthInput.warpLength, 0);
   const warp = ends === 0 ? nothingWound : yarnForEnds(lengthInput);
   const weft = woven === null ? nothingWound : inUnit(weftLength(woven), yarnUnit(warp));
   const length = sum(warp, weft);
-  const count = threadCountOf(yarn);
   const { mass, step: massOf } = massStep(length, count);
   const kept = ends === 0 ? nothingWound : yarnForEnds({ ends, warpLength: yarnMeasure(warpInCloth) });
   const short = difference(mass, yarn.onHand);
@@ -123,7 +119,7 @@ export function yarnPlan(
   const buyInput = { needed: missing, packageMass: yarn.package };
   const packages = packagesToBuy(buyInput);
   const spare = difference(times(yarn.package, packages), short);
-  const longest = longestFrom(yarn, ends, weft);
+  const longest = longestFrom(yarn, use, weft);
   return {
     ...{ name, ends, warp, weft, length, mass },
     massInPieces: massStep(sum(kept, weft), count).mass,

@@ -1,23 +1,17 @@
-import { asText, percentLost, percentOf } from "@thrum/maths";
-import type { Loss, Money, Share } from "@thrum/maths";
+import { asText, percentLost } from "@thrum/maths";
 import type { FibreContent } from "../plan/content.js";
 import type { CostPlan } from "../plan/costs.js";
 import type { FoundLoss } from "../plan/found.js";
 import type { WarpPlan } from "../plan/warp-plan.js";
-import { massText } from "./amounts.js";
+import { massText, moneyText, percentText } from "./amounts.js";
 import { plainText } from "./clean.js";
 import { table, wrapped } from "./layout.js";
-
-function percent(share: Loss | Share): string {
-  const hundredths = share.dimension === "loss" ? share.in(percentLost) : share.in(percentOf);
-  return `${hundredths.toFixed(1)} %`;
-}
 
 export const LOSS_HEADS: readonly string[] = ["what", "before", "after", "lost", "next job file"];
 
 /** A loss found, as it stands in a table. */
 export function lossRow({ what, before, after, loss, fills }: FoundLoss): readonly string[] {
-  const lost = loss === null ? "none: it grew" : percent(loss);
+  const lost = loss === null ? "none: it grew" : percentText(loss);
   return [what, asText(before), asText(after), lost, loss === null || fills === null ? "" : fills];
 }
 
@@ -40,12 +34,6 @@ export function foundLines({ found }: WarpPlan): readonly string[] {
     "For the next job file:",
     ...nextJob(found.losses).map((line) => `  ${line}`),
   ];
-}
-
-/** Money is told to the hundredth; what is asked at least is rounded up. */
-function moneyText(amount: Money, rounding: "nearest" | "roundUp"): string {
-  const [number, name = ""] = asText(amount, { step: "0.01", rounding }).split(" ");
-  return `${Number(number).toFixed(2)} ${name}`;
 }
 
 /** What is needed to reckon the cost, or what it comes to. */
@@ -86,8 +74,8 @@ export function fibreRows(fibres: readonly FibreContent[]): readonly (readonly s
   return fibres.map(({ fibre, mass, byDryMass, byConditionedMass }) => [
     plainText(fibre),
     massText(mass, mass, "roundUp"),
-    percent(byDryMass),
-    percent(byConditionedMass),
+    percentText(byDryMass),
+    percentText(byConditionedMass),
   ]);
 }
 
@@ -101,7 +89,7 @@ export function fibreLines(plan: WarpPlan): readonly string[] {
 export function firstInchesSentences({ firstInches, widthInReed }: WarpPlan): readonly string[] {
   if (firstInches === null) return [];
   const { picksPlanned, picksFound, widthAtFell, drawIn } = firstInches;
-  const narrower = drawIn === null ? "it does not draw in" : `it draws in by ${percent(drawIn)} of that`;
+  const narrower = drawIn === null ? "it does not draw in" : `it draws in by ${percentText(drawIn)} of that`;
   return [
     `First inches: ${String(picksPlanned)} planned, ${String(picksFound)} found; the weft is reckoned from what was found. Width in the reed ${asText(widthInReed)}, at the fell ${asText(widthAtFell)}: ${narrower}.`,
   ];

@@ -1,5 +1,17 @@
-import { asText, grams, inUnit, inches, kilograms, metres, ounces, pounds, yards } from "@thrum/maths";
-import type { Length, Mass, Unit } from "@thrum/maths";
+import {
+  asText,
+  grams,
+  inUnit,
+  inches,
+  kilograms,
+  metres,
+  ounces,
+  percentLost,
+  percentOf,
+  pounds,
+  yards,
+} from "@thrum/maths";
+import type { Length, Loss, Mass, Money, Share, Unit } from "@thrum/maths";
 
 const MASSES: Readonly<Record<string, Unit<"mass">>> = { grams, kilograms, pounds, ounces };
 
@@ -21,6 +33,11 @@ function stepped(length: Length, by: "fine" | "tape", rounding: "nearest" | "rou
   return steps === undefined ? asText(shown) : asText(shown, { step: steps[by], rounding });
 }
 
+/** A length for a comparison, no tape in the hand. */
+export function fineText(length: Length): string {
+  return stepped(length, "fine", "nearest");
+}
+
 /** A length, and the mark of the tape to use where it does not fall on one. */
 export function measuredText(length: Length, rounding: "nearest" | "roundUp"): string {
   const [tape, up, down] = [rounding, "roundUp" as const, "roundDown" as const].map((to) =>
@@ -39,4 +56,16 @@ export function yarnText(length: Length, rounding: "roundUp" | "roundDown"): str
 export function massText(mass: Mass, like: Mass, rounding: "roundUp" | "roundDown"): string {
   const unit = MASSES[like.unit] ?? grams;
   return asText(inUnit(mass, unit), { step: "0.01", rounding });
+}
+
+/** A percentage to the tenth; the sentence about it names what it is of. */
+export function percentText(share: Loss | Share): string {
+  const hundredths = share.dimension === "loss" ? share.in(percentLost) : share.in(percentOf);
+  return `${hundredths.toFixed(1)} %`;
+}
+
+/** Money to the hundredth; what is asked at least is rounded up. */
+export function moneyText(amount: Money, rounding: "nearest" | "roundUp"): string {
+  const [number, name = ""] = asText(amount, { step: "0.01", rounding }).split(" ");
+  return `${Number(number).toFixed(2)} ${name}`;
 }

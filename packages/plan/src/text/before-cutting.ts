@@ -25,7 +25,7 @@ function savedBy({ spared, sparedAt, sparedYarn, waste, steps }: KnotPosition): 
 
 /** What comes before the scissors, in order: there is no way back from the cut. */
 export function cuttingSteps({ position, weaverFaces }: WarpPlan): readonly CuttingStep[] {
-  const { knotsTied, lease, cut, cutSource } = position;
+  const { knotsTied, lease, cut, cutSource, held } = position;
   const source =
     typeof cutSource === "string"
       ? cutSource
@@ -35,6 +35,7 @@ export function cuttingSteps({ position, weaverFaces }: WarpPlan): readonly Cutt
     ...(lease === null ? [] : [{ kind: "step", says: lease } as const]),
     ...CAUTIONS,
     { kind: "step", says: `${cut} (Source: ${source}.)` },
+    ...(held === null ? [] : [{ kind: "step", says: held } as const]),
     { kind: "fact", says: savedBy(position) },
   ];
 }
@@ -69,7 +70,7 @@ function yarnsBySentence(knots: WarpPlan["joinable"]["knots"]): ReadonlyMap<stri
 
 /** Everything compared: how much it matters or what it is about, and what was found. */
 export function fitRemarks({ fit, joinable }: WarpPlan): readonly (readonly [mark: string, says: string])[] {
-  const { lease, sides, knots, gapMeasured } = joinable;
+  const { lease, knots, gapMeasured } = joinable;
   const gap = gapMeasured
     ? ""
     : "The gap in a dent was not measured: 60 % of its pitch is taken, as for power-loom reeds. ";
@@ -79,7 +80,6 @@ export function fitRemarks({ fit, joinable }: WarpPlan): readonly (readonly [mar
       return [`${agrees ? "agrees" : MARKS[standing]}${whose}`, says] as const;
     }),
     ["Lease", lease.says],
-    ...(sides.difference === 0 ? [] : [["At the sides", sides.says] as const]),
     ...[...yarnsBySentence(knots)].map(([says, yarns]) => [`Knots in ${listed(yarns)}`, `${gap}${says}`] as const),
     ["Heddle eyes", "They are not judged: draw one knot through an eye before you tie the rest."],
   ];

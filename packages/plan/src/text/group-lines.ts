@@ -28,11 +28,21 @@ function knotRow({ group, colour, ends, firstEnd, lastEnd, lastShaft, lastDent, 
   return [`[ ] ${String(group)}`, place, plainText(colour), String(ends), String(lastShaft), String(lastDent), left];
 }
 
+/** What must agree at the last knot of a group, where the weaver can see it from her seat. */
+const AGREES: Readonly<Record<WarpPlan["position"]["knotsTied"], string>> = {
+  "in front of the reed":
+    "Its last old end must be on the shaft named here and stand in this dent, counted from the one that holds end 1.",
+  "behind the reed":
+    "Its last old end must be on the shaft named here, and its last new end stand in this dent, counted from the one that holds end 1.",
+  "behind the heddles":
+    "Its last old end must be on the shaft named here; the dent, counted from the one that holds end 1, is seen from the front only.",
+};
+
 /** The knots in groups; what is left over after each tells where a miscount lies. */
-export function groupLines({ groups, endOneAt }: WarpPlan): readonly string[] {
+export function groupLines({ groups, endOneAt, position }: WarpPlan): readonly string[] {
   return [
     ...wrapped(
-      `Begin at end 1, at your ${endOneAt}. Count each group off on both warps, tie it, then write down what is left over of it. Where a stripe ends nothing may be left over: if something is, the miscount lies between this line and the last stripe end that agreed.`,
+      `Begin at end 1, at your ${endOneAt}. Count each group off on both warps, tie it, tick it, then write down what is left over of it. ${AGREES[position.knotsTied]} Where a stripe ends nothing may be left over: if something is, or the shaft does not agree, the miscount lies between this line and the last stripe end that agreed.`,
     ),
     ...table(["group", "ends", "colour", "knots", "shaft", "dent", "left over"], groups.map(knotRow)),
     ...wrapped(`Stopped at end ${BLANK}, on the ${BLANK} of ${BLANK}.`),

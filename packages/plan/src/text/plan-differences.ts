@@ -1,7 +1,8 @@
 import { asText } from "@thrum/maths";
+import type { Length } from "@thrum/maths";
 import { refuseUnlessPlan } from "../plan/brand.js";
 import type { WarpPlan } from "../plan/warp-plan.js";
-import { massText, yarnText } from "./amounts.js";
+import { fineText, massText, moneyText, percentText, yarnText } from "./amounts.js";
 import { plainText } from "./clean.js";
 import { table } from "./layout.js";
 
@@ -12,37 +13,54 @@ export interface PlanDifference {
   readonly after: string | null;
 }
 
+/** A figure as it is shown, and as it is compared. */
+type Figure = readonly [what: string, shown: string, exact: string];
+
+function same(what: string, shown: string | number): Figure {
+  return [what, String(shown), String(shown)];
+}
+
+function measured(what: string, length: Length): Figure {
+  return [what, fineText(length), asText(length)];
+}
+
+function ofYarn({ name, ends, length, mass, packageMass, packages }: WarpPlan["yarns"][number]): readonly Figure[] {
+  return [
+    same(`${name}: ends`, ends),
+    [`${name}: yarn`, yarnText(length, "roundUp"), asText(length)],
+    [`${name}: weight`, massText(mass, packageMass, "roundUp"), asText(mass)],
+    same(`${name}: to buy`, `${String(packages)} of ${String(packageMass)}`),
+  ];
+}
+
 /** The figures a weaver asks for, by name. */
-function figures(plan: WarpPlan): ReadonlyMap<string, string> {
+function figures(plan: WarpPlan): readonly Figure[] {
   const { fit, position, pieceTape, costs, fibres } = plan;
-  return new Map<string, string>([
-    ["does it fit", fit.verdict],
-    ["knots tied", position.knotsTied],
-    ["ends", String(plan.ends)],
-    ["sett", String(plan.sett)],
-    ["picks", String(plan.picks)],
-    ["width in the reed", asText(plan.widthInReed)],
-    ["finished width", asText(plan.finishedWidth)],
-    ["pieces", String(plan.pieces)],
-    ["a piece on the loom", asText(pieceTape.wovenLength)],
-    ["warp", asText(plan.warpLength)],
-    ["waste the new warp brings", asText(position.waste)],
-    ...plan.yarns.flatMap(({ name, ends, length, mass, packageMass, packages }): [string, string][] => [
-      [`${name}: ends`, String(ends)],
-      [`${name}: yarn`, yarnText(length, "roundUp")],
-      [`${name}: weight`, massText(mass, packageMass, "roundUp")],
-      [`${name}: to buy`, `${String(packages)} of ${String(packageMass)}`],
-    ]),
-    ["chains", String(plan.winding.length)],
-    ["groups of knots", String(plan.groups.length)],
+  return [
+    same("does it fit", fit.verdict),
+    same("knots tied", position.knotsTied),
+    same("ends", plan.ends),
+    same("sett", String(plan.sett)),
+    same("picks", String(plan.picks)),
+    measured("width in the reed", plan.widthInReed),
+    measured("finished width", plan.finishedWidth),
+    same("pieces", plan.pieces),
+    measured("a piece on the loom", pieceTape.wovenLength),
+    measured("warp", plan.warpLength),
+    measured("waste the new warp brings", position.waste),
+    ...plan.yarns.flatMap(ofYarn),
+    same("chains", plan.winding.length),
+    same("groups of knots", plan.groups.length),
     ...(costs === null
       ? []
-      : ([
-          ["cost of a piece", asText(costs.piece)],
-          ["least price", asText(costs.floor)],
-        ] as const)),
-    ...(fibres ?? []).map(({ fibre, byDryMass }): [string, string] => [`${fibre}: by dry mass`, asText(byDryMass)]),
-  ]);
+      : [
+          ["cost of a piece", moneyText(costs.piece, "roundUp"), asText(costs.piece)] as const,
+          ["least price", moneyText(costs.floor, "roundUp"), asText(costs.floor)] as const,
+        ]),
+    ...(fibres ?? []).map(
+      ({ fibre, byDryMass }) => [`${fibre}: by dry mass`, percentText(byDryMass), asText(byDryMass)] as const,
+    ),
+  ];
 }
 
 /**
@@ -55,11 +73,11 @@ function figures(plan: WarpPlan): ReadonlyMap<string, string> {
 export function planDifferences(before: WarpPlan, after: WarpPlan): readonly PlanDifference[] {
   refuseUnlessPlan("planDifferences(before)", before);
   refuseUnlessPlan("planDifferences(after)", after);
-  const [was, is] = [figures(before), figures(after)];
-  const names = new Set([...was.keys(), ...is.keys()]);
+  const [was, is] = [before, after].map((plan) => new Map(figures(plan).map((one) => [one[0], one])));
+  const names = new Set([...(was?.keys() ?? []), ...(is?.keys() ?? [])]);
   return [...names].flatMap((what) => {
-    const [one = null, other = null] = [was.get(what), is.get(what)];
-    return one === other ? [] : [{ what, before: one, after: other }];
+    const [one, other] = [was?.get(what), is?.get(what)];
+    return one?.[2] === other?.[2] ? [] : [{ what, before: one?.[1] ?? null, after: other?.[1] ?? null }];
   });
 }
 

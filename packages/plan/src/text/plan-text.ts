@@ -6,7 +6,7 @@ import { beforeCutting, fitLines } from "./before-cutting.js";
 import { plainText } from "./clean.js";
 import { measureLines, recordLines, shedLines, tapeLines } from "./cloth-lines.js";
 import { countLines, groupLines } from "./group-lines.js";
-import { joiningLines, layingLines } from "./joining-lines.js";
+import { layingLines } from "./joining-lines.js";
 import { keptIndent, section, wrapped } from "./layout.js";
 import { raddleLines } from "./raddle-lines.js";
 import { windingLines } from "./winding-lines.js";
@@ -46,8 +46,7 @@ export function planText(plan: WarpPlan): string {
     ...section("Winding", ...windingLines(plan)),
     ...(plan.position.beamed === "before tying" ? section("Raddle", ...raddleLines(plan)) : []),
     ...section("Laying the chains", ...layingLines(plan)),
-    ...section("Joining", ...joiningLines(plan)),
-    ...section("The knots, group by group", ...groupLines(plan)),
+    ...section("Joining", ...groupLines(plan)),
     ...section("When all is tied", ...wrapped(plan.position.afterTying)),
     ...section("Shaft by shaft", ...shedLines(plan)),
     ...section("Where each piece stops", ...tapeLines(plan)),

@@ -219,6 +219,23 @@ function leastByTrying(made: readonly number[], step: number, least: number, mir
 
 law(
   21,
+  "a scaled sequence has the ends asked for, each stripe within one step of its share, and to its own ends it is itself",
+  [stripes, upTo(300), fc.constantFrom(1, 2, 3, 4)],
+  (list, more, step) => {
+    const made = sequence(list);
+    const ends = (more + 1) * step;
+    const { parts } = apportionment({ shares: made.runs.map((run) => run.ends), total: more + 1, smallest: 0 });
+    const scaled = scale({ sequence: made, ends, step, smallest: 0 });
+    expect(scaled.sequence.ends).toBe(ends);
+    expect(scaled.sequence.written.map((stripe) => stripe.ends / step)).toEqual(parts.filter((part) => part > 0));
+    for (const [index, run] of made.runs.entries())
+      expect(Math.abs((parts[index] ?? 0) * step - (run.ends * ends) / made.ends)).toBeLessThan(step);
+    expect(scaled.vanished).toEqual(parts.flatMap((part, index) => (part === 0 ? [index + 1] : [])));
+    expect(scale({ sequence: made, ends: made.ends, step: 1, smallest: 0 }).sequence.runs).toEqual(made.runs);
+  },
+);
+law(
+  21,
   "snapped edges keep the total, fall on whole steps, and move no more than they must",
   [fc.array(fc.integer({ min: 1, max: 9 }), { minLength: 1, maxLength: 5 }), fc.constantFrom(2, 3, 4), upTo(8)],
   (list, step, smallest) => {

@@ -1,3 +1,4 @@
+import { law, upTo } from "#ci/law.js";
 import { expect, test } from "vitest";
 import { pairPreview } from "../pairs/pair-preview.js";
 import { everyEnd } from "../sequence/every-end.js";
@@ -35,4 +36,13 @@ test("law 29: a seed gives the same random order everywhere", () => {
   expect(letters(randomOrder({ seed: 11, ends: 30, colours: three, longestRun: 2 }))).toBe(
     "BCBACACBBAABAACABBABBCABBCABBA",
   );
+});
+
+law(29, "the same seed and limits give the same order every time", [upTo(4_294_967_295), upTo(40)], (seed, more) => {
+  const random = (): string =>
+    letters(randomOrder({ seed, ends: more + 2, colours: [limits("A", 1, 42), limits("B", 1, 42)], longestRun: 42 }));
+  expect(random()).toBe(random());
+  const pairs = (): string =>
+    letters(pairPreview({ seed, pairs: more + 1, lead: { times: 2, outOf: 3 }, first: "A", second: "B" }));
+  expect(pairs()).toBe(pairs());
 });

@@ -65,7 +65,7 @@ export function pairOutlook(input: PairOutlookInput): PairOutlook {
     varianceOfRuns: fraction(joins * double * (of * of - double) + dependent, of ** 4n),
     meanDoubles: fraction(joins * double, of * of),
     doubleChance: fraction(double, of * of),
-    noDoubleChance: n === 1n ? fraction(1n, 1n) : fraction(p ** n + q ** n, of ** n),
+    noDoubleChance: fraction(p ** n + q ** n, of ** n),
     meanOnOddEnds: fraction(n * p, of),
     meanRunsWithoutPairs: pairs + 1,
   };

@@ -1,7 +1,5 @@
-import { aText } from "../refusal/a-text.js";
-import { type Check, check, type Checks, refuse } from "../refusal/check.js";
+import { type Check, check, judged } from "../refusal/check.js";
 import { described } from "../refusal/described.js";
-import { kind } from "../refusal/kinds.js";
 
 /** How a colour is shown. */
 export interface Paint {
@@ -13,43 +11,32 @@ export interface Paint {
   readonly name: string;
 }
 
-const FILL =
-  /^(?:#(?:[0-9a-f]{3,4}|[0-9a-f]{6}|[0-9a-f]{8})|[a-z]{3,30}|(?:rgba?|hsla?|lab|lch|oklab|oklch)\([0-9a-z.,%/ +-]{3,60}\))$/i;
-const UNPRINTABLE = /(?![\t\n\r])[\p{Cc}\p{Cs}\uFFFE\uFFFF]/u;
+/** A text that is spelt in one way; the forms end early on a text too long for them. */
+export function spelt(form: RegExp, expected: string): Check {
+  return judged(
+    expected,
+    "Write it that way.",
+    (value) => !(typeof value === "string" && form.test(value)) && "unsafe-text",
+  );
+}
 
 /** Text that may stand in a page once it is escaped. */
 export function aLabel(most: number): Check {
-  return (value, where) => {
-    const found = aText(most)(value, where);
-    return found.length > 0 ? found : printable(value, where);
-  };
+  const form = `^(?!\\s*$)([\t\n\r]|[^\\p{Cc}\\p{Cs}\\uFFFE\\uFFFF]){1,${most}}$`;
+  return spelt(new RegExp(form, "u"), `1 to ${most} printable characters`);
 }
 
-const printable: Check = /* @__PURE__ */ kind(
-  "unsafe-text",
-  "printable characters",
-  "Leave control characters out.",
-  (value) => !UNPRINTABLE.test(String(value)),
-);
-
-export const aFill: Check = /* @__PURE__ */ kind(
-  "unsafe-text",
+export const aFill: Check = /* @__PURE__ */ spelt(
+  /^(?:#(?:[0-9a-f]{3,4}|(?:[0-9a-f]{2}){3,4})|[a-z]{3,30}|(?:(?:rgb|hsl)a?|(?:ok)?l(?:ab|ch))\([0-9a-z.,%/ +-]{3,60}\))$/i,
   "a plain colour, such as #a03020",
-  "Write its hexadecimal figures.",
-  (value) => typeof value === "string" && value.length < 80 && FILL.test(value),
 );
 
-/** The paint of a colour, checked. */
-export function paintOf<C, P>(refusedBy: string, paints: ReadonlyMap<C, P>, colour: C, checks: Checks): P {
-  const paint =
-    paints.get(colour) ??
-    refuse(refusedBy, "missing", "paints", {
-      expected: "a paint for every colour",
-      received: described(colour),
-      remedy: "Add it.",
-    });
-  check(refusedBy, paint, checks);
-  return paint;
+/** What a map gives for a colour, checked. */
+export function shownFor<C, P>(refusedBy: string, field: string, map: ReadonlyMap<C, P>, colour: C, passes: Check): P {
+  const where = `${field}.get(${described(colour)})`;
+  const shown = map.get(colour);
+  check(refusedBy, { [where]: shown }, { [where]: passes });
+  return shown as P;
 }
 
 export function escaped(text: string): string {

@@ -1,8 +1,8 @@
-import { type Check, check } from "../refusal/check.js";
-import { aMap, kind, someEnds, whole } from "../refusal/kinds.js";
+import { check } from "../refusal/check.js";
+import { aMap, someEnds, whole } from "../refusal/kinds.js";
 import { everyEnd } from "../sequence/every-end.js";
 import type { Sequence } from "../sequence/sequence.js";
-import { paintOf } from "./paint.js";
+import { shownFor, spelt } from "./paint.js";
 
 export interface TextStripInput<C> {
   readonly sequence: Sequence<C>;
@@ -22,8 +22,8 @@ export interface TextStripInput<C> {
 export function textStrip<C>(input: TextStripInput<C>): string {
   check("textStrip", input, { sequence: someEnds, letters: aMap, endsPerLine: whole(1, 1000) });
   const { sequence, letters, endsPerLine } = input;
-  const shown = new Map([...letters].map(([colour, letter]) => [colour, { letter }]));
-  const ends = everyEnd(sequence).map((colour) => paintOf("textStrip", shown, colour, { letter: oneCharacter }).letter);
+  const aLetter = spelt(/^[^\p{C}\p{Z}\p{M}]$/u, "one printable character");
+  const ends = everyEnd(sequence).map((colour) => shownFor("textStrip", "letters", letters, colour, aLetter));
   const lines = [];
   for (let first = 0; first < ends.length; first += endsPerLine) {
     const number = String(first + 1).padStart(String(ends.length).length);
@@ -31,10 +31,3 @@ export function textStrip<C>(input: TextStripInput<C>): string {
   }
   return lines.join("\n");
 }
-
-const oneCharacter: Check = /* @__PURE__ */ kind(
-  "unsafe-text",
-  "one printable character",
-  "Choose a letter, a figure or a sign.",
-  (value) => typeof value === "string" && /^[^\p{C}\p{Z}\p{M}]$/u.test(value),
-);

@@ -34,6 +34,14 @@ export function fault(
   return [{ code, where, position: null, expected, received: described(value), remedy }];
 }
 
+/** A check that asks one question: what is wrong with the value, if anything is. */
+export function judged(expected: string, remedy: string, wrong: (value: unknown) => StripeErrorCode | false): Check {
+  return (value, where) => {
+    const code = wrong(value);
+    return code === false ? PASSED : fault(code, where, expected, value, remedy);
+  };
+}
+
 /** What is wrong with a value that must be there. */
 export function checked(value: unknown, where: string, passes: Check | undefined): readonly StripeFault[] {
   if (value === undefined) return fault("missing", where, "a value", value, "State it.");
@@ -46,14 +54,14 @@ export function fieldFaults(input: unknown, where: string, checks: Checks): read
   if (typeof input !== "object" || input === null || Array.isArray(input)) {
     return fault("wrong-kind", where || "input", "an object", input, known());
   }
+  const given = input as Readonly<Record<string, unknown>>;
   const path = where && `${where}.`;
   let faults = PASSED;
   for (const field in checks) {
-    const value = (input as Readonly<Record<string, unknown>>)[field];
-    const found = checked(value, path + field, checks[field]);
+    const found = checked(given[field], path + field, checks[field]);
     if (found.length > 0) faults = [...faults, ...found];
   }
-  for (const field of Object.keys(input)) {
+  for (const field of Object.keys(given)) {
     if (Object.hasOwn(checks, field)) continue;
     faults = [...faults, ...fault("unknown-field", path + field, "no such field", field, known())];
   }

@@ -5,6 +5,5 @@ export function described(value: unknown): string {
   if (value === undefined) return "nothing";
   if (typeof value === "string") return JSON.stringify(value.length > LONGEST ? `${value.slice(0, LONGEST)}…` : value);
   if (Array.isArray(value)) return `a list of ${value.length}`;
-  if (typeof value === "number") return String(value);
-  return value === null ? "null" : typeof value;
+  return typeof value === "number" || value === null ? String(value) : typeof value;
 }

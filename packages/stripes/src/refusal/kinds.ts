@@ -1,35 +1,20 @@
 import { isSequence } from "../sequence/brand.js";
-import { type Check, checked, type Checks, fault, fieldFaults, PASSED } from "./check.js";
-import type { StripeErrorCode } from "./stripe-error.js";
-
-/** A check that asks one question and refuses in one way. */
-export function kind(
-  code: StripeErrorCode,
-  expected: string,
-  remedy: string,
-  holds: (value: unknown) => boolean,
-): Check {
-  return (value, where) => (holds(value) ? PASSED : fault(code, where, expected, value, remedy));
-}
+import { type Check, checked, type Checks, fault, fieldFaults, judged, PASSED } from "./check.js";
+import { described } from "./described.js";
 
 /** A whole number within bounds. */
 export function whole(least: number, most: number = Number.MAX_SAFE_INTEGER): Check {
-  return (value, where) => {
-    const isWhole = Number.isInteger(value);
-    if (isWhole && (value as number) >= least && (value as number) <= most) return PASSED;
-    const range = most === Number.MAX_SAFE_INTEGER ? `of ${least} or more` : `from ${least} to ${most}`;
-    const code = isWhole ? "out-of-range" : typeof value === "number" ? "not-whole" : "wrong-kind";
-    return fault(code, where, `a whole number ${range}`, value, "Give the count itself.");
-  };
+  const range = most < Number.MAX_SAFE_INTEGER ? `from ${least} to ${most}` : `of ${least} or more`;
+  return judged(`a whole number ${range}`, "Give the count itself.", (value) => {
+    if (typeof value !== "number") return "wrong-kind";
+    if (!Number.isInteger(value)) return "not-whole";
+    return (value < least || value > most) && "out-of-range";
+  });
 }
 
 /** One of a few words. */
-export function oneOf(...words: readonly string[]): Check {
-  return (value, where) => {
-    if (words.includes(value as string)) return PASSED;
-    const code = typeof value === "string" ? "out-of-range" : "wrong-kind";
-    return fault(code, where, words.map((word) => JSON.stringify(word)).join(" or "), value, "Choose one.");
-  };
+export function oneOf(...words: readonly unknown[]): Check {
+  return judged(words.map(described).join(" or "), "Choose one.", (value) => !words.includes(value) && "out-of-range");
 }
 
 /** A list of things of one kind, at least so many; the first fault is enough. */
@@ -51,26 +36,24 @@ export function fields(checks: Checks): Check {
 }
 
 /** A sequence made by this package; it may hold no ends. */
-export const aSequence: Check = /* @__PURE__ */ kind(
-  "not-a-sequence",
-  "a sequence",
-  "Make one with sequence([…]).",
-  isSequence,
-);
+export const aSequence: Check = /* @__PURE__ */ sequenceOf(0, "a sequence");
 
 /** A sequence with at least one end. */
-export const someEnds: Check = (value, where) =>
-  isSequence(value) && value.ends === 0
-    ? fault("empty", where, "some ends", "no ends", "Give it a stripe.")
-    : aSequence(value, where);
+export const someEnds: Check = /* @__PURE__ */ sequenceOf(1, "a sequence with ends in it");
+
+function sequenceOf(least: 0 | 1, expected: string): Check {
+  return judged(expected, "Make one with sequence([…]).", (value) => {
+    if (!isSequence(value)) return "not-a-sequence";
+    return value.ends < least && "empty";
+  });
+}
 
 /** Any value; undefined is refused wherever a value is wanted. */
 export const anyColour: Check = () => PASSED;
 
 /** A Map whose keys are colours. */
-export const aMap: Check = /* @__PURE__ */ kind(
-  "wrong-kind",
+export const aMap: Check = /* @__PURE__ */ judged(
   "a Map from colours",
   "Write new Map([[colour, …]]).",
-  (value) => value instanceof Map,
+  (value) => !(value instanceof Map) && "wrong-kind",
 );

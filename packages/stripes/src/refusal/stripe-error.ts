@@ -39,12 +39,15 @@ export class StripeError extends Error implements StripeFault {
   readonly faults: readonly StripeFault[];
 
   constructor(refusedBy: string, faults: readonly StripeFault[]) {
-    super(faults.map((fault) => sentence(refusedBy, fault)).join("\n"));
+    super(
+      faults
+        .map(
+          ({ where, expected, received, remedy }) =>
+            `${refusedBy}({ ${where} }): expected ${expected}, received ${received}. ${remedy}`,
+        )
+        .join("\n"),
+    );
     this.faults = faults;
     Object.assign(this, faults[0]);
   }
-}
-
-function sentence(refusedBy: string, { where, expected, received, remedy }: StripeFault): string {
-  return `${refusedBy}({ ${where} }): expected ${expected}, received ${received}. ${remedy}`;
 }

@@ -1,10 +1,10 @@
 import type { Sequence } from "./sequence.js";
 
-/** Shared by every copy of the package; the number is that of the layout. */
-export const BRAND: unique symbol = Symbol.for("thrum.sequence.1") as never;
-
-/** Whether a value is a sequence made by some copy of this package, and not one copied or built by hand. */
+/**
+ * Whether a value is a sequence made by some copy of this package, and not one copied or built by hand. The brand is
+ * shared by every copy; its number is that of the layout.
+ */
 export function isSequence(value: unknown): value is Sequence<unknown> {
-  const given = Object(value) as { readonly [BRAND]?: unknown; readonly runs?: unknown };
-  return Object.hasOwn(given, "runs") && given[BRAND] === given.runs;
+  const given = Object(value) as { readonly "thrum.sequence.1"?: unknown; readonly runs?: unknown };
+  return Object.hasOwn(given, "runs") && given["thrum.sequence.1"] === given.runs;
 }

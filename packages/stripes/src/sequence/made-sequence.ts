@@ -1,5 +1,4 @@
 import { refuse } from "../refusal/check.js";
-import { BRAND } from "./brand.js";
 import { sameColour } from "./same-colour.js";
 import type { Sequence, Stripe } from "./sequence.js";
 
@@ -32,7 +31,21 @@ export function madeSequence<C>(refusedBy: string, written: readonly Stripe<C>[]
   );
 }
 
-/** The brand is inherited, so that no copy takes it along; an own list of runs tells it from what inherits from it. */
+/** The same from stripes of which no two neighbours are of one colour, and which are few enough. */
+export function madeFromRuns<C>(runs: readonly Stripe<C>[]): Sequence<C> {
+  const starts: number[] = [];
+  let ends = 0;
+  for (const run of runs) {
+    starts.push(ends + 1);
+    ends += run.ends;
+  }
+  return new MadeSequence(Object.freeze(runs), Object.freeze(starts), ends, runs);
+}
+
+/**
+ * The brand is inherited, so that no copy takes it along; an own list of runs tells it from what inherits from it.
+ * It is spelt out, for bundlers keep a class with a computed name even where nobody uses it.
+ */
 class MadeSequence<C> implements Sequence<C> {
   constructor(
     readonly runs: readonly Stripe<C>[],
@@ -42,7 +55,7 @@ class MadeSequence<C> implements Sequence<C> {
   ) {
     Object.freeze(this);
   }
-  get [BRAND](): readonly Stripe<C>[] {
+  get "thrum.sequence.1"(): readonly Stripe<C>[] {
     return this.runs;
   }
 }
@@ -53,7 +66,7 @@ export function madeFromEnds<C>(refusedBy: string, colours: readonly C[]): Seque
     refusedBy,
     colours.map((colour) => stripe(colour, 1)),
   );
-  return madeSequence(refusedBy, single.runs);
+  return madeFromRuns(single.runs);
 }
 
 /** A stripe that stays as it is. */

@@ -1,4 +1,4 @@
-import { sequence, type Stripe } from "./sequence.js";
+import { sequenceOf, type Stripe } from "./sequence.js";
 
 /**
  * The stripes one sees: equal neighbours run together.
@@ -7,5 +7,5 @@ import { sequence, type Stripe } from "./sequence.js";
  * @example merge([{ colour: "ash", ends: 6 }, { colour: "ash", ends: 8 }]) // [{ colour: "ash", ends: 14 }]
  */
 export function merge<C>(stripes: readonly Stripe<C>[]): readonly Stripe<C>[] {
-  return sequence(stripes).runs;
+  return sequenceOf("merge", stripes).runs;
 }

@@ -28,9 +28,14 @@ export interface Sequence<C> {
  * @example sequence([{ colour: "linen", ends: 12 }, { colour: "madder", ends: 4 }]).ends // 16
  */
 export function sequence<C>(stripes: readonly Stripe<C>[]): Sequence<C> {
-  check("sequence", { stripes }, { stripes: listOf(1, fields({ colour: anyColour, ends: whole(1) })) });
+  return sequenceOf("sequence", stripes);
+}
+
+/** The same for another function, which is named where it is refused. */
+export function sequenceOf<C>(refusedBy: string, stripes: readonly Stripe<C>[]): Sequence<C> {
+  check(refusedBy, { stripes }, { stripes: listOf(1, fields({ colour: anyColour, ends: whole(1) })) });
   return madeSequence(
-    "sequence",
+    refusedBy,
     stripes.map(({ colour, ends }) => stripe(colour, ends)),
   );
 }

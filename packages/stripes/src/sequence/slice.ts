@@ -1,6 +1,6 @@
 import { type Check, check, type Checks } from "../refusal/check.js";
 import { aSequence, whole } from "../refusal/kinds.js";
-import { madeSequence } from "./made-sequence.js";
+import { madeFromRuns } from "./made-sequence.js";
 import type { Sequence } from "./sequence.js";
 import { stripesBetween } from "./stripes-between.js";
 
@@ -30,5 +30,5 @@ export function slice<C>(input: SliceInput<C>): Sequence<C> {
   if (upTo > sequence.ends || after > upTo) {
     check("slice", { after, upTo }, { after: whole(0, upTo), upTo: whole(0, sequence.ends) });
   }
-  return madeSequence("slice", stripesBetween(sequence, after, upTo));
+  return madeFromRuns(stripesBetween(sequence, after, upTo));
 }

@@ -1,6 +1,6 @@
 import { type Check, check, refuse } from "../refusal/check.js";
-import { kind, someEnds, whole } from "../refusal/kinds.js";
-import { madeSequence } from "../sequence/made-sequence.js";
+import { oneOf, someEnds, whole } from "../refusal/kinds.js";
+import { madeFromRuns } from "../sequence/made-sequence.js";
 import type { Sequence } from "../sequence/sequence.js";
 import { stripesBetween } from "../sequence/stripes-between.js";
 import { evenCuts } from "./even-cuts.js";
@@ -47,16 +47,10 @@ export function chains<C>(input: ChainsInput<C>): readonly Chain<C>[] {
     : steppedCuts(sequence.ends, most, cutAt);
   return cuts.map((lastEnd, index) => {
     const after = cuts[index - 1] ?? 0;
-    const part = madeSequence("chains", stripesBetween(sequence, after, lastEnd));
+    const part = madeFromRuns(stripesBetween(sequence, after, lastEnd));
     return { number: index + 1, firstEnd: after + 1, lastEnd, sequence: part };
   });
 }
 
-const aPlace: Check = /* @__PURE__ */ kind(
-  "wrong-kind",
-  '"stripe edges" or a number of ends',
-  "Say where a chain may end.",
-  (value) => value === "stripe edges",
-);
-
-const edgesOrStep: Check = (value, where) => (typeof value === "number" ? whole(1) : aPlace)(value, where);
+const edgesOrStep: Check = (value, where) =>
+  (typeof value === "number" ? whole(1) : oneOf("stripe edges"))(value, where);

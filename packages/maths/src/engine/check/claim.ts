@@ -1,6 +1,6 @@
 import { decimalFrom } from "../numbers.js";
 import type { Decimal } from "../numbers.js";
-import { described, requireSameDimension } from "../quantity/index.js";
+import { described, isUnit } from "../quantity/index.js";
 import type { Unit } from "../quantity/index.js";
 import { QuantityError } from "../refusal.js";
 
@@ -12,6 +12,8 @@ export interface Claim<D extends string> {
   readonly unit: Unit<D> | null;
   /** How far off a right answer may be, counted in that unit; where none is named the digits written decide. */
   readonly within?: number | string;
+  /** Said where the question leaves open on which length a percentage was measured: then neither convention is a slip. */
+  readonly base?: "not stated";
 }
 
 const WRITTEN = /^-?\d{1,30}(?:\.\d{1,30})?$/u;
@@ -41,12 +43,18 @@ export function readClaim(
   throw new QuantityError({ code: "unreadable", where, expected, received: described(written), remedy });
 }
 
-/** Refuses a claim in a unit of another kind, and a unit where the answer has none. */
-export function requireClaimUnit(where: string, own: Unit<string> | null, claimed: unknown): void {
-  if (own !== null) {
-    requireSameDimension(own, claimed, where);
-  } else if (claimed !== null) {
-    const remedy = "This answer is a plain number: write unit: null.";
-    throw new QuantityError({ code: "wrong-kind", where, expected: "no unit", received: described(claimed), remedy });
+/** How the unit of a claim stands to the one the answer is in. */
+export type UnitVerdict =
+  "as asked" | "another of its kind" | "none wanted" | "of another kind" | "missing" | "not wanted";
+
+/** Judges the unit of a claim; what is no unit at all is refused. */
+export function unitVerdict(where: string, own: Unit<string> | null, claimed: unknown): UnitVerdict {
+  if (claimed === null) return own === null ? "none wanted" : "missing";
+  if (!isUnit(claimed)) {
+    const remedy = "Units are values you import, such as yards; write unit: null for a plain number.";
+    throw new QuantityError({ code: "unknown-unit", where, expected: "a unit", received: described(claimed), remedy });
   }
+  if (own === null) return "not wanted";
+  if (claimed.dimension !== own.dimension) return "of another kind";
+  return own.name === claimed.name ? "as asked" : "another of its kind";
 }

@@ -1,7 +1,8 @@
-import { Decimal } from "../numbers.js";
+import { Decimal, decimalText } from "../numbers.js";
 import { intoFrame } from "../formula/index.js";
 import type { Read, Run, Value } from "../formula/index.js";
 import { inWords } from "../working/index.js";
+import { miscopied } from "./miscopied.js";
 import { SIBLINGS } from "./sibling-units.js";
 
 /** An input read as something else than stands there. */
@@ -32,7 +33,7 @@ function mistaken([over, under]: readonly [number, number], [, n, d]: readonly [
   return new Decimal(n).times(under).div(new Decimal(d).times(over));
 }
 
-/** Whole numbers one off, numbers taken for another unit, and the numbers of two inputs exchanged. */
+/** Whole numbers one off, digits miscopied, numbers taken for another unit, and the numbers of two inputs exchanged. */
 export function misreadings(worked: Run): readonly Misreading[] {
   const scalars = [...worked.inputs].filter((entry): entry is [string, Scalar] => "value" in entry[1]);
   const found: Misreading[] = [];
@@ -46,6 +47,10 @@ export function misreadings(worked: Run): readonly Misreading[] {
         [1, "many"],
       ] as const)
         put(4, () => `takes one too ${how} of ${inWords(name)}`, [[name, read.value.plus(by)]]);
+    }
+    for (const [how, text] of miscopied(decimalText(read.value))) {
+      const says = (): string => `takes ${text} for the ${decimalText(read.value)} of ${inWords(name)}, ${how},`;
+      put(8, says, [[name, inFrame(worked, read, new Decimal(text))]]);
     }
     if (read.what === "quantity") {
       for (const sibling of SIBLINGS[read.unit.dimension] ?? []) {

@@ -30,7 +30,19 @@ export function percentChanges({ op, left, right }: Binary, names: readonly stri
       joined(left, "÷", joined(ONE, "−", total)),
     );
   const without = change(1, () => `leaves ${text()} out`, left);
-  if ((right as Binary).op === "−") return op === "÷" ? [added(), off(), without] : [added(), out(), without];
+  const aswell = [...worked.inputs].flatMap(([name, read]) =>
+    read.what === "quantity" && read.unit.dimension === "loss" && !names.includes(name)
+      ? [
+          change(
+            4,
+            () => `divides ${percentText([name], worked.inputs)} out as well`,
+            joined(joined(left, op, right), "÷", joined(ONE, "−", named(name))),
+          ),
+        ]
+      : [],
+  );
+  if ((right as Binary).op === "−")
+    return op === "÷" ? [added(), off(), without, ...aswell] : [added(), out(), without];
   if (op === "÷")
     return [off(), change(3, () => `adds ${text()} where it is to be divided by`, joined(left, "×", right)), without];
   const [first = "", second] = names;

@@ -63,7 +63,9 @@ export function percentageSlips(tree: Tree, inputs: ReadonlyMap<string, Read>): 
   const summed = others.reduce<Tree>((left, loss) => joined(left, "+", named(loss)), named(first));
   const atFirst = (put: (of: Tree) => Tree): Tree =>
     withLosses(tree, inputs, (of, loss) => (loss === first ? put(of) : of));
-  const slip = (says: string, changed: Tree): Change => ({ rank: 1, says: () => says, tree: changed });
+  const slip = (says: string, changed: Tree, convention = false): Change => ({
+    ...{ rank: 1, says: () => says, tree: changed, convention },
+  });
   return [
     slip(
       `adds each of ${text} instead of dividing it out`,
@@ -76,6 +78,7 @@ export function percentageSlips(tree: Tree, inputs: ReadonlyMap<string, Read>): 
     slip(
       `adds the percentages of ${text} together and adds them on`,
       atFirst((left) => joined(left, "×", joined(ONE, "+", summed))),
+      true,
     ),
     after,
   ];

@@ -1,13 +1,30 @@
 import { describe, expect, it } from "vitest";
 import { commonPractice } from "../../sources/index.js";
 import {
+  contractedCount,
+  endsForWidth,
+  endsWithSelvedges,
+  lengthOfPicks,
+  lossFromMeasures,
+  reedWidth,
+  settByDiameter,
+  warpLength,
+  warpLengthByAdding,
+  weftLength,
+  widthInReed,
+  yarnCost,
+  yarnForEnds,
+} from "../../handbook/index.js";
+import {
   cottonCount,
+  currency,
   EndsPerLength,
   endsPerInch,
   IndirectCount,
   inches,
   Length,
   Mass,
+  percentAdded,
   percentLost,
   PicksPerLength,
   picksPerInch,
@@ -151,23 +168,10 @@ const slips: readonly (readonly [number, string, Question, string, Unit<string> 
   [34, "the length rounded down to the half yard", warp, "7.0", yards, /half/u],
 ];
 
-/** What is not recognised, and why. */
-const UNNAMED: Readonly<Record<number, string>> = {
-  32: "18 stands nowhere in the question: any number could be the wrong one",
-  33: "a percentage from another line is used beside the right one: two changes of one line",
-  34: "7.0 is no sum of the formula: the number was rounded afterwards, to a step that nobody named",
-};
-
 describe("of thirty slips in one plan", () => {
-  it.each(slips)("slip %i, %s, is named or its reason known", (number, _what, question, written, unit, says) => {
-    const found = named(question, written, unit);
-    if (UNNAMED[number] === undefined) expect(found).toMatch(says);
-    else expect(found).not.toMatch(says);
-  });
-
-  it("no more than three are left unnamed", () => {
+  it.each(slips)("slip %i, %s, is named", (_number, _what, question, written, unit, says) => {
     expect(slips).toHaveLength(30);
-    expect(Object.keys(UNNAMED).length).toBeLessThanOrEqual(3);
+    expect(named(question, written, unit)).toMatch(says);
   });
 
   it.each([
@@ -177,5 +181,138 @@ describe("of thirty slips in one plan", () => {
     [weft, "2426.136364", yards],
   ] as const)("the right answer is never accused", (question, written, unit) => {
     expect(named(question as Question, written, unit)).toBe("right");
+  });
+});
+
+const napkins = {
+  pieces: 8,
+  finishedLength: inches(21),
+  hemEachEnd: inches(1),
+  loomToFinished: percentLost(10),
+  takeUp: percentLost(8),
+  loomWaste: inches(30),
+};
+const adding = {
+  pieces: 2,
+  finishedLength: inches(36),
+  hemEachEnd: inches(2),
+  shrinkage: percentAdded(15),
+  takeUp: percentAdded(0),
+  loomWaste: inches(36),
+};
+const dollars = currency("USD");
+const across = (sett: number, width: string): object => ({
+  ...{ sett: endsPerInch(sett), widthInReed: inches(width), threadingRepeat: 1, balanceEnds: 0 },
+});
+
+// The slips of weavers that are sums; the others are of measuring, counting and reading. Each number by hand, as beside it.
+const practice: readonly (readonly [string, unknown, unknown, string, Unit<string> | null, RegExp])[] = [
+  ["adds the shrinkage", warpLength, napkins, "6.94", yards, /adds the 10 %/u], // 184 × 1.1 ÷ 0.92 + 30 = 250
+  ["adds the percentages to one another", warpLength, napkins, "6.864", yards, /together and adds them on/u], // 184 × 1.18 + 30
+  [
+    "takes the loss from the shorter measure",
+    lossFromMeasures,
+    { before: inches(10), after: inches(8) },
+    "25",
+    percentLost,
+    /shorter measure/u,
+  ], // 2 ÷ 8
+  ["leaves the take-up out", warpLength, napkins, "6.51", yards, /leaves the 8 % of take-up out/u], // 204.444 + 30
+  ["doubles the waste with the pieces", warpLength, napkins, "7.84", yards, /counts loom waste twice/u], // 222.222 + 60
+  ["leaves the hems out", warpLength, napkins, "6.469", yards, /leaves out 2 × hem each end/u], // 168 ÷ 0.828 + 30
+  [
+    "takes the finished width for that in the reed",
+    widthInReed,
+    { finishedWidth: inches(18), reedToFinished: percentLost(14) },
+    "18.0",
+    inches,
+    /leaves the 14 %/u,
+  ],
+  ["exchanges width and length", ends, plan, "652", null, /finished length where finished width/u], // 28 ÷ 0.86 × 20 = 651.2
+  ["leaves the sett of another draft", endsForWidth, across(20, "19.5"), "351", null, /takes 18 for the 20 of sett/u], // 18 × 19.5
+  ["multiplies wrongly", endsForWidth, across(6, "21"), "72", null, /takes 12 for the 21 of width in reed/u], // 6 × 12
+  [
+    "lacks a factor",
+    weftLength,
+    { wovenLength: inches(70), picks: picksPerInch(8), widthInReed: inches(7) },
+    "560",
+    inches,
+    /leaves out the factor width in reed/u,
+  ], // 70 × 8
+  ["rounds down", warpLengthByAdding, adding, "3.5", yards, /cut off, not rounded/u], // 128 in = 3.556 yd
+  ["divides inches by twelve", warp, plan, "21.575", yards, /reckons in ft/u], // 258.8995 ÷ 12
+  ["ignores the ply", weight, plan, "0.4495", pounds, /leaves out dividing by plies/u], // 3020.494 ÷ 6720
+  ["takes the constant of linen", weight, plan, "2.517", pounds, /for lea/u], // 3020.494 ÷ 1200
+  [
+    "takes a percentage off a wrong number",
+    contractedCount,
+    { count: cottonCount(5), plies: 2, contraction: percentLost(5) },
+    "2.714",
+    cottonCount,
+    /^$/u,
+  ], // 2280 ÷ 840
+  ["counts pairs for ends", endsForWidth, across(20, "19.5"), "195", null, /halves the answer/u], // 390 ÷ 2
+  [
+    "misreads its own repeat",
+    yarnForEnds,
+    { ends: 22, warpLength: yards(10) },
+    "120",
+    yards,
+    /takes 12 for the 22 of ends/u,
+  ], // 12 × 10
+  [
+    "takes another reed",
+    reedWidth,
+    { ends: 868, sett: endsPerInch(36) },
+    "27.1",
+    inches,
+    /takes 32 for the 36 of sett/u,
+  ], // 868 ÷ 32
+  [
+    "leaves the edge ends out",
+    endsWithSelvedges,
+    { bodyEnds: 480, endsEachSelvedge: 4, floatingEnds: 2 },
+    "482",
+    null,
+    /leaves out 2 × ends each selvedge/u,
+  ],
+  [
+    "counts the picks of another beat",
+    lengthOfPicks,
+    { picksInAll: 300, picks: picksPerInch(15) },
+    "25.0",
+    inches,
+    /takes 12 for the 15 of picks/u,
+  ], // 300 ÷ 12
+  ["weaves one repeat too many", warpLength, napkins, "7.778", yards, /one too many of pieces/u], // 207 ÷ 0.828 + 30 = 280
+  ["takes the weft for equal to the warp", weft, plan, "3020.5", yards, /stops at yarn/u],
+  [
+    "halves the diameter with the count",
+    settByDiameter,
+    { constant: 0.9, yardsPerPound: 3360, ends: 2, intersections: 2 },
+    "1512",
+    null,
+    /forgets the square root/u,
+  ], // 0.9 × 3360 ÷ 2
+  [
+    "takes the price of half a pound for that of a pound",
+    yarnCost,
+    { yarn: pounds(1.5), price: dollars(12), priceMass: pounds(0.5) },
+    "18",
+    dollars,
+    /price mass/u,
+  ], // 1.5 × 12
+];
+
+describe("of twenty-five sums that weavers get wrong", () => {
+  it.each(practice)("one that %s is told", (_what, question, input, written, unit, says) => {
+    expect(practice).toHaveLength(25);
+    const { value, slips: found } = check(question as never, input as never, { written, unit });
+    expect(value === "wrong" ? found.map((one) => one.says).join("\n") : value).toMatch(says);
+  });
+
+  // 4,200 ÷ 2 was printed as 2,400 and 5 % taken off that: two faults, of which the check of line by line finds the first.
+  it("one only is not: a wrong figure carried on", () => {
+    expect(practice.filter(([, , , , , says]) => says.source === "^$")).toHaveLength(1);
   });
 });

@@ -1,6 +1,6 @@
 import type { Line, Tree, Value } from "../formula/index.js";
 
-type Rough = number | readonly number[];
+export type Rough = number | readonly number[];
 
 /** A whole number within reach of a double's residue stays it: ten million ends are no weaver's. */
 const NEAR = 1e-9;
@@ -37,10 +37,18 @@ function roughValue(tree: Tree, known: ReadonlyMap<string, Rough>): Rough {
   return a.map((x, at) => apply(x, isNumber(b) ? b : (b[at] ?? Number.NaN)));
 }
 
-/** Values as doubles, to look through a hundred slips before one is worked out exactly. */
-export function roughly(values: ReadonlyMap<string, Value>): ReadonlyMap<string, Rough> {
-  const plain = (value: Value): Rough => ("toNumber" in value ? value.toNumber() : value.map((one) => one.toNumber()));
-  return new Map([...values].map(([name, value]) => [name, plain(value)]));
+/** Values as doubles, to look through a hundred slips before one is worked out exactly; `seen` keeps those turned once. */
+export function roughly(
+  values: ReadonlyMap<string, Value>,
+  seen: Map<Value, Rough> = new Map<Value, Rough>(),
+): ReadonlyMap<string, Rough> {
+  const known = new Map<string, Rough>();
+  for (const [name, value] of values) {
+    const rough = seen.get(value) ?? ("toNumber" in value ? value.toNumber() : value.map((one) => one.toNumber()));
+    seen.set(value, rough);
+    known.set(name, rough);
+  }
+  return known;
 }
 
 /** Roughly what the last line comes to; not a number where that is none. */

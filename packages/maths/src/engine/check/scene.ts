@@ -7,6 +7,8 @@ export interface Change {
   readonly says: () => string;
   readonly rank: number;
   readonly tree: Tree;
+  /** Set where many pages teach the sum so: where a question states no base it is no slip. */
+  readonly convention?: boolean;
 }
 
 /** What the slips of one line may look at. */

@@ -1,3 +1,5 @@
+import type { UnitVerdict } from "./claim.js";
+
 /** A slip that gives just the number claimed. */
 export interface FoundSlip {
   /** "a sum that … gives this" */
@@ -10,15 +12,23 @@ export interface FoundSlip {
 
 /** What can be said of a claim. */
 export interface Verdict {
-  /** Whether the number is the answer in the unit claimed, to the digits written or within the tolerance named. */
+  /** Whether number and unit are both as good as the answer; by another convention too, where none is stated. */
   readonly right: boolean;
-  readonly value: "right" | "within the tolerance" | "cut off, not rounded" | "wrong";
-  /** Whether the claim is in the unit the question's answer takes, or another of its kind, which is as good. */
-  readonly unit: "as asked" | "another of its kind" | "none wanted";
+  /** The number alone; where the unit is missing or of another kind it is judged in the unit of the answer. */
+  readonly value:
+    | "right"
+    | "within the tolerance"
+    | "right by the adding rule"
+    | "right by the dividing rule"
+    | "cut off, not rounded"
+    | "wrong";
+  readonly unit: UnitVerdict;
+  /** What the digits written are to the answer: all of it, rounded (halves up), cut off, or none of it. */
+  readonly digits: "exact" | "rounded" | "cut off" | "not of the answer";
   /** The exact answer rounded, halves up, to the digits the claim was written to. */
   readonly rounded: string;
   readonly exact: string;
-  /** The slips that give the claim, each alone, the likeliest first; several are a tie. */
+  /** The slips that give the claim, each alone, the likeliest first; several are a tie, as is one with a number cut off. */
   readonly slips: readonly FoundSlip[];
   /** What would tell tied slips apart; null where there is no tie. */
   readonly tellApart: string | null;
@@ -26,4 +36,6 @@ export interface Verdict {
   readonly cost: string | null;
   /** Slips that this check cannot see, because to these digits they give the right answer. */
   readonly unseen: readonly FoundSlip[];
+  /** What else there is to say: of a unit that is not the one asked for, of a convention. */
+  readonly notes: readonly string[];
 }

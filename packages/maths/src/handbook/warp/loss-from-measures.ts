@@ -31,4 +31,5 @@ export const lossFromMeasures: Calculation<LossFromMeasuresInput, Loss> = /* @__
   result: loss("of the first measure"),
   resultIn: [percentLost],
   source: osterkamp,
+  slips: [{ says: "takes the loss from the shorter measure", instead: "loss = (before − after) ÷ after" }],
 }));

@@ -1,0 +1,264 @@
+import { execFileSync } from "node:child_process";
+import { existsSync, readdirSync, readFileSync } from "node:fs";
+import { join } from "node:path";
+import { pathToFileURL } from "node:url";
+import { gzipSync } from "node:zlib";
+import { chromium } from "playwright-core";
+import type { Browser, BrowserContextOptions, Page } from "playwright-core";
+import { afterAll, beforeAll, expect, it } from "vitest";
+import { calculations } from "#ci/inputs.js";
+import { root } from "./built.mjs";
+import { served } from "./docs/served.mjs";
+import { describeWith } from "./program.js";
+
+const BASE = "/a/b/";
+const dist = join(root, "reports/site");
+const axe = readFileSync(join(root, "node_modules/axe-core/axe.min.js"), "utf8");
+const zipped = (path: string): number => gzipSync(readFileSync(path), { level: 9 }).length;
+const kebab = (name: string): string => name.replace(/[A-Z]/gu, (letter) => `-${letter.toLowerCase()}`);
+
+/** Pages of every sort. */
+const sorts = [
+  ...["index.html", "start.html", "weavers-job.html", "stripes.html", "formulas/index.html"],
+  ...["formulas/warp-length.html", "formulas/average-count.html", "guides/percent.html", "errors/ambiguous.html"],
+  "errata.html",
+];
+
+describeWith("Chromium", (executablePath) => {
+  let browser: Browser;
+  let site: Awaited<ReturnType<typeof served>>;
+  const asked: string[] = [];
+
+  beforeAll(async () => {
+    execFileSync(process.execPath, [join(root, "node_modules/vitepress/bin/vitepress.js"), "build", "docs"], {
+      cwd: root,
+      env: { ...process.env, DOCS_BASE: BASE, DOCS_OUT: dist },
+      stdio: "pipe",
+    });
+    site = await served(dist, BASE);
+    browser = await chromium.launch({ executablePath, args: ["--no-sandbox", "--disable-gpu"] });
+  }, 240_000);
+  afterAll(async () => {
+    await browser.close();
+    site.stop();
+  });
+
+  async function on<T>(path: string, options: BrowserContextOptions, look: (page: Page) => Promise<T>): Promise<T> {
+    const context = await browser.newContext(options);
+    try {
+      const page = await context.newPage();
+      page.on("request", (request) => asked.push(request.url()));
+      await page.goto(path.startsWith("file:") ? path : site.address + path, { waitUntil: "networkidle" });
+      return await look(page);
+    } finally {
+      await context.close();
+    }
+  }
+
+  it("has a page for every formula and no other", () => {
+    const pages = readdirSync(join(dist, "formulas")).filter((file) => file.endsWith(".html"));
+    expect(new Set(pages)).toEqual(new Set(["index.html", ...calculations.map(([name]) => `${kebab(name)}.html`)]));
+  });
+
+  it("lists every page in llms.txt, and each has its Markdown", () => {
+    const links = [...readFileSync(join(dist, "llms.txt"), "utf8").matchAll(/\]\((.+?)\)/gu)].map(
+      ([, link = ""]) => link,
+    );
+    expect(links.length).toBeGreaterThan(calculations.length);
+    expect(links.filter((link) => !existsSync(join(dist, link.slice(BASE.length))))).toEqual([]);
+    const html = readdirSync(dist, { recursive: true, encoding: "utf8" }).filter((file) => file.endsWith(".html"));
+    const listed = new Set(links.map((link) => link.slice(BASE.length).replace(/\.md$/u, ".html")));
+    expect(html.filter((file) => file !== "404.html" && !listed.has(file))).toEqual([]);
+  });
+
+  it("has no link to a page or a place on a page that is not there", () => {
+    const html = readdirSync(dist, { recursive: true, encoding: "utf8" }).filter((file) => file.endsWith(".html"));
+    const texts = new Map(html.map((file) => [file, readFileSync(join(dist, file), "utf8")]));
+    const placesOf = (text: string): ReadonlySet<string> =>
+      new Set([...text.matchAll(/ id="([^"]+)"/gu)].map(([, id = ""]) => id));
+    const places = new Map([...texts].map(([file, text]) => [file, placesOf(text)]));
+    const dead = [...texts].flatMap(([file, text]) =>
+      [...text.matchAll(/<a [^>]*?href="([^"]+)"/gu)].flatMap(([, href = ""]) => {
+        const to = new URL(href, `http://site${BASE}${file}`);
+        if (to.host !== "site" || /\.(?:md|txt|svg|json|xlsx|js|html\.md)$/u.test(to.pathname)) return [];
+        const path = decodeURIComponent(to.pathname.slice(BASE.length)).replace(/(^|\/)$/u, "$1index.html");
+        const place = decodeURIComponent(to.hash.slice(1));
+        const known = places.get(path);
+        return known !== undefined && (place === "" || known.has(place)) ? [] : [`${file}: ${href}`];
+      }),
+    );
+    expect(dead).toEqual([]);
+  });
+
+  it.each(sorts)("%s can be read by everybody, light and dark, wide and on a phone", async (path) => {
+    await on(path, {}, async (page) => {
+      for (const colorScheme of ["light", "dark"] as const) {
+        for (const width of [1280, 390]) {
+          await page.emulateMedia({ colorScheme });
+          await page.setViewportSize({ width, height: 900 });
+          if ((await page.evaluate("typeof axe")) === "undefined") await page.evaluate(axe);
+          const found = await page.evaluate(
+            "axe.run().then(({ violations }) => violations.map(({ id, nodes }) => `${id}: ${nodes[0].html.slice(0, 120)}`))",
+          );
+          expect(found, `${colorScheme}, ${String(width)} px`).toEqual([]);
+        }
+      }
+    });
+  });
+
+  it.each(sorts)("%s does not scroll sideways at 320 px", async (path) => {
+    const over = await on(path, { viewport: { width: 320, height: 700 } }, (page) =>
+      page.evaluate("document.documentElement.scrollWidth - document.documentElement.clientWidth"),
+    );
+    expect(over).toBeLessThanOrEqual(0);
+  });
+
+  it("works a formula as one types, keeps it in the address, and tells a slip", async () => {
+    await on("formulas/warp-length.html", {}, async (page) => {
+      const wanted = { pieces: "8", "finished length": "21", "hem each end": "1", "loom to finished": "10" };
+      for (const [label, value] of Object.entries({ ...wanted, "take-up": "8", "loom waste": "30" })) {
+        await page.getByLabel(label, { exact: true }).fill(value);
+      }
+      for (const field of ["finished length", "hem each end", "loom waste"]) {
+        await page.getByLabel(`unit of ${field}`, { exact: true }).selectOption("inches");
+      }
+      // By hand: 8 × 23 ÷ 0.9 ÷ 0.92 + 30 = 252.222 in.
+      expect(await page.locator("output").innerText()).toContain("252.222 in");
+      expect(await page.locator(".working").innerText()).toContain("8 × 23 in ÷ (1 − 10 %)");
+      await page.getByLabel("Check my answer").fill("7.01");
+      await page.getByLabel("unit of my answer").selectOption("yards");
+      await expect.poll(() => page.locator(".mine .is").innerText()).toMatch(/^Right/u);
+      await page.getByLabel("Check my answer").fill("6.94");
+      await expect.poll(() => page.locator(".mine .is").innerText()).toContain("instead of dividing");
+      await page.reload({ waitUntil: "networkidle" });
+      await expect.poll(() => page.locator("output").innerText()).toContain("252.222 in");
+      await page.getByLabel("loom to finished", { exact: true }).fill("100");
+      await expect.poll(() => page.locator("output").innerText()).toContain("less than 100 %");
+    });
+  });
+
+  it("lets a keyboard alone reach and change every input", async () => {
+    await on("formulas/warp-length.html", {}, async (page) => {
+      const reached = new Set<string>();
+      for (let presses = 0; presses < 60; presses += 1) {
+        await page.keyboard.press("Tab");
+        reached.add(
+          String(await page.evaluate("document.activeElement.id || document.activeElement.getAttribute('aria-label')")),
+        );
+      }
+      const inputs = await page.evaluate<string[]>(
+        "[...document.querySelectorAll('main input, main select')].map((one) => one.id || one.getAttribute('aria-label'))",
+      );
+      expect(inputs.filter((one) => !reached.has(one))).toEqual([]);
+    });
+  });
+
+  it("leads from home by keyboard in four steps to the length for eight napkins and why adding gives less", async () => {
+    await on("index.html", {}, async (page) => {
+      expect(await page.locator("main").innerText()).toContain("7.006 yd");
+      await page.getByRole("link", { name: "Why adding the percentage gives less" }).focus();
+      await page.keyboard.press("Enter");
+      await page.waitForURL("**/guides/percent.html");
+      await expect.poll(() => page.locator("main").innerText()).toContain("184 ÷ 0.9 = 204.444");
+    });
+  });
+
+  it("winds and draws a written order", async () => {
+    await on("stripes.html", {}, async (page) => {
+      await page.getByLabel("The order, end 1 first").fill("10 madder, [4 white, 3 blue] 2 times");
+      await expect.poll(() => page.locator("#totals + p").innerText()).toContain("24 ends");
+      expect(await page.locator(".picture rect").count()).toBe(5);
+      await page.getByLabel("The order, end 1 first").fill('5 <img src=x onerror="document.title=1">');
+      expect(await page.locator("main img").count()).toBe(0);
+    });
+  });
+
+  it.each([
+    ["EPI", "sett"],
+    ["dents", "dents"],
+    ["shrinkage", "loss"],
+    ["plied", "folded"],
+    ["Excel", "spreadsheet"],
+    ["tartan", "stripes"],
+    ["heddles", "heald"],
+    ["yardage", "length"],
+    ["cones", "packages"],
+    ["install", "start"],
+    ["waste", "warp"],
+    ["hem", "length"],
+    ["denier", "count"],
+    ["wraps", "wraps"],
+    ["price", "price"],
+    ["label", "yield-of-nominal"],
+    ["crimp", "crimp"],
+    ["knots", "hours-to-join"],
+    ["selvedge", "selvedges"],
+    ["humidity", "regain"],
+  ])("finds %s among the first three", async (word, wanted) => {
+    await on("index.html", {}, async (page) => {
+      await page.getByRole("button", { name: "Search" }).click();
+      await page.getByLabel("Search the pages").fill(word);
+      await page.locator("dialog li").first().waitFor();
+      const first = await page.evaluate(
+        "[...document.querySelectorAll('dialog li a')].slice(0, 3).map((one) => one.getAttribute('href')).join(' ')",
+      );
+      expect(first).toContain(wanted);
+    });
+  });
+
+  it("shows formula, working and cases without JavaScript, and from the disk", async () => {
+    const file = pathToFileURL(join(dist, "formulas/warp-length.html")).href;
+    for (const [path, options] of [
+      ["formulas/warp-length.html", { javaScriptEnabled: false }],
+      [file, {}],
+    ] as const) {
+      await on(path, options, async (page) => {
+        const text = await page.locator("main").innerText();
+        expect(await page.locator("math").count()).toBe(1);
+        expect(text).toContain("≈ 321.667 cm");
+        expect(text).toContain("5000/143");
+        const link = await page.locator("main a", { hasText: "Warp length by adding" }).first().getAttribute("href");
+        expect(new URL(link ?? "", page.url()).href).toContain("warp-length-by-adding.html");
+        const colour = await page.evaluate("getComputedStyle(document.body).backgroundColor").catch(() => "off");
+        expect(colour).not.toBe("rgba(0, 0, 0, 0)");
+      });
+    }
+  });
+
+  it("prints the formula, the inputs, the working and the version, and no menu", async () => {
+    await on("formulas/warp-length.html", {}, async (page) => {
+      await page.emulateMedia({ media: "print" });
+      expect(await page.getByRole("navigation").isVisible()).toBe(false);
+      for (const shown of ["math", ".working", "footer", "#warpLength-pieces"]) {
+        expect(await page.locator(shown).first().isVisible()).toBe(true);
+      }
+      expect((await page.pdf({ format: "A4" })).length).toBeGreaterThan(10_000);
+    });
+  });
+
+  it("stays small: a formula page, its scripts and its style", async () => {
+    const scripts = new Set<string>();
+    await on("formulas/warp-length.html", {}, async (page) => {
+      const names = await page.evaluate<string[]>("performance.getEntriesByType('resource').map(({ name }) => name)");
+      for (const name of names) if (name.endsWith(".js")) scripts.add(name);
+      const shifted = await page.evaluate<number>(
+        "new Promise((resolve) => new PerformanceObserver((list) => resolve(list.getEntries().reduce((sum, { value }) => sum + value, 0)))" +
+          ".observe({ type: 'layout-shift', buffered: true }) ?? setTimeout(() => resolve(0), 500))",
+      );
+      expect(shifted).toBeLessThan(0.02);
+    });
+    expect([...scripts].filter((name) => name.includes("search"))).toEqual([]);
+    const bytes = [...scripts].reduce((sum, name) => sum + zipped(join(dist, name.slice(site.address.length))), 0);
+    const style = readdirSync(join(dist, "assets")).find((file) => file.endsWith(".css")) ?? "";
+    expect(bytes).toBeLessThanOrEqual(110_000);
+    expect(zipped(join(dist, "assets", style))).toBeLessThanOrEqual(25_000);
+    expect(zipped(join(dist, "formulas/warp-length.html"))).toBeLessThanOrEqual(15_000);
+  });
+
+  it("asks nothing of any other origin and sets no cookie", async () => {
+    const cookies = await on("stripes.html", {}, (page) => page.context().cookies());
+    expect(cookies).toEqual([]);
+    expect(asked.length).toBeGreaterThan(0);
+    expect(asked.filter((url) => !url.startsWith(site.address) && !/^(?:file|data):/u.test(url))).toEqual([]);
+  });
+});
