@@ -1,16 +1,25 @@
 import { partsOf } from "./parts.js";
-import type { Working } from "./explain.js";
+import type { Working } from "./working.js";
 
 const SIGNS: Readonly<Record<string, string>> = {
   ...{ "+": "+", "−": "-", "×": "\\times", "÷": "\\div", "√": "\\surd", Σ: "\\textstyle\\sum" },
   ...{ "(": "(", ")": ")", ",": ",", "=": "=", "≈": "\\approx" },
 };
 
+/** Marks that LaTeX acts upon, as it prints them. */
+const MARKS: Readonly<Record<string, string>> = {
+  "\\": "\\textbackslash{}",
+  "^": "\\textasciicircum{}",
+  "~": "\\textasciitilde{}",
+};
+
 function latex(text: string): string {
   return partsOf(text)
     .map(({ what, text: own }) => {
       if (what === "sign") return SIGNS[own] ?? own;
-      return what === "number" ? own : `\\text{${own.replace(/[\\{}$&#%_^~]/gu, (mark) => `\\${mark}`)}}`;
+      return what === "number"
+        ? own
+        : `\\text{${own.replace(/[\\{}$&#%_^~]/gu, (mark) => MARKS[mark] ?? `\\${mark}`)}}`;
     })
     .join(" ");
 }
