@@ -1,12 +1,12 @@
 // pnpm release:check: the tarballs that would be published, installed in a bare project and used in every way promised.
-// It asks the registry for other Nodes, Deno and compilers; nothing of ours is published.
+// It asks the registry for other Nodes, Deno and compilers; nothing of ours is published. It wants packages already built.
 import { spawnSync } from "node:child_process";
-import { cpSync, mkdirSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { cpSync, mkdirSync, mkdtempSync, readdirSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { build } from "esbuild";
 import { chromium } from "playwright-core";
-import { packageNames } from "./built.mjs";
+import { packageNames, root } from "./built.mjs";
 import { installPacked, packedTarballs } from "./packed.mjs";
 
 const folder = mkdtempSync(join(tmpdir(), "thrum-release-"));
@@ -46,7 +46,7 @@ function scripts() {
     "two.mjs",
     `${esm}import { inches as others } from "./second/@thrum/maths/dist/index.js";\nconsole.log(warpLength(${input.replace("inches(21)", "others(21)")}).in(yards));`,
   );
-  const typed = `${esm}export const answer: number = ${answer};\n`;
+  const typed = `${everyPackage}\n${esm}export const answer: number = ${answer};\nexport const all = [${ALL.map((_, at) => `all${at}`).join(", ")}];\n`;
   for (const name of ["typed.mts", "typed.cts", "typed.ts"]) file(name, typed);
   // A second copy, as another dependency would bring one.
   mkdirSync(join(folder, "second/@thrum"), { recursive: true });
@@ -54,7 +54,25 @@ function scripts() {
 }
 
 const tsc = (version, ...options) =>
-  npx(`typescript@${version}`, "tsc", "--noEmit", "--strict", "--target", "es2022", "--skipLibCheck", ...options);
+  npx(`typescript@${version}`, "tsc", "--noEmit", "--strict", "--target", "es2022", ...options);
+
+/** The plan of an example, printed by the installed command: 9 × 17.5 ÷ 0.9 ÷ 0.92 + 10 = 200.21739 in = 5.56159 yd. */
+function command() {
+  cpSync(join(root, "examples/hall-napkins/job.yaml"), join(folder, "job.yaml"));
+  const { right, said } = run("npx", "--no-install", "thrum", "plan", "job.yaml");
+  return { right: right && said.includes("5.56159 yd"), said };
+}
+
+/** What a package must bring along besides its code. */
+function papers() {
+  const missing = ALL.flatMap((name) => {
+    const brought = readdirSync(join(folder, "node_modules", name));
+    return ["LICENSE", "README.md", "package.json"]
+      .filter((paper) => !brought.includes(paper))
+      .map((paper) => `${name}/${paper}`);
+  });
+  return { right: missing.length === 0, said: missing.join(", ") };
+}
 
 async function browserPage() {
   const { outputFiles } = await build({
@@ -77,22 +95,35 @@ async function browserPage() {
   }
 }
 
-const bundler = ["--module", "esnext", "--moduleResolution", "bundler", "typed.ts"];
+const onNode = (version) => ({
+  [`ES module, Node ${version}`]: () => rightNumber(npx(`node@${version}`, "node", "sum.mjs")),
+  [`require, Node ${version}`]: () => rightNumber(npx(`node@${version}`, "node", "sum.cjs")),
+});
+const forTypeScript = (version, commonJs) => ({
+  [`TypeScript ${version}, module`]: () => tsc(version, "--module", "nodenext", "typed.mts"),
+  [`TypeScript ${version}, bundler`]: () =>
+    tsc(version, "--module", "esnext", "--moduleResolution", "bundler", "typed.ts"),
+  ...(commonJs && { [`TypeScript ${version}, CommonJS`]: () => tsc(version, "--module", "nodenext", "typed.cts") }),
+});
+
 const ways = {
+  "licence and README in each package": papers,
   "ES module, this Node": () => rightNumber(run(process.execPath, "sum.mjs")),
   "require, this Node": () => rightNumber(run(process.execPath, "sum.cjs")),
   "Object.prototype extended": () => rightNumber(run(process.execPath, "extended.mjs")),
   "two copies installed": () => rightNumber(run(process.execPath, "two.mjs")),
-  "ES module, Node 22": () => rightNumber(npx("node@22", "node", "sum.mjs")),
-  "require, Node 22": () => rightNumber(npx("node@22", "node", "sum.cjs")),
-  "ES module, Node 24": () => rightNumber(npx("node@24", "node", "sum.mjs")),
+  "the command": command,
+  ...onNode("20.19"),
+  ...onNode("22"),
+  ...onNode("24"),
   Deno: () =>
     rightNumber(npx("deno", "deno", "run", "--allow-read", "--allow-env", "--node-modules-dir=manual", "sum.mjs")),
-  "TypeScript 5.5, module": () => tsc("5.5", "--module", "nodenext", "typed.mts"),
-  "TypeScript 5.5, bundler": () => tsc("5.5", ...bundler),
-  "TypeScript 5.8, CommonJS": () => tsc("5.8", "--module", "nodenext", "typed.cts"),
-  "TypeScript newest, module": () => tsc("latest", "--module", "nodenext", "typed.mts"),
-  "TypeScript newest, bundler": () => tsc("latest", ...bundler),
+  ...forTypeScript("5.5", false),
+  ...forTypeScript("5.6", false),
+  ...forTypeScript("5.7", false),
+  ...forTypeScript("5.8", true),
+  ...forTypeScript("5.9", true),
+  ...forTypeScript("latest", true),
   "a page in Chromium": browserPage,
 };
 

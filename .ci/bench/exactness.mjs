@@ -1,7 +1,8 @@
 // Conversions and quotients, there and back, against what is exactly true.
 import { Decimal } from "decimal.js";
 import { built } from "../built.mjs";
-import { atLeast, exactly } from "./row.mjs";
+import { peers } from "./peers.mjs";
+import { atLeast, exactly, told } from "./row.mjs";
 
 const upTo = (last) => Array.from({ length: last }, (_, index) => index + 1);
 
@@ -13,6 +14,11 @@ function yardRows({ inches, yards }) {
     exactly("yards to inches and back, of 2000", back.length, 2000),
   ];
 }
+
+const peerRows = () =>
+  Object.entries(peers).map(([name, peer]) =>
+    told(`yards read in inches by ${name}, of 2000`, upTo(2000).filter((n) => peer.inches(n) === 36 * n).length, ""),
+  );
 
 function roundTripRow({ inUnit, yards, feet, inches, metres, centimetres, millimetres }) {
   const units = [yards, feet, inches, metres, centimetres, millimetres];
@@ -48,5 +54,5 @@ function roundingRows({ endsForWidth, endsPerInch, reedWidth }) {
 
 export async function figures() {
   const maths = await built("maths");
-  return [...yardRows(maths), roundTripRow(maths), ...roundingRows(maths)];
+  return [...yardRows(maths), ...peerRows(), roundTripRow(maths), ...roundingRows(maths)];
 }

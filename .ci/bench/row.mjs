@@ -12,3 +12,11 @@ export function atMost(line, figure, budget, unit) {
 export function atLeast(line, figure, budget, unit) {
   return { line, figure: `${three(figure)} ${unit}`, budget: `≥ ${three(budget)} ${unit}`, holds: figure >= budget };
 }
+
+/** A figure without a budget, shown for comparison. */
+export const told = (line, figure, unit) => ({
+  line,
+  figure: `${three(figure)} ${unit}`.trim(),
+  budget: "",
+  holds: true,
+});

@@ -6,8 +6,8 @@ import { frozen } from "./frozen.js";
 import { rememberChecked } from "./checked-jobs.js";
 import { checkedJob } from "./job-faults.js";
 import type { Job } from "./job.js";
+import { keyText, lineFinder } from "./line-finder.js";
 import { pathText, receivedText } from "./placed-fault.js";
-import type { Place } from "./placed-fault.js";
 import { jobSchema } from "./schema.js";
 import { writtenAmounts } from "./written-amounts.js";
 
@@ -18,16 +18,6 @@ export type JobReading =
 const LONGEST = 100_000;
 const WRITTEN = jobSchema(writtenAmounts);
 
-/** The line of the nearest thing on the path that stands in the file. */
-function lineOf(document: Document, lines: LineCounter, path: Place): number {
-  for (let length = path.length; length >= 0; length--) {
-    const node: unknown = length === 0 ? document.contents : document.getIn(path.slice(0, length), true);
-    const range = (node as { range?: readonly number[] | null } | null | undefined)?.range;
-    if (range?.[0] !== undefined) return lines.linePos(range[0]).line;
-  }
-  return 1;
-}
-
 /** What the parser could not read or did not know; one slip may upset it in many places, so each line is told once. */
 function parserFaults({ errors, warnings }: Document, lines: LineCounter): readonly JobFault[] {
   const faults = [...errors, ...warnings].map(({ message, pos }): JobFault => {
@@ -36,7 +26,34 @@ function parserFaults({ errors, warnings }: Document, lines: LineCounter): reado
     const line = lines.linePos(pos[0]).line;
     return { code: "unreadable", line, path: "", expected: "plain YAML, or JSON", received, remedy: "" };
   });
-  return faults.filter(({ line }, at) => faults.findIndex((other) => other.line === line) === at);
+  const toldLines = new Set<number>();
+  return faults.filter(({ line }) => !toldLines.has(line) && toldLines.add(line));
+}
+
+/** Keys written twice in one part; the parser itself takes far longer to find them than to read the file. */
+function doubledKeys(document: Document, lines: LineCounter): readonly JobFault[] {
+  const faults: JobFault[] = [];
+  visit(document, {
+    Map: (_, { items }) => {
+      const seen = new Set<string>();
+      for (const { key } of items) {
+        const name = keyText(key);
+        const line = lines.linePos((key as { range?: readonly number[] }).range?.[0] ?? 0).line;
+        const received = `${shownText(name)} once more`;
+        if (seen.has(name))
+          faults.push({
+            code: "unreadable",
+            line,
+            path: "",
+            expected: "every key once",
+            received,
+            remedy: "Keep one.",
+          });
+        seen.add(name);
+      }
+    },
+  });
+  return faults;
 }
 
 /** References to other parts of the file could make it grow without end, and hide what a reader sees. */
@@ -78,18 +95,19 @@ export function readJob(text: unknown): JobReading {
     });
   }
   const lines = new LineCounter();
-  const document = parseDocument(text, { lineCounter: lines, version: "1.2", uniqueKeys: true });
+  const document = parseDocument(text, { lineCounter: lines, version: "1.2", uniqueKeys: false });
   const unreadable = parserFaults(document, lines);
   if (unreadable.length > 0) return refuse(...unreadable);
-  const aliases = aliasFaults(document, lines);
-  if (aliases.length > 0) return refuse(...aliases);
+  const unclear = [...aliasFaults(document, lines), ...doubledKeys(document, lines)];
+  if (unclear.length > 0) return refuse(...unclear);
   const checked = checkedJob(WRITTEN, document.toJS());
   if (checked.ok) {
     rememberChecked(checked.job);
     return frozen({ ok: true, job: checked.job });
   }
+  const lineOf = lineFinder(document, lines);
   const faults = checked.faults.map(({ path, ...fault }) => ({
-    line: lineOf(document, lines, path),
+    line: lineOf(path),
     path: pathText(path),
     ...fault,
   }));

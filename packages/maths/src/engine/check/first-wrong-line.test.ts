@@ -53,5 +53,8 @@ describe("a working written line by line", () => {
   it("takes a line left out for right, and refuses a figure that is no number", () => {
     expect(judged({ warp: "252.2" })).toEqual(["right"]);
     expect(() => judged({ warp: "about 250" })).toThrow("a number as it was written");
+    expect(() => judged({ wrap: "252.2" })).toThrow(
+      'only cutLength, onLoom, threadInCloth, warp, received the text "wrap"',
+    );
   });
 });

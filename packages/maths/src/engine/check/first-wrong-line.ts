@@ -1,6 +1,8 @@
 import { Decimal, decimalText } from "../numbers.js";
 import { declarationOf, run, stepsOf } from "../formula/index.js";
 import type { Calculation, Run, Step, Value } from "../formula/index.js";
+import { described } from "../quantity/index.js";
+import { QuantityError } from "../refusal.js";
 import { inWords } from "../working/index.js";
 import { readClaim } from "./claim.js";
 import { slipsOf } from "./slips.js";
@@ -42,6 +44,14 @@ function slipsAt(
   return [...new Set(says)];
 }
 
+/** A figure for a line the formula does not have would be passed over without a word. */
+function refuseOthers(figures: object, lines: readonly string[]): void {
+  const other = Object.keys(figures).find((name) => !lines.includes(name));
+  if (other === undefined) return;
+  const [where, expected] = ["firstWrongLine(…, figures)", `only ${lines.join(", ")}`];
+  throw new QuantityError({ code: "unknown-field", where, expected, received: described(other), remedy: "" });
+}
+
 /**
  * Judges a whole working line by line, so that one slip is reported once: each line from those above it as written.
  *
@@ -49,7 +59,7 @@ function slipsAt(
  * @param input what one would call it with
  * @param figures the number written for each line, by the line's name, counted in the units `explain` works in; a line left out is
  *   taken for right
- * @throws QuantityError "unreadable" for a figure that is no number
+ * @throws QuantityError "unreadable" for a figure that is no number, "unknown-field" for a line the formula does not have
  */
 export function firstWrongLine<I>(
   calculation: Calculation<I, unknown>,
@@ -57,6 +67,10 @@ export function firstWrongLine<I>(
   figures: Readonly<Record<string, string>>,
 ): readonly JudgedLine[] {
   const worked = run(declarationOf("firstWrongLine", calculation), input);
+  refuseOthers(
+    figures,
+    worked.steps.map(({ name }) => name),
+  );
   const known = new Map<string, Value>(worked.values);
   const above: Step[] = [];
   const judged: JudgedLine[] = [];

@@ -1,8 +1,8 @@
 const SHOWN_LENGTH = 40;
 
 function clean(text: string): string {
-  const printable = text.replace(/[\p{Cc}\p{Cf}\p{Zl}\p{Zp}]/gu, "�");
-  return printable.length > SHOWN_LENGTH ? `${printable.slice(0, SHOWN_LENGTH)}…` : printable;
+  const printable = text.slice(0, SHOWN_LENGTH).replace(/[\p{Cc}\p{Cf}\p{Zl}\p{Zp}]/gu, "�");
+  return text.length > SHOWN_LENGTH ? `${printable}…` : printable;
 }
 
 /** What was received, in a few words fit for any screen: never longer than a line, never a control character. */

@@ -2,6 +2,7 @@ import type { Decimal as DecimalNumber } from "../numbers.js";
 import { Decimal, decimalText, isDecimalText } from "../numbers.js";
 import { QuantityError } from "../refusal.js";
 import { described } from "./described.js";
+import { quickRatio } from "./quick-ratio.js";
 import type { Unit } from "./unit.js";
 
 /** The unit behind a quantity, shared by every copy of this package; the number is that of the layout. */
@@ -22,16 +23,8 @@ export interface Quantity<D extends string> {
   toString(): string;
 }
 
-const POWERS_OF_TEN: readonly number[] = Array.from({ length: 16 }, (_, power) => Number(`1e${String(power)}`));
-
-/** One correctly rounded division where both products are whole numbers a double holds; null where they are not. */
-function quickRatio(value: string, n: number, d: number): number | null {
-  if (value.length > 15) return null;
-  const point = value.indexOf(".");
-  const whole = point < 0 ? Number(value) : Number(value.slice(0, point) + value.slice(point + 1));
-  const over = whole * n;
-  const under = point < 0 ? d : d * (POWERS_OF_TEN[value.length - point - 1] ?? Number.NaN);
-  return Number.isSafeInteger(over) && Number.isSafeInteger(under) ? over / under : null;
+function told(this: Quantity<string>): string {
+  return plainText(this);
 }
 
 const behaviour = {
@@ -43,9 +36,7 @@ const behaviour = {
     const quick = Number.isSafeInteger(n) && Number.isSafeInteger(d) ? quickRatio(this.value, n, d) : null;
     return quick ?? decimalIn(this, own, unit).toNumber();
   },
-  toString(this: Quantity<string>): string {
-    return plainText(this);
-  },
+  toString: told,
   [Symbol.toPrimitive](this: Quantity<string>, hint: string): string {
     if (hint === "string") return plainText(this);
     throw new QuantityError({
@@ -57,8 +48,9 @@ const behaviour = {
         "Quantities refuse + - * / < >: use sum, difference, times, ratio or compare, or read a number with .in(unit).",
     });
   },
-  [Symbol.for("nodejs.util.inspect.custom")](this: Quantity<string>): string {
-    return plainText(this);
+  [Symbol.for("nodejs.util.inspect.custom")]: told,
+  [Symbol.for("Jupyter.display")](this: Quantity<string>): Readonly<Record<string, string>> {
+    return { "text/plain": plainText(this) };
   },
 };
 
@@ -94,8 +86,11 @@ export function isUnit(candidate: unknown): candidate is Unit<string> {
 
 /** Whether this is a list of units, one or more, all of the dimension. */
 export function areUnitsOf(dimension: string | undefined, units: unknown): boolean {
-  if (!Array.isArray(units) || units.length === 0) return false;
-  return units.every((one: unknown) => isUnit(one) && one.dimension === dimension);
+  return (
+    Array.isArray(units) &&
+    units.length > 0 &&
+    units.every((one: unknown) => isUnit(one) && one.dimension === dimension)
+  );
 }
 
 /** The unit of a genuine quantity; null for anything else, copies and tampered ones among them. */

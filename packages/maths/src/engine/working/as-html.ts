@@ -1,6 +1,6 @@
 import { escaped, asMathML } from "./as-mathml.js";
 import { sourceText } from "./as-text.js";
-import type { Working } from "./explain.js";
+import type { Working } from "./working.js";
 
 /** A working as a piece of HTML: a table of what went in, the lines as MathML, the source. */
 export function asHtml(working: Working): string {

@@ -1,9 +1,16 @@
 import { partsOf } from "./parts.js";
-import type { Working } from "./explain.js";
+import type { Working } from "./working.js";
 
 const SIGNS: Readonly<Record<string, string>> = {
   ...{ "+": "+", "−": "-", "×": "\\times", "÷": "\\div", "√": "\\surd", Σ: "\\textstyle\\sum" },
   ...{ "(": "(", ")": ")", ",": ",", "=": "=", "≈": "\\approx" },
+};
+
+/** Marks that LaTeX acts upon, as it prints them. */
+const MARKS: Readonly<Record<string, string>> = {
+  "\\": "\\textbackslash{}",
+  "^": "\\textasciicircum{}",
+  "~": "\\textasciitilde{}",
 };
 
 function latex(text: string): string {
@@ -11,7 +18,9 @@ function latex(text: string): string {
     .map(({ what, text: own }, at, parts) => {
       const gap = parts[at - 1]?.what === "number" ? " " : "";
       if (what === "sign") return SIGNS[own] ?? own;
-      return what === "number" ? own : `\\text{${gap}${own.replace(/[\\{}$&#%_^~]/gu, (mark) => `\\${mark}`)}}`;
+      return what === "number"
+        ? own
+        : `\\text{${gap}${own.replace(/[\\{}$&#%_^~]/gu, (mark) => MARKS[mark] ?? `\\${mark}`)}}`;
     })
     .join(" ");
 }

@@ -1,8 +1,8 @@
 import { described } from "../quantity/index.js";
 import { QuantityError } from "../refusal.js";
 import { sourceText } from "./as-text.js";
-import { isWorking } from "./explain.js";
-import type { Working } from "./explain.js";
+import { isWorking } from "./working.js";
+import type { Working } from "./working.js";
 
 /** Text with nothing left that Markdown or HTML would act on. */
 function plain(text: string): string {
@@ -31,11 +31,13 @@ export function asMarkdown(working: Working): string {
   const conversions = working.conversions.map(({ name, text }) => `- ${plain(name)}: ${plain(text)}`);
   const steps = working.steps.map(({ name, formula, numbers, sign, value }, at) => {
     const middle = numbers !== formula && numbers !== value ? [`= ${plain(numbers)}`] : [];
-    return `${String(at + 1)}. ${[`**${plain(name)}** = ${plain(formula)}`, ...middle, `${sign} **${plain(value)}**`].join("<br>")}`;
+    return `${String(at + 1)}. ${[`**${plain(name)}** = ${plain(formula)}`, ...middle, `${plain(sign)} **${plain(value)}**`].join("<br>")}`;
   });
   const last = working.steps.at(-1);
   const result =
-    last?.value === working.result.value ? [] : [`That is ${working.result.sign} **${plain(working.result.value)}**.`];
+    last?.value === working.result.value
+      ? []
+      : [`That is ${plain(working.result.sign)} **${plain(working.result.value)}**.`];
   return [
     ["| | | |", "|---|---|---|", ...inputs].join("\n"),
     conversions.join("\n"),

@@ -1,5 +1,5 @@
 import { partsOf } from "./parts.js";
-import type { Working } from "./explain.js";
+import type { Working } from "./working.js";
 
 /** Text that HTML and MathML take as it is. */
 export function escaped(text: string): string {
@@ -19,7 +19,7 @@ function row(text: string): string {
 }
 
 function line(left: string, sign: string, right: string): string {
-  return `<mtr><mtd>${row(left)}</mtd><mtd><mo>${sign}</mo>${row(right)}</mtd></mtr>`;
+  return `<mtr><mtd>${row(left)}</mtd><mtd><mo>${escaped(sign)}</mo>${row(right)}</mtd></mtr>`;
 }
 
 /** A working as MathML, presentation elements only: words stay words, so that a screen reader reads them so. */

@@ -1,8 +1,8 @@
 import type { Source } from "../formula/index.js";
 import { quantityText } from "../quantity/index.js";
 import type { Quantity, TextOptions } from "../quantity/index.js";
-import { isWorking } from "./explain.js";
-import type { Working } from "./explain.js";
+import { isWorking } from "./working.js";
+import type { Working } from "./working.js";
 
 /** A source as a reader looks it up. */
 export function sourceText({ author, title, year, place }: Source): string {

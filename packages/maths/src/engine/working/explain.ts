@@ -1,32 +1,11 @@
 import type { Decimal } from "../numbers.js";
 import { declarationOf, dimensionsOf, formulaStyle, run, treeText, writtenOut } from "../formula/index.js";
-import type { Calculation, Powers, Run, Source, Step, Value } from "../formula/index.js";
+import type { Calculation, Powers, Run, Step, Value } from "../formula/index.js";
+import { asHtml } from "./as-html.js";
+import { asText } from "./as-text.js";
 import { conversionsOf, inputText } from "./inputs.js";
 import { amount, counted, inWords, symbolFor, symbolOf } from "./words.js";
-
-/** One line of a working: the formula, the numbers in it, and what they come to. */
-export interface WorkingStep {
-  readonly name: string;
-  readonly formula: string;
-  readonly numbers: string;
-  readonly sign: "=" | "≈";
-  readonly value: string;
-}
-
-/** A whole working as data; the printers write it out. */
-export interface Working {
-  readonly name: string;
-  readonly inputs: readonly { readonly name: string; readonly value: string; readonly meaning: string }[];
-  readonly conversions: readonly { readonly name: string; readonly text: string }[];
-  readonly steps: readonly WorkingStep[];
-  readonly result: { readonly sign: "=" | "≈"; readonly value: string };
-  readonly source: Source;
-}
-
-/** Whether this is what `explain` gives. */
-export function isWorking(thing: unknown): thing is Working {
-  return typeof thing === "object" && thing !== null && Object.hasOwn(thing, "steps");
-}
+import type { Working, WorkingStep } from "./working.js";
 
 /** How many members each list has. */
 function sizesOf(values: ReadonlyMap<string, Value>): ReadonlyMap<string, number> {
@@ -98,7 +77,7 @@ export function explain<I>(calculation: Calculation<I, unknown>, input: NoInfer<
   const worked = run(declarationOf("explain", calculation), input);
   const { declared, inputs, unit, value } = worked;
   const result = amount(value, unit === null ? counted(value, declared.result.noun) : unit.symbol);
-  return {
+  const working: Working = {
     name: inWords(declared.name),
     inputs: [...inputs].map(([name, read]) => ({
       name: inWords(name),
@@ -110,4 +89,8 @@ export function explain<I>(calculation: Calculation<I, unknown>, input: NoInfer<
     result: { sign: result.exact ? "=" : "≈", value: result.text },
     source: declared.source,
   };
+  // What a notebook shows for it, the richest kind it can.
+  return Object.defineProperty(working, Symbol.for("Jupyter.display"), {
+    value: () => ({ "text/plain": asText(working), "text/html": asHtml(working) }),
+  });
 }

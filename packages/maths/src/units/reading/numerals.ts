@@ -9,10 +9,16 @@ export interface NumeralMarks {
   readonly group: string | null;
 }
 
+const LONGEST = 40;
+
 /** Whether the locale is one whose marks are known here: any other would be read by those of the machine. */
 function isLocale(locale: unknown): boolean {
   try {
-    return typeof locale === "string" && Intl.NumberFormat.supportedLocalesOf(locale).length === 1;
+    return (
+      typeof locale === "string" &&
+      locale.length <= LONGEST &&
+      Intl.NumberFormat.supportedLocalesOf(locale).length === 1
+    );
   } catch {
     return false;
   }

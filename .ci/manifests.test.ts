@@ -1,0 +1,77 @@
+// What each package, workflow and citation must say before anything is published.
+import { readdirSync, readFileSync } from "node:fs";
+import { describe, expect, it } from "vitest";
+import { packageNames, root } from "./built.mjs";
+
+interface Manifest {
+  readonly version: string;
+  readonly license: string;
+  readonly keywords: readonly string[];
+  readonly types: string;
+  readonly engines: { readonly node: string };
+  readonly scripts: Readonly<Record<string, string>>;
+  readonly dependencies?: Readonly<Record<string, string>>;
+}
+
+const text = (file: string): string => readFileSync(`${root}${file}`, "utf8");
+const manifest = (name: string): Manifest => JSON.parse(text(`packages/${name}/package.json`)) as Manifest;
+
+/** All that is needed at run time, by name: a new one is a decision, not a change in passing. */
+const allowed = ["decimal.js", "fflate", "valibot", "yaml"];
+
+describe.each(packageNames)("@thrum/%s", (name) => {
+  const { license, keywords, types, engines, scripts, dependencies = {} } = manifest(name);
+
+  it("says its licence, its types, the Node it needs and five words to find it by", () => {
+    expect({ license, types, node: engines.node }).toEqual({
+      license: "MIT",
+      types: "./dist/index.d.ts",
+      node: ">=20.19",
+    });
+    expect(new Set(keywords).size).toBeGreaterThanOrEqual(5);
+  });
+
+  it("runs nothing when it is installed", () => {
+    expect(Object.keys(scripts)).toEqual(["build"]);
+  });
+
+  it("needs our packages and the few libraries that were chosen, each at one version", () => {
+    const outside = Object.entries(dependencies).filter(([dependency]) => !dependency.startsWith("@thrum/"));
+    expect(outside.filter(([dependency]) => !allowed.includes(dependency))).toEqual([]);
+    expect(outside.filter(([, version]) => !/^\d+\.\d+\.\d+$/u.test(version))).toEqual([]);
+  });
+});
+
+it("is cited by the version and licence that are published", () => {
+  const { version, license } = manifest("maths");
+  expect(text("CITATION.cff")).toMatch(new RegExp(`^cff-version: 1\\.2\\.0$[^]*^version: ${version}$`, "mu"));
+  expect(text("CITATION.cff")).toContain(`license: ${license}`);
+  expect(packageNames.map((name: string) => manifest(name).version)).toEqual(packageNames.map(() => version));
+});
+
+describe.each(readdirSync(`${root}.github/workflows`))("workflow %s", (file) => {
+  const workflow = text(`.github/workflows/${file}`);
+
+  it("pins every action by its digest and says which version that is", () => {
+    const uses = [...workflow.matchAll(/uses: (.+)/gu)].map(([, action = ""]) => action);
+    expect(uses).not.toEqual([]);
+    expect(uses.filter((action) => !/^[\w./-]+@[0-9a-f]{40} # v\d+\.\d+\.\d+$/u.test(action))).toEqual([]);
+  });
+
+  it("may read and no more, unless a job says what else it needs", () => {
+    expect(workflow).toMatch(/^permissions:\n {2}contents: read$/mu);
+    expect(workflow.split("actions/checkout@").length).toBe(workflow.split("persist-credentials: false").length);
+  });
+});
+
+it("publishes with provenance, after the release check", () => {
+  const release = text(".github/workflows/release.yml");
+  expect(release).toContain("id-token: write");
+  expect(release).toContain('NPM_CONFIG_PROVENANCE: "true"');
+  expect(release.indexOf("release:check")).toBeLessThan(release.indexOf("changeset publish"));
+});
+
+it("has a form for a number that differs from a book", () => {
+  const form = text(".github/ISSUE_TEMPLATE/differs-from-a-book.yml");
+  for (const asked of ["id: page", "id: printed", "id: ours"]) expect(form).toContain(asked);
+});
