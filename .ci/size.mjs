@@ -4,7 +4,7 @@ import { build } from "esbuild";
 import { built, mainModule, root } from "./built.mjs";
 import { printTable } from "./table.mjs";
 
-const budgets = { calculation: 7000, furtherCalculation: 250, stripesFunction: 2000, allStripes: 8000 };
+const budgets = { calculation: 7000, furtherCalculation: 250, checking: 3000, stripesFunction: 2000, allStripes: 8000 };
 
 /** Bytes of a module bundled and minified, decimal.js beside it where that is `external`. */
 async function bundled(contents, external) {
@@ -51,7 +51,10 @@ async function mathsRows() {
     const others = names.filter((other) => other !== name);
     saved.push(all - (await bytes("maths", [...others, ...units])));
   }
+  const explaining = ["warpLength", "explain", "asText"];
+  const checking = (await bytes("maths", [...explaining, "check"])) - (await bytes("maths", explaining));
   return [
+    open(row("check, beside explain", checking, budgets.checking)),
     largest("largest calculation alone", names, alone, budgets.calculation),
     largest("largest further one, beside the others and the units", names, saved, budgets.furtherCalculation),
   ];

@@ -8,7 +8,8 @@ const fenced = (language, text) => `\`\`\`${language}\n${text.trimEnd()}\n\`\`\`
 /** A picture as an address of its own, so that the page takes none of its marks for markup. */
 function picture(svg) {
   const alt = /<title[^>]*>([^<]*)<\/title>/u.exec(svg)?.[1] ?? "";
-  return `![${alt}](data:image/svg+xml;base64,${Buffer.from(svg).toString("base64")})`;
+  // Written as markup: Markdown takes no address of this kind for a picture.
+  return `<img alt="${alt}" src="data:image/svg+xml;base64,${Buffer.from(svg).toString("base64")}" style="width: 100%" />`;
 }
 
 function outputText({ text, data, evalue }) {

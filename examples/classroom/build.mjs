@@ -27,6 +27,7 @@ const page = `<!doctype html>
   .verdict { min-height: 1.5rem; font-weight: 600; }
   .verdict p { margin: 0.2rem 0; }
   table { border-collapse: collapse; } th, td { text-align: left; padding: 0 0.8rem 0 0; }
+  math { text-align: left; } mtd { text-align: left; }
   details > div { overflow-x: auto; }
   @media print { .teacher, button { display: none; } }
 </style>

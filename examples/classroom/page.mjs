@@ -8,7 +8,9 @@ const made = (name, own = {}, children = []) => {
   return element;
 };
 
-function told({ right, value, rounded, slips, tellApart, cost, notes }) {
+function told({ unit, notes: all, right, value, rounded, slips, tellApart, cost }) {
+  // The question names the unit it wants, whatever the formula would give: no word of that.
+  const notes = unit === "another of its kind" ? [] : all;
   if (right) return [value === "right" ? "Right." : `${value}.`, ...notes];
   const named = slips.length === 0 ? ["No slip we know gives this number."] : slips.map(({ says }) => says);
   const digits =

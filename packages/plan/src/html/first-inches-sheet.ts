@@ -1,8 +1,9 @@
 import type { WarpPlan } from "../plan/warp-plan.js";
+import { firstInchesSentences } from "../text/after-lines.js";
 import { measuredText } from "../text/amounts.js";
 import { html } from "./markup.js";
 import type { Markup } from "./markup.js";
-import { blank, columns, sheet, tickBox } from "./sheet.js";
+import { blank, columns, ruled, sheet, tickBox } from "./sheet.js";
 import { colourSign, signsOf } from "./signs.js";
 
 /** What rises with each shaft, colour by colour. */
@@ -33,6 +34,6 @@ export function firstInchesSheet(plan: WarpPlan): readonly Markup[] {
       Then weave a few inches, count and measure at weaving tension. Where planned and found differ, plan again with
       what was found before the first piece is begun.
     </p>
-    ${columns("Counted and measured", ["what", "planned", "found"], rows)}`;
+    ${ruled(firstInchesSentences(plan))} ${columns("Counted and measured", ["what", "planned", "found"], rows)}`;
   return [sheet(plan, { name: "first-inches", kind: "plain", heading: "First inches", body })];
 }

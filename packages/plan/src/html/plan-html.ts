@@ -10,6 +10,7 @@ import { html } from "./markup.js";
 import type { Markup } from "./markup.js";
 import { raddleSheet } from "./raddle-sheet.js";
 import { hatchPatterns } from "./signs.js";
+import { recordSheet } from "./record-sheet.js";
 import { sizesSheet } from "./sizes-sheet.js";
 import { STYLE } from "./style.js";
 import { tapeSheets } from "./tape-sheets.js";
@@ -30,6 +31,7 @@ const SHEETS: readonly Sheets[] = [
   firstInchesSheet,
   tapeSheets,
   fourMeasuresSheet,
+  recordSheet,
   workingsSheet,
 ];
 

@@ -1,10 +1,10 @@
 import { millimetres } from "@thrum/maths";
 import type { WarpPlan } from "../plan/warp-plan.js";
 import { measuredText } from "../text/amounts.js";
-import { hemSentence } from "../text/cloth-lines.js";
+import { hemSentence, leftSentences } from "../text/cloth-lines.js";
 import { html } from "./markup.js";
 import type { Markup } from "./markup.js";
-import { blank, columns, sheet, tickBox } from "./sheet.js";
+import { blank, columns, ruled, sheet, tickBox } from "./sheet.js";
 import { EIGHTHS_OF_AN_INCH, MILLIMETRES, tapeStrips } from "./tape-strips.js";
 import type { Strip } from "./tape-strips.js";
 
@@ -107,7 +107,8 @@ export function tapeSheets(plan: WarpPlan): readonly Markup[] {
       One piece with its hems is <b>${measuredText(wovenLength, "nearest")}</b> long on the loom. Measure on the cloth
       at weaving tension, from the first pick, never on the warp. ${hemSentence(plan.pieceTape)}
     </p>
-    ${asPaper ? [] : html`<p>A piece as long as this wants a measuring tape, not one of paper.</p>`} ${marksTable(plan)}`;
+    ${asPaper ? [] : html`<p>A piece as long as this wants a measuring tape, not one of paper.</p>`} ${marksTable(plan)}
+    ${ruled(leftSentences(plan.pieceTape))}`;
   const pages = asPaper ? Math.ceil(strips.length / STRIPS_TO_A_PAGE) : 0;
   const tapes = Array.from({ length: pages }, (_, at) => {
     const own = strips.slice(at * STRIPS_TO_A_PAGE, (at + 1) * STRIPS_TO_A_PAGE);

@@ -64,9 +64,9 @@ function told(text: string): { readonly code: number; readonly printed: string; 
   return { code, ...out };
 }
 
-/** Another in every run, printed in the name of the test; THRUM_SEED repeats one, THRUM_JOBS makes it longer. */
+/** Another in every run, printed in the name of the test; THRUM_SEED repeats one. THRUM_JOBS=10000 takes minutes: seed 20261125 passed on 25 November 2026. */
 const seed = Number(process.env["THRUM_SEED"] ?? Date.now() % 2 ** 31);
-const many = Number(process.env["THRUM_JOBS"] ?? 500);
+const many = Number(process.env["THRUM_JOBS"] ?? 300);
 
 describe(`${String(many)} job files with slips in them (seed ${String(seed)})`, () => {
   it("are planned whole or answered with faults alone, never with a crash", { timeout: 900_000 }, () => {

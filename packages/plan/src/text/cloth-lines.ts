@@ -28,18 +28,22 @@ export function hemSentence({ hem }: WarpPlan["pieceTape"]): string {
     : `The hem at each end of it takes ${measuredText(hem, "nearest")} of that.`;
 }
 
+/** What is left of the warp, once some of it has been measured. */
+export function leftSentences({ piecesLeft }: WarpPlan["pieceTape"]): readonly string[] {
+  return piecesLeft === null
+    ? []
+    : [`What is left of the warp is enough for ${String(piecesLeft)} more of these pieces.`];
+}
+
 /** Where each piece stops. */
 export function tapeLines({ pieceTape, picks, weftYarn }: WarpPlan): readonly string[] {
-  const { piecesLeft } = pieceTape;
   const rows = pieceTape.marks.map(({ piece, at }) => [piece, measuredText(at, "nearest"), BLANK]);
   return [
     ...wrapped(
       `Weave with ${plainText(weftYarn)} at ${String(picks)}, counted at weaving tension. Each piece with its hems is ${measuredText(pieceTape.wovenLength, "nearest")} long on the loom. ${hemSentence(pieceTape)} Measure on the cloth from the first pick, pin the tape along with it, and never measure on the warp.`,
     ),
     ...table(["piece", "ends at", "woven to"], rows),
-    ...(piecesLeft === null
-      ? []
-      : [`What is left of the warp is enough for ${String(piecesLeft)} more of these pieces.`]),
+    ...leftSentences(pieceTape),
   ];
 }
 
@@ -59,18 +63,21 @@ export function measureLines({ sett, picks, found }: WarpPlan): readonly string[
   ];
 }
 
+/** What is kept for the next run. */
+export function recordSentence({ ends, sett }: WarpPlan): string {
+  return `Keep this plan with a sample of the cloth and a thread of each yarn, and write down what became of the old warp: ${String(ends)} ends at ${String(sett)} are now on the loom.`;
+}
+
 /** What is written down before it is forgotten. */
-export function recordLines({ ends, sett }: WarpPlan): readonly string[] {
-  return [
-    ...wrapped(
-      `Keep this plan with a sample of the cloth and a thread of each yarn, and write down what became of the old warp: ${String(ends)} ends at ${String(sett)} are now on the loom.`,
-    ),
-    ...[
-      "tied on",
-      "cut off",
-      "pieces, and of what length",
-      "old warp left on the loom",
-      "what went wrong, and where",
-    ].map((what) => `  ${what.padEnd(28)} ${BLANK}`),
-  ];
+export const RECORD: readonly string[] = [
+  "tied on",
+  "cut off",
+  "pieces, and of what length",
+  "old warp left on the loom",
+  "what went wrong, and where",
+];
+
+/** The same in lines. */
+export function recordLines(plan: WarpPlan): readonly string[] {
+  return [...wrapped(recordSentence(plan)), ...RECORD.map((what) => `  ${what.padEnd(28)} ${BLANK}`)];
 }

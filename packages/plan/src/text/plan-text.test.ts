@@ -1,4 +1,4 @@
-import { readFileSync } from "node:fs";
+import { readdirSync, readFileSync } from "node:fs";
 import { QuantityError } from "@thrum/maths";
 import { describe, expect, it } from "vitest";
 import type { Job } from "../job/job.js";
@@ -12,6 +12,22 @@ function napkins(): Job {
   if (!reading.ok) throw new Error("the example's job cannot be read");
   return reading.job;
 }
+
+/** Every job file that an example starts from. */
+const exampleJobs = readdirSync("examples", { withFileTypes: true })
+  .filter((folder) => folder.isDirectory())
+  .flatMap(({ name }) => readdirSync(`examples/${name}`).map((file) => `examples/${name}/${file}`))
+  .filter((path) => path.endsWith(".yaml"));
+
+describe("the plan of every example", () => {
+  it.each(exampleJobs)("keeps to 80 columns: %s", (path) => {
+    const reading = readJob(readFileSync(path, "utf8"));
+    if (!reading.ok) throw new Error(`${path} cannot be read`);
+    const lines = planText(planWarp(reading.job)).split("\n");
+    expect(lines.length).toBeGreaterThan(100);
+    for (const line of lines) expect(line.length, line).toBeLessThanOrEqual(80);
+  });
+});
 
 describe("a printed plan", () => {
   it("shows text from the job as plain lines, whole", () => {

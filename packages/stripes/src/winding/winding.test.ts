@@ -258,3 +258,17 @@ test.each<[string, () => unknown, string]>([
 ])("%s is refused", (_, call, code) => {
   expect(refusalOf(call).code).toBe(code);
 });
+test.each<[string, () => unknown, string]>([
+  [
+    "a stripe too wide for a chain",
+    () => chains({ sequence: plain(9), most: 8, cutAt: "stripe edges" }),
+    "chains({ most }): expected at least 9, the ends between two places for a cut, received 8. Allow longer chains, or more cuts.",
+  ],
+  [
+    "more threads than ends",
+    () => windingList({ sequence: plain(9), threads: 10, tieEvery: 50 }),
+    "windingList({ threads }): expected at most the 9 ends of the sequence, received 10. Wind fewer threads together.",
+  ],
+])("%s is refused in so many words", (_, call, sentence) => {
+  expect(refusalOf(call).message).toBe(sentence);
+});

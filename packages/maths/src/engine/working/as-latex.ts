@@ -15,11 +15,12 @@ const MARKS: Readonly<Record<string, string>> = {
 
 function latex(text: string): string {
   return partsOf(text)
-    .map(({ what, text: own }) => {
+    .map(({ what, text: own }, at, parts) => {
+      const gap = parts[at - 1]?.what === "number" ? " " : "";
       if (what === "sign") return SIGNS[own] ?? own;
       return what === "number"
         ? own
-        : `\\text{${own.replace(/[\\{}$&#%_^~]/gu, (mark) => MARKS[mark] ?? `\\${mark}`)}}`;
+        : `\\text{${gap}${own.replace(/[\\{}$&#%_^~]/gu, (mark) => MARKS[mark] ?? `\\${mark}`)}}`;
     })
     .join(" ");
 }

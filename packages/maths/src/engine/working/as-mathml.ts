@@ -10,7 +10,11 @@ const ELEMENT = { number: "mn", sign: "mo", words: "mtext" } as const;
 
 function row(text: string): string {
   return partsOf(text)
-    .map(({ what, text: own }) => `<${ELEMENT[what]}>${escaped(own)}</${ELEMENT[what]}>`)
+    .map(({ what, text: own }, at, parts) => {
+      // A unit stands off its number: MathML sets neighbours without a space.
+      const gap = what === "words" && parts[at - 1]?.what === "number" ? "\u00a0" : "";
+      return `<${ELEMENT[what]}>${gap}${escaped(own)}</${ELEMENT[what]}>`;
+    })
     .join("");
 }
 

@@ -32,8 +32,8 @@ describe("a working in every notation", () => {
     expect(asLatex(working).split("\n").slice(0, 4)).toEqual([
       String.raw`\begin{aligned}`,
       String.raw`\text{cut length} &= \text{finished length} + 2 \times \text{hem each end} \\`,
-      String.raw`&= 21 \text{in} + 2 \times 1 \text{in} \\`,
-      String.raw`&= 23 \text{in} \\`,
+      String.raw`&= 21 \text{ in} + 2 \times 1 \text{ in} \\`,
+      String.raw`&= 23 \text{ in} \\`,
     ]);
   });
 
