@@ -45,6 +45,25 @@ function blocksIn(file: string): readonly string[] {
   return [...text.matchAll(/```ts\n([\s\S]*?)```/gu)].map(([, block = ""]) => block);
 }
 
+const modules: Readonly<Record<string, Scope>> = {
+  "@thrum/maths": { ...maths },
+  "@thrum/maths/verification": { ...verification },
+  "@thrum/stripes": { ...stripes },
+  "@thrum/plan": { ...plan },
+  "@thrum/sheets": { ...sheets },
+};
+
+/** Names that a block imports, but that its package does not export. */
+function missingImports(block: string): readonly string[] {
+  return [...block.matchAll(/^import \{([^}]*)\} from "(@thrum\/[^"]+)";$/gmu)].flatMap(([, names = "", from = ""]) =>
+    names
+      .split(",")
+      .map((name) => name.trim())
+      .filter((name) => name !== "" && !Object.hasOwn(modules[from] ?? {}, name))
+      .map((name) => `${name} from ${from}`),
+  );
+}
+
 function shownAs(value: unknown): string {
   return value === undefined ? "undefined" : JSON.stringify(value);
 }
@@ -88,6 +107,7 @@ describe("every ts block of the documents gives what it says", () => {
   for (const file of documents) {
     for (const [index, block] of blocksIn(file).entries()) {
       it(`${file} ${String(index + 1)}`, async () => {
+        expect(missingImports(block)).toEqual([]);
         expect(await run(block, everything)).toBeGreaterThan(0);
       });
     }

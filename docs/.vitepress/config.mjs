@@ -5,6 +5,7 @@ import { defineConfig } from "vitepress";
 import { formulaMathml } from "../../.ci/docs/mathml.mjs";
 import { formNamed, formulaModules } from "./formulas.mjs";
 import { afterBuild } from "./after-build.mjs";
+import { jobPicture } from "./job-pictures.mjs";
 import { writeApiPages } from "./api-pages.mjs";
 import { writeNotebookPages } from "./notebook-pages.mjs";
 import { searchModule } from "./search.mjs";
@@ -19,10 +20,10 @@ writeNotebookPages();
 const escaped = (text) => text.replace(/[&<>"{}]/gu, (mark) => `&#${mark.codePointAt(0)};`);
 
 /** Code as it is, with what a line gives set apart. */
-const highlight = (code) =>
-  `<pre v-pre tabindex="0"><code>${escaped(code).replace(/\/\/ .*$/gmu, (answer) => `<span class="gives">${answer}</span>`)}</code></pre>`;
+const highlight = (code, language) =>
+  `<pre v-pre tabindex="0"${language === "text" ? ' class="said"' : ""}><code>${escaped(code).replace(/\/\/ .*$/gmu, (answer) => `<span class="gives">${answer}</span>`)}</code></pre>`;
 
-/** Formulas become MathML; the part a reader can change is wrapped in its fields. */
+/** Formulas become MathML, marks become pictures; the part a reader can change is wrapped in its fields. */
 function ourMarkdown(md) {
   const fence = md.renderer.rules.fence;
   md.renderer.rules.fence = (...args) => {
@@ -47,6 +48,8 @@ function ourMarkdown(md) {
       const form = escaped(JSON.stringify(formNamed(env.frontmatter.formula)));
       return `<LiveFormula form="${form}">`;
     }
+    const [, picture] = /^<!-- picture: ([a-z]+) -->$/u.exec(text) ?? [];
+    if (picture !== undefined) return jobPicture(picture);
     return text === "<!-- /live -->" ? "</LiveFormula>" : tokens[at].content;
   };
 }
