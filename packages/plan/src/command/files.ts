@@ -74,8 +74,9 @@ function writeThrough(path: string, content: string | Uint8Array): void {
 export function isSameFile(one: string, other: string): boolean {
   try {
     return realpathSync(one) === realpathSync(other);
-  } catch {
-    return false;
+  } catch (error) {
+    if (error instanceof Error && "code" in error && error.code === "ENOENT") return false;
+    throw trouble("looked up", other, error);
   }
 }
 

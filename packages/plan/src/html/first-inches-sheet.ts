@@ -17,7 +17,8 @@ function sheds(plan: WarpPlan): Markup {
 
 /** From the last knot to the first inches of cloth, which say whether the plan holds. */
 export function firstInchesSheet(plan: WarpPlan): readonly Markup[] {
-  const { position, sett, picks, weftYarn, widthInReed } = plan;
+  const { position, sett, weftYarn, widthInReed } = plan;
+  const picks = plan.firstInches?.picksPlanned ?? plan.picks;
   const rows = [
     ["ends, counted in the reed", String(sett), blank],
     ["width in the reed", measuredText(widthInReed, "nearest"), blank],

@@ -96,6 +96,13 @@ describe("a part that was not written down", () => {
       expect(planText(plan).replaceAll("\n", " ")).toContain(part);
   });
 
+  it("is not asked for twice: once the first inches are counted, only the four measures have blanks", () => {
+    const counted = jobOf("woven.yaml", (text) => text.replace(/\nfound:[\s\S]*?\ncosts/u, "\ncosts"));
+    const text = planText(planWarp(counted));
+    expect(text).not.toContain("count again");
+    expect(text).toContain("width at the fell          ______");
+  });
+
   it("is refused where it is half written, or names what is not there", () => {
     expect(faultsOf((text) => text.replace(", indigo: 9 EUR", ""))).toEqual([
       "costs.packagePrices: a price for indigo, not none",
@@ -139,5 +146,15 @@ describe("two plans side by side", () => {
     });
     for (const line of planDifferencesText(before, woven).split("\n")) expect(line.length).toBeLessThanOrEqual(80);
     expect(() => planDifferences(before, {} as never)).toThrow("planDifferences(after)");
+  });
+});
+
+describe("a warp that loses nothing", () => {
+  it("is not called too short where adding and dividing come to the same", () => {
+    const none = jobOf("job.yaml", (text) =>
+      text.replace("takeUp: 8 % lost", "takeUp: 0 % lost").replace("loomToFinished: 10 %", "loomToFinished: 0 %"),
+    );
+    expect(planText(planWarp(none))).not.toContain("too short");
+    expect(planText(planWarp(jobOf("job.yaml")))).toContain("too short");
   });
 });

@@ -9,7 +9,7 @@ import {
   publishedAllowance,
   spaceInDent,
 } from "@thrum/maths";
-import type { DentsPerLength, EndsAtSides, KnotsThroughReed, LeaseLifts, Length } from "@thrum/maths";
+import type { DentsPerLength, EndsAtSides, KnotsThroughReed, LeaseLifts, Length, Share } from "@thrum/maths";
 import type { Job } from "../job/job.js";
 import type { NewYarn } from "./fit.js";
 import { step } from "./step.js";
@@ -25,7 +25,8 @@ export interface Joinable {
   readonly lease: LeaseLifts;
   readonly sides: EndsAtSides;
   readonly knots: readonly YarnKnots[];
-  readonly gapMeasured: boolean;
+  /** Of the pitch of a dent, taken for the gap where it was not measured; null where it was. */
+  readonly openTaken: Share | null;
   readonly steps: readonly PlanStep[];
 }
 
@@ -61,7 +62,7 @@ export function joinable(
     lease: leaseLifts({ shafts, parts }),
     sides: endsAtSides({ oldEnds: oldWarp.ends, newEnds: ends, threading, endsPerDent, emptyDents, spareHeddles }),
     knots: clearances.map(([yarn, knots]) => ({ yarn, ...knots })),
-    gapMeasured,
+    openTaken: gapMeasured ? null : spaceInput.open,
     steps: [
       ...(gapMeasured ? [] : [step(spaceInDent, spaceInput)]),
       ...clearances.flatMap(([, { steps }]) => steps.map(({ calculation, input }) => step(calculation, input))),

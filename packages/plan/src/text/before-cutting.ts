@@ -70,10 +70,11 @@ function yarnsBySentence(knots: WarpPlan["joinable"]["knots"]): ReadonlyMap<stri
 
 /** Everything compared: how much it matters or what it is about, and what was found. */
 export function fitRemarks({ fit, joinable }: WarpPlan): readonly (readonly [mark: string, says: string])[] {
-  const { lease, knots, gapMeasured } = joinable;
-  const gap = gapMeasured
-    ? ""
-    : "The gap in a dent was not measured: 60 % of its pitch is taken, as for power-loom reeds. ";
+  const { lease, knots, openTaken } = joinable;
+  const gap =
+    openTaken === null
+      ? ""
+      : `The gap in a dent was not measured: ${String(openTaken)} of its pitch is taken, as for power-loom reeds. `;
   return [
     ...fit.findings.map(({ standing, agrees, says, yarns }) => {
       const whose = yarns.length === 0 ? "" : `, ${listed(yarns)}`;

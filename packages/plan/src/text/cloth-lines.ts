@@ -48,14 +48,16 @@ export function tapeLines({ pieceTape, picks, weftYarn }: WarpPlan): readonly st
 }
 
 /** Blanks for the first inches and the four measures, as long as none has been written down. */
-export function measureLines({ sett, picks, found }: WarpPlan): readonly string[] {
+export function measureLines({ sett, picks, firstInches, found }: WarpPlan): readonly string[] {
   if (found !== null) return [];
   const blanks = ["width in the reed", "width at the fell", "width off the loom", "width washed and pressed"];
   const lengths = ["length at weaving tension", "length off the loom", "length washed and pressed"];
   return [
-    ...wrapped(
-      `After the first inches count again: ${String(sett)} planned, ${BLANK} found; ${String(picks)} planned, ${BLANK} found. Where they differ, plan again with what was found.`,
-    ),
+    ...(firstInches === null
+      ? wrapped(
+          `After the first inches count again: ${String(sett)} planned, ${BLANK} found; ${String(picks)} planned, ${BLANK} found. Where they differ, plan again with what was found.`,
+        )
+      : []),
     ...[...blanks, ...lengths].map((what) => `  ${what.padEnd(26)} ${BLANK}`),
     ...wrapped(
       "From these come the narrowing, the relaxation and the loss in the wash, each of the measure before it. Wet cloth from hot water scalds: let it cool, and test the wash on a sample first.",

@@ -1,3 +1,4 @@
+import { compare } from "@thrum/maths";
 import type { WarpPlan } from "../plan/warp-plan.js";
 import { massText, measuredText, yarnText } from "./amounts.js";
 import { plainText } from "./clean.js";
@@ -13,7 +14,11 @@ export function sizeSentences(plan: WarpPlan): readonly string[] {
     `Finished width: ${measuredText(finishedWidth, "nearest")}.`,
     `Warp for ${many}: ${measuredText(warpLength, "roundUp")}.`,
     `Wind ${yarnText(warpLength, "roundUp")} to each end.`,
-    `Added up instead of divided out, the percentages give ${measuredText(warpLengthByAdding, "roundUp")}: too short.`,
+    ...(compare(warpLengthByAdding, warpLength) < 0
+      ? [
+          `Added up instead of divided out, the percentages give ${measuredText(warpLengthByAdding, "roundUp")}: too short.`,
+        ]
+      : []),
   ];
 }
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { reedWidth, warpLength } from "../../handbook/index.js";
-import { endsPerInch, inches, percentLost } from "../../units/index.js";
+import { foldedCount, reedWidth, warpLength } from "../../handbook/index.js";
+import { cottonCount, endsPerInch, inches, percentLost } from "../../units/index.js";
 import { digitsEarned } from "./index.js";
 
 const napkins = {
@@ -33,5 +33,18 @@ describe("the digits an answer has earned", () => {
     expect(digitsEarned(reedWidth, { ends: 480, sett: endsPerInch(20) }, {})).toEqual({
       ...{ from: 24, to: 24, decimals: null, limitedBy: null },
     });
+  });
+
+  it("are few too where nothing was found, to the inch: half an inch at each end of 8 pieces, ÷ 0.828", () => {
+    const none = digitsEarned(warpLength, { ...napkins, hemEachEnd: inches(0) }, { hemEachEnd: "0" });
+    expect(none.to - none.from).toBeCloseTo((2 * 8) / 0.828, 9);
+    expect(none.limitedBy).toBe("hemEachEnd");
+  });
+
+  it("are not told where what was measured is no single number of the input", () => {
+    const earned = (written: object): unknown => digitsEarned(warpLength, napkins, written);
+    expect(() => earned({ hem: "1" })).toThrow("digitsEarned(…, written): expected single numbers among pieces,");
+    const fold = { counts: [cottonCount(40), cottonCount(80)] };
+    expect(() => digitsEarned(foldedCount, fold, { counts: "40" })).toThrow("single numbers among counts");
   });
 });

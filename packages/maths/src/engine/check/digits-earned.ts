@@ -1,6 +1,8 @@
 import { Decimal } from "../numbers.js";
-import { declarationOf, outOfFrame, countsInUnit, run } from "../formula/index.js";
+import { countsInUnit, declarationOf, intoFrame, outOfFrame, run } from "../formula/index.js";
 import type { Calculation } from "../formula/index.js";
+import { described } from "../quantity/index.js";
+import { QuantityError } from "../refusal.js";
 import { readClaim } from "./claim.js";
 import { roughAnswer, roughly } from "./roughly.js";
 
@@ -15,6 +17,12 @@ export interface DigitsEarned {
   readonly limitedBy: string | null;
 }
 
+/** An input passed over without a word would leave the answer more digits than it has earned. */
+function refuse(name: string, inputs: readonly string[]): never {
+  const [where, expected] = ["digitsEarned(…, written)", `single numbers among ${inputs.join(", ")}`];
+  throw new QuantityError({ code: "unknown-field", where, expected, received: described(name), remedy: "" });
+}
+
 /**
  * How many digits of an answer its inputs have earned: no statistics, each input off by half its last written digit.
  *
@@ -22,7 +30,7 @@ export interface DigitsEarned {
  * @param input what one would call it with
  * @param written the inputs that were measured, as text: "21" is good to half an inch, "21.0" to a twentieth; what is left out is
  *   taken for counted and exact
- * @throws QuantityError "unreadable" for what is no number
+ * @throws QuantityError "unreadable" for what is no number, "unknown-field" for what is no single number of the input
  */
 export function digitsEarned<I>(
   calculation: Calculation<I, unknown>,
@@ -37,9 +45,10 @@ export function digitsEarned<I>(
     const [, decimals] = readClaim(`digitsEarned(…, { ${name} })`, text, undefined);
     const read = inputs.get(name);
     const own = known.get(name);
-    if (read === undefined || !("value" in read) || typeof own !== "number" || own === 0) continue;
-    const share = (0.5 * 10 ** -decimals) / read.value.toNumber();
-    const ends = [1 - share, 1 + share].map((by) => roughAnswer(declared.lines, new Map(known).set(name, own * by)));
+    if (read === undefined || !("value" in read) || typeof own !== "number") return refuse(name, [...inputs.keys()]);
+    const half = new Decimal(10).pow(-decimals).div(2);
+    const off = (read.what === "quantity" ? intoFrame(frame, half, read.unit) : half).toNumber();
+    const ends = [own - off, own + off].map((end) => roughAnswer(declared.lines, new Map(known).set(name, end)));
     const offs = ends.map((end) => end * perFrame - value.toNumber());
     const [low, high] = [Math.min(0, ...offs), Math.max(0, ...offs)];
     below += low;

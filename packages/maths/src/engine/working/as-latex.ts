@@ -1,4 +1,5 @@
 import { partsOf } from "./parts.js";
+import { linesOf, resultApart } from "./working.js";
 import type { Working } from "./working.js";
 
 const SIGNS: Readonly<Record<string, string>> = {
@@ -27,13 +28,10 @@ function latex(text: string): string {
 
 /** A working as LaTeX: one aligned line for each step, the same numbers as every other printer gives. */
 export function asLatex(working: Working): string {
-  const lines = working.steps.flatMap(({ name, formula, numbers, sign, value }) => [
-    `${latex(name)} &= ${latex(formula)}`,
-    ...(numbers !== formula && numbers !== value ? [`&= ${latex(numbers)}`] : []),
-    `&${latex(sign)} ${latex(value)}`,
-  ]);
-  const last = working.steps.at(-1);
-  const result =
-    last?.value === working.result.value ? [] : [`&${latex(working.result.sign)} ${latex(working.result.value)}`];
+  const lines = working.steps.flatMap(linesOf).map(({ name, sign, text }) => {
+    return `${name === "" ? "" : `${latex(name)} `}&${latex(sign)} ${latex(text)}`;
+  });
+  const apart = resultApart(working);
+  const result = apart === null ? [] : [`&${latex(apart.sign)} ${latex(apart.value)}`];
   return `\\begin{aligned}\n${[...lines, ...result].join(" \\\\\n")}\n\\end{aligned}`;
 }

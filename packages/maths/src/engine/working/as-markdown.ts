@@ -1,7 +1,7 @@
 import { described } from "../quantity/index.js";
 import { QuantityError } from "../refusal.js";
 import { sourceText } from "./as-text.js";
-import { isWorking } from "./working.js";
+import { isWorking, linesOf, resultApart } from "./working.js";
 import type { Working } from "./working.js";
 
 /** Text with nothing left that Markdown or HTML would act on. */
@@ -29,15 +29,15 @@ export function asMarkdown(working: Working): string {
     ({ name, value, meaning }) => `| ${plain(name)} | ${plain(value)} | ${plain(meaning)} |`,
   );
   const conversions = working.conversions.map(({ name, text }) => `- ${plain(name)}: ${plain(text)}`);
-  const steps = working.steps.map(({ name, formula, numbers, sign, value }, at) => {
-    const middle = numbers !== formula && numbers !== value ? [`= ${plain(numbers)}`] : [];
-    return `${String(at + 1)}. ${[`**${plain(name)}** = ${plain(formula)}`, ...middle, `${plain(sign)} **${plain(value)}**`].join("<br>")}`;
+  const steps = working.steps.map((step, at) => {
+    const lines = linesOf(step).map(({ name, sign, text }, line, all) => {
+      const told = line === all.length - 1 ? `**${plain(text)}**` : plain(text);
+      return `${name === "" ? "" : `**${plain(name)}** `}${plain(sign)} ${told}`;
+    });
+    return `${String(at + 1)}. ${lines.join("<br>")}`;
   });
-  const last = working.steps.at(-1);
-  const result =
-    last?.value === working.result.value
-      ? []
-      : [`That is ${plain(working.result.sign)} **${plain(working.result.value)}**.`];
+  const apart = resultApart(working);
+  const result = apart === null ? [] : [`That is ${plain(apart.sign)} **${plain(apart.value)}**.`];
   return [
     ["| | | |", "|---|---|---|", ...inputs].join("\n"),
     conversions.join("\n"),

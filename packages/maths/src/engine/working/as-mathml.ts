@@ -1,4 +1,5 @@
 import { partsOf } from "./parts.js";
+import { linesOf, resultApart } from "./working.js";
 import type { Working } from "./working.js";
 
 /** Text that HTML and MathML take as it is. */
@@ -24,12 +25,8 @@ function line(left: string, sign: string, right: string): string {
 
 /** A working as MathML, presentation elements only: words stay words, so that a screen reader reads them so. */
 export function asMathML(working: Working): string {
-  const rows = working.steps.flatMap(({ name, formula, numbers, sign, value }) => [
-    line(name, "=", formula),
-    ...(numbers !== formula && numbers !== value ? [line("", "=", numbers)] : []),
-    line("", sign, value),
-  ]);
-  const last = working.steps.at(-1);
-  if (last?.value !== working.result.value) rows.push(line("", working.result.sign, working.result.value));
+  const rows = working.steps.flatMap(linesOf).map(({ name, sign, text }) => line(name, sign, text));
+  const apart = resultApart(working);
+  if (apart !== null) rows.push(line("", apart.sign, apart.value));
   return `<math xmlns="http://www.w3.org/1998/Math/MathML" display="block"><mtable>${rows.join("")}</mtable></math>`;
 }

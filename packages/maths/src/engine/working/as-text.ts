@@ -1,7 +1,7 @@
 import type { Source } from "../formula/index.js";
 import { quantityText } from "../quantity/index.js";
 import type { Quantity, TextOptions } from "../quantity/index.js";
-import { isWorking } from "./working.js";
+import { isWorking, linesOf, resultApart } from "./working.js";
 import type { Working } from "./working.js";
 
 /** A source as a reader looks it up. */
@@ -17,14 +17,13 @@ function workingText(working: Working): string {
     lines.push(`  ${name.padEnd(width)}  ${value.padEnd(values)}  ${meaning}`.trimEnd());
   }
   for (const { name, text } of working.conversions) lines.push(`  ${name}: ${text}`);
-  for (const { name, formula, numbers, sign, value } of working.steps) {
-    const indent = " ".repeat(name.length);
-    lines.push(`  ${name} = ${formula}`);
-    if (numbers !== formula && numbers !== value) lines.push(`  ${indent} = ${numbers}`);
-    lines.push(`  ${indent} ${sign} ${value}`);
+  for (const step of working.steps) {
+    for (const { name, sign, text } of linesOf(step)) {
+      lines.push(`  ${name.padEnd(step.name.length)} ${sign} ${text}`);
+    }
   }
-  const last = working.steps.at(-1);
-  if (last?.value !== working.result.value) lines.push(`  that is ${working.result.sign} ${working.result.value}`);
+  const result = resultApart(working);
+  if (result !== null) lines.push(`  that is ${result.sign} ${result.value}`);
   lines.push(`  Source: ${sourceText(working.source)}`);
   return lines.join("\n");
 }

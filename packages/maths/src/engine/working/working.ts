@@ -23,3 +23,25 @@ export interface Working {
 export function isWorking(thing: unknown): thing is Working {
   return typeof thing === "object" && thing !== null && Object.hasOwn(thing, "steps");
 }
+
+/** A line as it is printed: the name it belongs to, where it is the first, and what stands behind the sign. */
+export interface PrintedLine {
+  readonly name: string;
+  readonly sign: "=" | "≈";
+  readonly text: string;
+}
+
+/** The lines of a step: the formula, the numbers in it where they tell more, and the value. */
+export function linesOf({ name, formula, numbers, sign, value }: WorkingStep): readonly PrintedLine[] {
+  const more = numbers !== formula && numbers !== value;
+  return [
+    { name, sign: "=", text: formula },
+    ...(more ? [{ name: "", sign: "=", text: numbers } as const] : []),
+    { name: "", sign, text: value },
+  ];
+}
+
+/** The result where it is told in another unit than the last line; null where it is the same. */
+export function resultApart({ steps, result }: Working): Working["result"] | null {
+  return steps.at(-1)?.value === result.value ? null : result;
+}
