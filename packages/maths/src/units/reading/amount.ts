@@ -65,7 +65,8 @@ function partAt<D extends string>(
     return refuse("ambiguous", "Two numbers stand side by side: write one number, such as 3 1/2, before each unit.");
   }
   const unit =
-    unitFor(word.text, units) ?? refuse("unknown-unit", `${described(word.text)} is none of the units given.`);
+    unitFor(word.text, units) ??
+    refuse("unknown-unit", `Write one of the units given: ${described(word.text)} is none of them.`);
   return [{ value, unit }, next + 1];
 }
 
