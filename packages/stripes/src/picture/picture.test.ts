@@ -218,3 +218,74 @@ test.each<[string, unknown, string]>([
 ])("%s is refused", (_, given, code) => {
   expect(refusalOf(() => textStrip({ sequence: napkin, letters: given as never, endsPerLine: 10 })).code).toBe(code);
 });
+
+const threeStripes = {
+  sequence: sequence([
+    { colour: "ash", ends: 12 },
+    { colour: "coal", ends: 4 },
+    { colour: "madder", ends: 8 },
+  ]),
+  paints,
+  height: 12,
+  id: "warp",
+  title: "Warp",
+  description: "Three stripes",
+};
+const head = [
+  '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 24 12" overflow="visible" role="img" aria-labelledby="warp-title warp-description">',
+  '<title id="warp-title">Warp</title><desc id="warp-description">Three stripes</desc>',
+];
+test("a picture in colours is its stripes at their places and no more", () => {
+  expect(stripesSvg(threeStripes).split("\n")).toEqual([
+    ...head,
+    '<rect x="0" width="12" height="12" fill="#e8e4d8"><title>ash, 12 ends, 1 to 12</title></rect>',
+    '<rect x="12" width="4" height="12" fill="rgb(40 40 44)"><title>coal, 4 ends, 13 to 16</title></rect>',
+    '<rect x="16" width="8" height="12" fill="firebrick"><title>madder, 8 ends, 17 to 24</title></rect>',
+    "</svg>",
+  ]);
+});
+test("letters stand in the middle of their stripes, each a fifth of the height lower than the last", () => {
+  expect(letteredSvg(threeStripes).split("\n")).toEqual([
+    ...head,
+    '<g stroke="#000" stroke-width="0.024"><rect x="0" width="12" height="12" fill="#fff"><title>ash, 12 ends, 1 to 12</title></rect>',
+    '<rect x="12" width="4" height="12" fill="#fff"><title>coal, 4 ends, 13 to 16</title></rect>',
+    '<rect x="16" width="8" height="12" fill="#fff"><title>madder, 8 ends, 17 to 24</title></rect></g>' +
+      '<g font-size="0.6" font-family="sans-serif" text-anchor="middle" stroke="#fff" stroke-width="0.15" paint-order="stroke">' +
+      '<text x="6" y="2.4">A</text><text x="14" y="4.8">K</text><text x="20" y="7.2">M</text></g>',
+    "</svg>",
+  ]);
+  expect(letteredSvg({ ...threeStripes, height: 3 })).toContain('font-size="0.5"');
+});
+test("hatches turn by 60 degrees, and are twice as far apart after three of them", () => {
+  const colours = ["ash", "coal", "madder", "weld", "indigo", "walnut"];
+  const svg = hatchedSvg({
+    ...threeStripes,
+    sequence: sequence(colours.map((colour) => ({ colour, ends: 50 }))),
+    paints: new Map(colours.map((colour) => [colour, paint("#fff", "A", colour)])),
+  });
+  const hatch = (place: number, gap: number, turned: number): string =>
+    `<pattern id="warp-hatch-${place}" patternUnits="userSpaceOnUse" width="${gap}" height="${gap}" patternTransform="rotate(${turned})">` +
+    `<path fill="#fff" d="M0 0h${gap}v${gap}H0"/><path d="M0 0h1v${gap}H0"/></pattern>`;
+  expect(svg).toContain(
+    `</desc>\n${hatch(2, 3, 30)}${hatch(3, 3, 90)}${hatch(4, 3, 150)}${hatch(5, 6, 30)}<g stroke="#000" stroke-width="0.3"><rect `,
+  );
+  const fills = [
+    "#fff",
+    "#000",
+    "url(#warp-hatch-2)",
+    "url(#warp-hatch-3)",
+    "url(#warp-hatch-4)",
+    "url(#warp-hatch-5)",
+  ];
+  expect([...svg.matchAll(/<rect [^>]*fill="([^"]+)"/gu)].map(([, fill]) => fill)).toEqual(fills);
+});
+test("a colour without a paint is refused by the function that was called", () => {
+  for (const [name, draw] of Object.entries({ stripesSvg, hatchedSvg, letteredSvg })) {
+    expect(refusalOf(() => draw({ ...threeStripes, paints: new Map([...paints].slice(0, 2)) })).message).toBe(
+      `${name}({ paints.get("madder") }): expected a value, received nothing. State it.`,
+    );
+  }
+});
+test("a full last line of a strip is followed by no empty one", () => {
+  expect(textStrip({ sequence: napkin, letters, endsPerLine: 12 })).toBe(" 1  ............\n13  ####........");
+});
