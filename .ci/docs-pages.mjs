@@ -46,6 +46,7 @@ function formulasIndex() {
   return [
     "# Formulas",
     `${calculations.length} formulas, each on a page of its own: the formula, fields to put your own numbers in, the working line by line, what books print, and the same sum for a spreadsheet and in code.`,
+    "<FormulaFilter />",
     ...sections,
   ].join("\n\n");
 }

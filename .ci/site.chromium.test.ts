@@ -21,7 +21,7 @@ const kebab = (name: string): string => name.replace(/[A-Z]/gu, (letter) => `-${
 const sorts = [
   ...["index.html", "start.html", "weavers-job.html", "stripes.html", "formulas/index.html"],
   ...["formulas/warp-length.html", "formulas/average-count.html", "guides/percent.html", "errors/ambiguous.html"],
-  ...["errata.html", "notebooks/striped-warp.html"],
+  ...["errata.html", "notebooks/striped-warp.html", "guides/counts.html", "guides/recipes.html", "about/changes.html"],
 ];
 
 /** Words readers use, and the page that each must find. */
@@ -157,6 +157,41 @@ describeWith("Chromium", (executablePath) => {
       await expect.poll(() => page.locator("output").innerText()).toContain("252.222 in");
       await page.getByLabel("loom to finished", { exact: true }).fill("100");
       await expect.poll(() => page.locator("output").innerText()).toContain("less than 100 %");
+    });
+  });
+
+  it("opens with the sum of a warp, to be worked with one's own numbers", async () => {
+    await on("index.html", {}, async (page) => {
+      expect(await page.locator("output").innerText()).toContain("252.222 in");
+      await page.getByLabel("pieces", { exact: true }).fill("9");
+      // By hand: 9 × 23 ÷ 0.9 ÷ 0.92 + 30 = 280 in.
+      await expect.poll(() => page.locator("output").innerText()).toContain("= 280 in");
+    });
+  });
+
+  it("finds formulas by what they give, what goes in, or a unit", async () => {
+    await on("formulas/index.html", {}, async (page) => {
+      const shown = (): Promise<string[]> => page.locator("main li:visible > a").allInnerTexts();
+      expect(await shown()).toHaveLength(calculations.length);
+      await page.getByRole("searchbox").fill("loom waste");
+      await expect.poll(shown).toContain("Warp length");
+      expect(await shown()).not.toContain("Folded count");
+      await page.getByRole("searchbox").fill("no such thing");
+      await expect.poll(shown).toEqual([]);
+      expect(await page.locator("main h2:visible").count()).toBe(0);
+    });
+  });
+
+  it("converts a count and shows the division", async () => {
+    await on("guides/counts.html", {}, async (page) => {
+      const said = (): Promise<string> => page.locator("output").innerText();
+      expect(await said()).toBe("590.541 ÷ 20 Ne ≈ 29.5271 tex");
+      const saidOf = (count: string) => async (): Promise<string> => {
+        await page.getByLabel("a count of").fill(count);
+        return said();
+      };
+      // Filled again until the script of the page has taken over.
+      await expect.poll(saidOf("-3"), { timeout: 10_000 }).toContain("above zero");
     });
   });
 

@@ -18,6 +18,9 @@ export function twinOf(file) {
     .replace(/^---\n[\s\S]*?\n---\n+/u, "")
     .replace(/<!-- \/?live -->\n+/gu, "")
     .replace(/^<[A-Z]\w+ \/>\n+/gmu, "")
+    .replace(/^<<< @\/(\S+)$/gmu, (_, path) =>
+      ["```js", readFileSync(`${root}docs/${path}`, "utf8").trimEnd(), "```"].join("\n"),
+    )
     .replace(/^```formula$/gmu, "```text");
 }
 

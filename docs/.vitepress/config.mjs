@@ -6,6 +6,7 @@ import { formulaMathml } from "../../.ci/docs/mathml.mjs";
 import { formNamed, formulaModules } from "./formulas.mjs";
 import { afterBuild } from "./after-build.mjs";
 import { jobPicture } from "./job-pictures.mjs";
+import { writeAboutPages } from "./about-pages.mjs";
 import { writeApiPages } from "./api-pages.mjs";
 import { writeNotebookPages } from "./notebook-pages.mjs";
 import { searchModule } from "./search.mjs";
@@ -14,6 +15,7 @@ const root = fileURLToPath(new URL("../../", import.meta.url));
 const { version } = JSON.parse(readFileSync(`${root}packages/maths/package.json`, "utf8"));
 const base = process.env.DOCS_BASE ?? "/";
 
+writeAboutPages();
 writeApiPages();
 writeNotebookPages();
 
@@ -37,6 +39,11 @@ function ourMarkdown(md) {
       if (tokens.slice(at, end).every(({ content }) => content === "")) tokens.splice(at, end - at + 1);
     }
   });
+  md.core.ruler.push("percent-beside-its-number", ({ tokens }) => {
+    for (const text of tokens.flatMap(({ children }) => children ?? [])) {
+      if (text.type === "text") text.content = text.content.replace(/(\d) %/gu, "$1\u00a0%");
+    }
+  });
   md.renderer.rules.table_open = (_tokens, _at, _options, env) => {
     env.tables = (env.tables ?? 0) + 1;
     return `<div class="table" tabindex="0" role="region" aria-label="table ${env.tables}"><table>`;
@@ -45,7 +52,7 @@ function ourMarkdown(md) {
   md.renderer.rules.html_block = (tokens, at, _options, env) => {
     const text = tokens[at].content.trim();
     if (text === "<!-- live -->") {
-      const form = escaped(JSON.stringify(formNamed(env.frontmatter.formula)));
+      const form = escaped(JSON.stringify(formNamed(env.frontmatter.formula, env.frontmatter.given)));
       return `<LiveFormula form="${form}">`;
     }
     const [, picture] = /^<!-- picture: ([a-z]+) -->$/u.exec(text) ?? [];

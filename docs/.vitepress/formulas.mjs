@@ -2,6 +2,7 @@
 import { calculations, maths, shownCase, unitOf, unitsOf } from "../../.ci/docs/handbook.mjs";
 
 const PREFIX = "virtual:formula/";
+const WORDS = "virtual:formulas-in-words";
 const { inWords } = maths;
 
 /** The units to choose from: all of their kind, or of a currency the one the case is in, for none changes into another. */
@@ -10,7 +11,7 @@ function choicesFor(example, ...dimensions) {
   return unitsOf(...dimensions).map(([name, { symbol }]) => [name, symbol]);
 }
 
-/** What stands in the fields when the page opens: the numbers of the case worked through. */
+/** What stands in a field when the page opens: the number of the case worked through. */
 function startOf(field, { what, member, ...input }, given) {
   const dimension = member?.dimension ?? input.dimension;
   const list = what === "list";
@@ -76,19 +77,42 @@ function moduleOf(name, root) {
   ].join("\n");
 }
 
+/** What one may look for a formula by, beside its own words: its inputs, the kind of its answer and the units of both. */
+function wordsOf(one) {
+  const { fields, answer } = formOf(one);
+  const kind = one.declaration.result.dimension ?? "";
+  return [kind, ...answer.symbols, ...answer.units, ...fields.flatMap(({ label, symbols }) => [label, ...symbols])];
+}
+
+function wordsModule() {
+  const about = calculations.map((one) => [`${one.kebab}.html`, [...new Set(wordsOf(one))].join(" ")]);
+  return `export const about = ${JSON.stringify(Object.fromEntries(about))};`;
+}
+
 /** Vite's part: `virtual:formulas` loads `virtual:formula/<name>`. */
 export function formulaModules(root) {
   return {
     name: "formula-modules",
-    resolveId: (id) => (id === "virtual:formulas" || id.startsWith(PREFIX) ? `\0${id}` : null),
+    resolveId: (id) => (id === "virtual:formulas" || id === WORDS || id.startsWith(PREFIX) ? `\0${id}` : null),
     load(id) {
       if (id === "\0virtual:formulas") {
         const loaders = [...byName.keys()].map((name) => `${name}: () => import("${PREFIX}${name}")`);
         return `export const formulas = { ${loaders.join(",\n")} };`;
       }
+      if (id === `\0${WORDS}`) return wordsModule();
       return id.startsWith(`\0${PREFIX}`) ? moduleOf(id.slice(PREFIX.length + 1), root) : null;
     },
   };
 }
 
-export const formNamed = (name) => formOf(byName.get(name));
+/** The form of a formula, opened with the numbers given, written as the address of its page has them: `21~inches`. */
+export function formNamed(name, given = {}) {
+  const form = formOf(byName.get(name));
+  const fields = form.fields.map((field) => {
+    const [value = field.value, unit = field.unit] = String(given[field.field] ?? "")
+      .split("~")
+      .filter(Boolean);
+    return { ...field, value, unit };
+  });
+  return { ...form, fields };
+}
