@@ -105,7 +105,10 @@ export function formulaModules(root) {
   };
 }
 
-/** The form of a formula, opened with the numbers given, written as the address of its page has them: `21~inches`. */
+/**
+ * The form of a formula, opened with the numbers given, written as the address of its page has them: `21~inches`; and with
+ * the unit for the reader's own answer.
+ */
 export function formNamed(name, given = {}) {
   const form = formOf(byName.get(name));
   const fields = form.fields.map((field) => {
@@ -114,5 +117,5 @@ export function formNamed(name, given = {}) {
       .filter(Boolean);
     return { ...field, value, unit };
   });
-  return { ...form, fields };
+  return { ...form, fields, answer: { ...form.answer, unit: given.answer ?? form.answer.unit } };
 }
