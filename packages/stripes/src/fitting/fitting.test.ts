@@ -12,6 +12,7 @@ import { birgen, dustBunnies2013, eduCom, electowiki, gauthmath, solvely, wonky2
 import { apportionment } from "./apportionment.js";
 import { balanced } from "./balanced.js";
 import { fittedSides } from "./fitted-sides.js";
+import { leastMoves } from "./least-moves.js";
 import { scale } from "./scale.js";
 import { sequenceFromShares } from "./sequence-from-shares.js";
 import { snap } from "./snap.js";
@@ -146,6 +147,31 @@ test("equal stripes share out a tie in pairs from the outside, the middle one ta
   expect(parts(14)).toEqual([3, 3, 2, 3, 3]);
   expect(apportionment({ shares, total: 12, smallest: 0 }).tied).toEqual([1, 2, 3, 4, 5]);
   expect(apportionment({ shares: [2, 3], total: 5, smallest: 0 }).tied).toEqual([]);
+});
+
+test("a remainder larger than all others is no tie", () => {
+  // 7 × 5, 3 and 2 tenths: 3.5, 2.1 and 1.4.
+  expect(apportionment({ shares: [5, 3, 2], total: 7, smallest: 0 })).toEqual({ parts: [4, 2, 1], tied: [] });
+});
+
+test("places in order lie as near to their targets as any in that order", () => {
+  const orders = (length: number, from: number): number[][] =>
+    length === 0
+      ? [[]]
+      : Array.from({ length: 7 - from }, (_, more) => from + more).flatMap((first) =>
+          orders(length - 1, first).map((rest) => [first, ...rest]),
+        );
+  const away = (targets: readonly number[], places: readonly number[]): number =>
+    targets.reduce((sum, target, index) => sum + Math.abs(target - (places[index] ?? Number.NaN)), 0);
+  fc.assert(
+    fc.property(fc.array(fc.integer({ min: 0, max: 24 }), { minLength: 1, maxLength: 5 }), (quarters) => {
+      const targets = quarters.map((quarter) => quarter / 4);
+      const placed = leastMoves(targets, 6);
+      expect(placed).toEqual([...placed].sort((one, other) => one - other));
+      expect(away(targets, placed)).toBe(Math.min(...orders(targets.length, 0).map((places) => away(targets, places))));
+    }),
+    { numRuns: 1000 },
+  );
 });
 
 test("an even number of equal stripes shares out from the two sides", () => {
