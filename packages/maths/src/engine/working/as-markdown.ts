@@ -1,6 +1,8 @@
 import { described } from "../quantity/index.js";
 import { QuantityError } from "../refusal.js";
 import { sourceText } from "./as-text.js";
+import { isRemarks } from "./remarks.js";
+import type { Remarks } from "./remarks.js";
 import { isWorking, linesOf, resultApart } from "./working.js";
 import type { Working } from "./working.js";
 
@@ -10,17 +12,20 @@ function plain(text: string): string {
 }
 
 /**
- * A working as Markdown: a table of what went in, then each line with its numbers.
+ * A working as Markdown, a table of what went in, then each line with its numbers; or remarks, as a list.
  *
- * @param working what `explain` gives
+ * @param working what `explain` gives, or `remarks`
  * @throws QuantityError "wrong-kind" for anything else
  */
-export function asMarkdown(working: Working): string {
+export function asMarkdown(working: Working | Remarks): string {
+  if (isRemarks(working)) {
+    return `**${plain(working.about)}**\n\n${working.remarks.map((one) => `- ${plain(one)}`).join("\n")}`;
+  }
   if (!isWorking(working)) {
     throw new QuantityError({
       code: "wrong-kind",
       where: "asMarkdown(working)",
-      expected: "a working",
+      expected: "a working or remarks",
       received: described(working),
       remedy: "Write asMarkdown(explain(calculation, input)).",
     });
