@@ -1,3 +1,4 @@
+import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import {
   endsForWidth,
@@ -162,4 +163,18 @@ describe("mistakes that were printed", () => {
       expect(slips.map((one) => one.says).join("\n")).toMatch(says);
     },
   );
+
+  it("all stand on the page about them, each under what the check makes of it", () => {
+    const page = readFileSync(new URL("../../../../../docs/printed-mistakes.md", import.meta.url), "utf8");
+    const [, ...sections] = page.split(/^## /gmu);
+    const rowsOf = (section: string | undefined): readonly string[] =>
+      [...(section ?? "").matchAll(/^\| (.+?) +\| (\S+) /gmu)].map(
+        ([, where = "", prints = ""]) => `${where}: ${prints}`,
+      );
+    const told = [
+      named.map(([where, , , prints]) => `${where}: ${prints}`),
+      ...[otherwise, unnamed].map((rows) => rows.map(([where, , prints]) => `${where}: ${prints}`)),
+    ];
+    expect(sections.map((section) => rowsOf(section).slice(2))).toEqual(told);
+  });
 });
