@@ -20,7 +20,7 @@ export interface FibonacciStripesInput<C> {
 export function fibonacciStripes<C>(input: FibonacciStripesInput<C>): Sequence<C> {
   check("fibonacciStripes", input, { colours: listOf(1, anyColour), numbers: listOf(1, whole(1, MOST_ENDS)) });
   const { colours, numbers } = input;
-  const known = new Set([1]);
+  const known = new Set<number>();
   for (let [one, next] = [1, 2]; one <= MOST_ENDS; [one, next] = [next, one + next]) known.add(one);
   const wrong = numbers.findIndex((number) => !known.has(number));
   if (wrong >= 0) {

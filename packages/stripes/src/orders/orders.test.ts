@@ -253,3 +253,22 @@ test("orders can be joined like any sequence", () => {
       .ends,
   ).toBe(16);
 });
+
+test("a random order keeps limits that leave it no room", () => {
+  fc.assert(
+    fc.property(upTo(2 ** 31), upTo(6), upTo(4), (seed, gaps, more) => {
+      // So many of the one that every gap of the other is filled to the longest run.
+      const longestRun = more + 1;
+      const [many, few] = [(gaps + 1) * longestRun, gaps];
+      const colours = [
+        { colour: "many", atLeast: many, atMost: many },
+        { colour: "few", atLeast: few, atMost: few },
+      ];
+      const made = randomOrder({ seed, ends: many + few, colours, longestRun });
+      expect(made.runs.filter(({ colour }) => colour === "many").map(({ ends }) => ends)).toEqual(
+        Array.from({ length: gaps + 1 }, () => longestRun),
+      );
+    }),
+    { numRuns: 1000 },
+  );
+});

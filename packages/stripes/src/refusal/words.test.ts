@@ -235,6 +235,26 @@ test.each<[() => unknown, string]>([
     "fibonacciStripes({ numbers[1] }): expected one of 1, 2, 3, 5, 8, 13, 21, 34 …, received 4. Use the nearest; multiply the finished stripes for a coarser step.",
   ],
   [
+    () => fibonacciStripes({ colours: ["ash"], numbers: [4, 3] }),
+    "fibonacciStripes({ numbers[0] }): expected one of 1, 2, 3, 5, 8, 13, 21, 34 …, received 4. Use the nearest; multiply the finished stripes for a coarser step.",
+  ],
+  [
+    () => countDisagreements({ sequence: three, printedTotal: null, printedOfColour: new Map([["ash", 2.5]]) }),
+    "countDisagreements({ printedOfColour[0] }): expected a whole number of 0 or more, received 2.5. Give the count itself.",
+  ],
+  [
+    () => edited({ sequence: three, edit: { changed: 1, steps: [{ change: "keep", colour: "ash", ends: 4 }] } }),
+    "edited({ edit }): expected an edit of this very sequence, received 0 ends after end 4 that it does not have. Find the edit from this sequence.",
+  ],
+  [
+    () => edited({ sequence: three, edit: { changed: 1, steps: [{ change: "take out", colour: "ash", ends: 12 }] } }),
+    "edited({ edit }): expected an edit of this very sequence, received 12 ends after end 0 that it does not have. Find the edit from this sequence.",
+  ],
+  [
+    () => edited({ sequence: three, edit: { changed: 1, steps: [{ change: "take out", colour: "ash", ends: 6 }] } }),
+    "edited({ edit }): expected an edit of this very sequence, received 6 ends after end 0 that it does not have. Find the edit from this sequence.",
+  ],
+  [
     () => randomOrder({ seed: 1, ends: 30, colours: [{ colour: "ash", atLeast: 2, atMost: 8 }], longestRun: 3 }),
     "randomOrder({ colours }): expected each colour once, in limits that can be kept, received room for 2 to 8 ends. Widen a limit, or allow a longer run.",
   ],
