@@ -5,6 +5,13 @@ function clean(text: string): string {
   return text.length > SHOWN_LENGTH ? `${printable}…` : printable;
 }
 
+/** Percentages by their base, as one says them. */
+const PERCENT: ReadonlyMap<string, string> = new Map([
+  ["loss", "lost"],
+  ["addition", "added"],
+  ["share", "of a whole"],
+]);
+
 /** What was received, in a few words fit for any screen: never longer than a line, never a control character. */
 export function described(value: unknown): string {
   if (value === undefined || value === null) return "nothing";
@@ -15,7 +22,8 @@ export function described(value: unknown): string {
   if (typeof value !== "object") return `a ${typeof value}`;
   const { dimension, value: amount, unit } = value as Record<string, unknown>;
   if (typeof dimension === "string" && typeof amount === "string" && typeof unit === "string") {
-    return `${clean(dimension)} ${clean(amount)} ${clean(unit)}`;
+    const base = PERCENT.get(dimension);
+    return base === undefined ? `${clean(dimension)} ${clean(amount)} ${clean(unit)}` : `${clean(amount)} % ${base}`;
   }
   return "an object";
 }
