@@ -1,8 +1,7 @@
 import { Decimal, decimalText, kept } from "../numbers.js";
-import type { Quantity, Unit } from "../quantity/index.js";
+import type { Quantity } from "../quantity/index.js";
 import { declarationOf, folded, run, stepsOf } from "../formula/index.js";
 import type { Calculation, Run } from "../formula/index.js";
-import { inWords } from "../working/index.js";
 import type { Claim } from "./claim.js";
 import { baseQuestion, conventionsOf } from "./conventions.js";
 import { costOf } from "./cost.js";
@@ -35,9 +34,9 @@ function conventionNote(
 }
 
 function unitNote({ unitVerdict, unit }: Judged, { unit: own, declared }: Run): readonly string[] {
-  const [asked, given] = [own, unit].map((one) => inWords(one?.name ?? ""));
+  const asked = own?.symbol ?? "";
   const told: Readonly<Partial<Record<typeof unitVerdict, string>>> = {
-    "another of its kind": `The answer comes in ${asked}; one in ${given} is as good, and the number is judged so.`,
+    "another of its kind": `The answer comes in ${asked}; ${unit?.symbol ?? ""} is as good, and the number is judged in it.`,
     "of another kind": `The answer is ${declared.result.noun}; that unit counts something else. The number is judged in ${asked}.`,
     missing: `The answer wants a unit; the number is judged in ${asked}.`,
     "not wanted": "The answer is a plain number and takes no unit.",
@@ -84,14 +83,11 @@ export function check<I, D extends string>(
   const isWrong = value === "wrong";
   const inFrame = worked.steps.at(-1)?.value as Decimal;
   const isUnit = unitVerdict === "as asked" || unitVerdict === "another of its kind" || unitVerdict === "none wanted";
-  const symbol = (unit: Unit<string> | null): string => unit?.symbol ?? "";
   return {
-    about: `${inWords(worked.declared.name)}: ${[claim.written, symbol(claim.unit)].filter(Boolean).join(" ")}`,
     right: isUnit && (isRight || isNear || rule !== null),
     value,
     unit: unitVerdict,
     digits: claimed.eq(exact) ? "exact" : isRight ? "rounded" : isCut ? "cut off" : "not of the answer",
-    judgedIn: symbol(judged.unit),
     rounded: rounded(exact).toFixed(decimals),
     exact: decimalText(exact.toSignificantDigits(34)),
     slips: isFaulty ? found : [],

@@ -4,5 +4,4 @@ export { digitsEarned } from "./digits-earned.js";
 export type { DigitsEarned } from "./digits-earned.js";
 export { firstWrongLine } from "./first-wrong-line.js";
 export type { JudgedLine } from "./first-wrong-line.js";
-export { remarks } from "./remarks.js";
 export type { FoundSlip, Verdict } from "./verdict.js";

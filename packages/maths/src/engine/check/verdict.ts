@@ -12,8 +12,6 @@ export interface FoundSlip {
 
 /** What can be said of a claim. */
 export interface Verdict {
-  /** What was asked and what was answered: "warp length: 6.94 yd". */
-  readonly about: string;
   /** Whether number and unit are both as good as the answer; by another convention too, where none is stated. */
   readonly right: boolean;
   /** The number alone; where the unit is missing or of another kind it is judged in the unit of the answer. */
@@ -27,8 +25,6 @@ export interface Verdict {
   readonly unit: UnitVerdict;
   /** What the digits written are to the answer: all of it, rounded (halves up), cut off, or none of it. */
   readonly digits: "exact" | "rounded" | "cut off" | "not of the answer";
-  /** The symbol of the unit the number is judged in; empty for a plain number. */
-  readonly judgedIn: string;
   /** The exact answer rounded, halves up, to the digits the claim was written to. */
   readonly rounded: string;
   readonly exact: string;

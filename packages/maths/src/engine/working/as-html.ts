@@ -1,15 +1,9 @@
 import { escaped, asMathML } from "./as-mathml.js";
 import { sourceText } from "./as-text.js";
-import { isRemarks } from "./remarks.js";
-import type { Remarks } from "./remarks.js";
 import type { Working } from "./working.js";
 
-/** A piece of HTML: of a working, a table of what went in, the lines as MathML, the source; of remarks, a list. */
-export function asHtml(working: Working | Remarks): string {
-  if (isRemarks(working)) {
-    const items = working.remarks.map((one) => `<li>${escaped(one)}</li>`);
-    return [`<p>${escaped(working.about)}</p>`, `<ul>${items.join("")}</ul>`].join("\n");
-  }
+/** A working as a piece of HTML: a table of what went in, the lines as MathML, the source. */
+export function asHtml(working: Working): string {
   const rows = working.inputs.map(
     ({ name, value, meaning }) =>
       `<tr><th scope="row">${escaped(name)}</th><td>${escaped(value)}</td><td>${escaped(meaning)}</td></tr>`,

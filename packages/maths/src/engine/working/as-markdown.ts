@@ -1,8 +1,6 @@
 import { described } from "../quantity/index.js";
 import { QuantityError } from "../refusal.js";
 import { sourceText } from "./as-text.js";
-import { isRemarks } from "./remarks.js";
-import type { Remarks } from "./remarks.js";
 import { isWorking, linesOf, resultApart } from "./working.js";
 import type { Working } from "./working.js";
 
@@ -12,20 +10,17 @@ function plain(text: string): string {
 }
 
 /**
- * A working as Markdown, a table of what went in, then each line with its numbers; or remarks, as a list.
+ * A working as Markdown: a table of what went in, then each line with its numbers.
  *
- * @param working what `explain` gives, or `remarks`
+ * @param working what `explain` gives
  * @throws QuantityError "wrong-kind" for anything else
  */
-export function asMarkdown(working: Working | Remarks): string {
-  if (isRemarks(working)) {
-    return `**${plain(working.about)}**\n\n${working.remarks.map((one) => `- ${plain(one)}`).join("\n")}`;
-  }
+export function asMarkdown(working: Working): string {
   if (!isWorking(working)) {
     throw new QuantityError({
       code: "wrong-kind",
       where: "asMarkdown(working)",
-      expected: "a working or remarks",
+      expected: "a working",
       received: described(working),
       remedy: "Write asMarkdown(explain(calculation, input)).",
     });

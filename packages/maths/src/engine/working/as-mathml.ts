@@ -1,6 +1,4 @@
 import { partsOf } from "./parts.js";
-import { isRemarks } from "./remarks.js";
-import type { Remarks } from "./remarks.js";
 import { linesOf, resultApart } from "./working.js";
 import type { Working } from "./working.js";
 
@@ -25,19 +23,10 @@ function line(left: string, sign: string, right: string): string {
   return `<mtr><mtd>${row(left)}</mtd><mtd><mo>${escaped(sign)}</mo>${row(right)}</mtd></mtr>`;
 }
 
-function table(rows: readonly string[]): string {
-  return `<math xmlns="http://www.w3.org/1998/Math/MathML" display="block"><mtable>${rows.join("")}</mtable></math>`;
-}
-
-/** A working or remarks as MathML, presentation elements only: words stay words, so that a screen reader reads them so. */
-export function asMathML(working: Working | Remarks): string {
-  if (isRemarks(working)) {
-    return table(
-      [working.about, ...working.remarks].map((one) => `<mtr><mtd><mtext>${escaped(one)}</mtext></mtd></mtr>`),
-    );
-  }
+/** A working as MathML, presentation elements only: words stay words, so that a screen reader reads them so. */
+export function asMathML(working: Working): string {
   const rows = working.steps.flatMap(linesOf).map(({ name, sign, text }) => line(name, sign, text));
   const apart = resultApart(working);
   if (apart !== null) rows.push(line("", apart.sign, apart.value));
-  return table(rows);
+  return `<math xmlns="http://www.w3.org/1998/Math/MathML" display="block"><mtable>${rows.join("")}</mtable></math>`;
 }

@@ -1,8 +1,6 @@
 import type { Source } from "../formula/index.js";
 import { quantityText } from "../quantity/index.js";
 import type { Quantity, TextOptions } from "../quantity/index.js";
-import { isRemarks } from "./remarks.js";
-import type { Remarks } from "./remarks.js";
 import { isWorking, linesOf, resultApart } from "./working.js";
 import type { Working } from "./working.js";
 
@@ -31,13 +29,12 @@ function workingText(working: Working): string {
 }
 
 /**
- * A quantity, a working or remarks as plain text.
+ * A quantity or a working as plain text.
  *
- * @param thing a quantity, what `explain` gives, or `remarks`
+ * @param thing a quantity, or what `explain` gives
  * @param options for a quantity: the step it is written to, "1/8" for eighths of its own unit
  * @example asText(inches("7.125"), { step: "1/8" }) // "7 1/8 in"
  */
-export function asText(thing: Quantity<string> | Working | Remarks, options?: TextOptions): string {
-  if (isRemarks(thing)) return [thing.about, ...thing.remarks.map((one) => `  ${one}`)].join("\n");
+export function asText(thing: Quantity<string> | Working, options?: TextOptions): string {
   return isWorking(thing) ? workingText(thing) : quantityText(thing, options);
 }
