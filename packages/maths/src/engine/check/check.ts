@@ -21,7 +21,7 @@ function otherConvention({ declared, inputs, values, nearness }: Run, { claimed,
   return found?.rule ?? null;
 }
 
-/** A claim by the other convention: what it is right by, what it is off by, and what to ask. */
+/** A claim by the other convention: what it is off by, and what to ask. */
 function conventionNote(
   rule: "adding" | "dividing",
   { inputs }: Run,
@@ -31,7 +31,7 @@ function conventionNote(
   const amount = `${decimalText(off.abs())}${unit === null ? "" : ` ${unit.symbol}`}`;
   const side = off.isNegative() ? "short" : "over";
   const own = rule === "adding" ? "dividing" : "adding";
-  return `Right by the ${rule} rule, ${side} by ${amount} by the ${own} rule. ${baseQuestion(inputs)}`;
+  return `By the ${own} rule it is ${side} by ${amount}. ${baseQuestion(inputs)}`;
 }
 
 function unitNote({ unitVerdict, unit }: Judged, { unit: own, declared }: Run): readonly string[] {
