@@ -5,8 +5,19 @@ const packages = { maths: [], stripes: [], plan: ["maths", "stripes"], sheets: [
 // Other packages may import what their package.json lists.
 const outside = { maths: ["decimal.js"], stripes: [] };
 const rooms = ["engine", "units", "sources", "handbook", "verification"];
-const parts = ["refusal", "numbers", "quantity", "formula", "working", "solve", "check", "spreadsheet", "columns"];
-const keptFromHandbook = ["working", "solve", "check", "spreadsheet", "columns"];
+const parts = [
+  "refusal",
+  "numbers",
+  "quantity",
+  "formula",
+  "working",
+  "solve",
+  "check",
+  "teach",
+  "spreadsheet",
+  "columns",
+];
+const keptFromHandbook = ["working", "solve", "check", "teach", "spreadsheet", "columns"];
 
 /** packages/maths/src/engine/quantity/unit.ts → { name: "maths", room: "engine", part: "quantity", … } */
 export function placeOf(path) {

@@ -184,7 +184,7 @@ describe("a claim by the other convention about percentages", () => {
   ])("is no slip where the question states no base: %s in", (written, short) => {
     const verdict = check(warpLength, napkins, { written, unit: inches, base: "not stated" });
     expect(verdict).toMatchObject({ right: true, value: "right by the adding rule", slips: [], cost: null });
-    expect(verdict.notes.join(" ")).toContain(`short by ${Number(short).toString()} in by the dividing rule`);
+    expect(verdict.notes.join(" ")).toContain(`By the dividing rule it is short by ${Number(short).toString()} in.`);
     expect(verdict.notes.join(" ")).toContain("On which length");
     expect(check(warpLength, napkins, { written, unit: inches }).value).toBe("wrong");
   });

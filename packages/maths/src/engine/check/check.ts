@@ -9,6 +9,7 @@ import { judgedBy } from "./judged.js";
 import type { Judged } from "./judged.js";
 import { matchesOf } from "./matches.js";
 import { tellApart } from "./tell-apart.js";
+import { told } from "./told.js";
 import type { Verdict } from "./verdict.js";
 
 /** The rule by which a claim is right that is wrong by the formula's own; null where there is none. */
@@ -20,7 +21,7 @@ function otherConvention({ declared, inputs, values, nearness }: Run, { claimed,
   return found?.rule ?? null;
 }
 
-/** A claim by the other convention: what it is right by, what it is off by, and what to ask. */
+/** A claim by the other convention: what it is off by, and what to ask. */
 function conventionNote(
   rule: "adding" | "dividing",
   { inputs }: Run,
@@ -30,7 +31,7 @@ function conventionNote(
   const amount = `${decimalText(off.abs())}${unit === null ? "" : ` ${unit.symbol}`}`;
   const side = off.isNegative() ? "short" : "over";
   const own = rule === "adding" ? "dividing" : "adding";
-  return `Right by the ${rule} rule, ${side} by ${amount} by the ${own} rule. ${baseQuestion(inputs)}`;
+  return `By the ${own} rule it is ${side} by ${amount}. ${baseQuestion(inputs)}`;
 }
 
 function unitNote({ unitVerdict, unit }: Judged, { unit: own, declared }: Run): readonly string[] {
@@ -55,6 +56,8 @@ function unitNote({ unitVerdict, unit }: Judged, { unit: own, declared }: Run): 
  * @param input what one would call it with
  * @param claim the number as written, its unit, and the tolerance if there is one
  * @throws QuantityError "unreadable" for a claim that is no number, "unknown-unit" for a unit that is none
+ * @example asText(check(reedWidth, { ends: 300, sett: endsPerInch(15) }, { written: "20", unit: inches }))
+ *   // "20 in is right: the exact answer."
  */
 export function check<I, D extends string>(
   calculation: Calculation<I, Quantity<D> | number>,
@@ -83,7 +86,7 @@ export function check<I, D extends string>(
   const isWrong = value === "wrong";
   const inFrame = worked.steps.at(-1)?.value as Decimal;
   const isUnit = unitVerdict === "as asked" || unitVerdict === "another of its kind" || unitVerdict === "none wanted";
-  return {
+  const verdict = {
     right: isUnit && (isRight || isNear || rule !== null),
     value,
     unit: unitVerdict,
@@ -95,5 +98,6 @@ export function check<I, D extends string>(
     cost: isWrong ? costOf(worked, inFrame.times(claimed).div(exact.isZero() ? 1 : exact)) : null,
     unseen: isRight ? found : [],
     notes: [...unitNote(judged, worked), ...(rule === null ? [] : [conventionNote(rule, worked, judged)])],
-  };
+  } satisfies Omit<Verdict, "says">;
+  return { ...verdict, says: told(verdict, claim.written, judged.unit?.symbol ?? "") };
 }

@@ -5,3 +5,7 @@ export type { DigitsEarned } from "./digits-earned.js";
 export { firstWrongLine } from "./first-wrong-line.js";
 export type { JudgedLine } from "./first-wrong-line.js";
 export type { FoundSlip, Verdict } from "./verdict.js";
+export { judgedBy } from "./judged.js";
+export type { Judged } from "./judged.js";
+export { slipAnswers } from "./slip-answers.js";
+export type { SlipAnswer } from "./slip-answers.js";

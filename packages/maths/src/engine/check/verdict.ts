@@ -1,3 +1,4 @@
+import type { Told } from "../working/index.js";
 import type { UnitVerdict } from "./claim.js";
 
 /** A slip that gives just the number claimed. */
@@ -10,8 +11,8 @@ export interface FoundSlip {
   readonly value: string;
 }
 
-/** What can be said of a claim. */
-export interface Verdict {
+/** What can be said of a claim; `says` is all of it in sentences, as the printers write it. */
+export interface Verdict extends Told {
   /** Whether number and unit are both as good as the answer; by another convention too, where none is stated. */
   readonly right: boolean;
   /** The number alone; where the unit is missing or of another kind it is judged in the unit of the answer. */

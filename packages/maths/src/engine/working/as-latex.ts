@@ -1,6 +1,6 @@
 import { partsOf } from "./parts.js";
-import { linesOf, resultApart } from "./working.js";
-import type { Working } from "./working.js";
+import { isTold, linesOf, resultApart } from "./working.js";
+import type { Told, Working } from "./working.js";
 
 const SIGNS: Readonly<Record<string, string>> = {
   ...{ "+": "+", "−": "-", "×": "\\times", "÷": "\\div", "√": "\\surd", Σ: "\\textstyle\\sum" },
@@ -14,20 +14,29 @@ const MARKS: Readonly<Record<string, string>> = {
   "~": "\\textasciitilde{}",
 };
 
+/** Words with nothing left that LaTeX would act on. */
+function plain(text: string): string {
+  return text.replace(/[\\{}$&#%_^~]/gu, (mark) => MARKS[mark] ?? `\\${mark}`);
+}
+
+function sentence(text: string): string {
+  return Array.from(plain(text), (mark) => (/[−×÷√Σ≈]/u.test(mark) ? `$${SIGNS[mark] ?? mark}$` : mark)).join("");
+}
+
 function latex(text: string): string {
   return partsOf(text)
     .map(({ what, text: own }, at, parts) => {
       const gap = parts[at - 1]?.what === "number" ? " " : "";
       if (what === "sign") return SIGNS[own] ?? own;
-      return what === "number"
-        ? own
-        : `\\text{${gap}${own.replace(/[\\{}$&#%_^~]/gu, (mark) => MARKS[mark] ?? `\\${mark}`)}}`;
+      return what === "number" ? own : `\\text{${gap}${plain(own)}}`;
     })
     .join(" ");
 }
 
-/** A working as LaTeX: one aligned line for each step, the same numbers as every other printer gives. */
-export function asLatex(working: Working): string {
+/** A working as LaTeX for a formula: one aligned line for each step. Sentences become a list, for the text around it. */
+export function asLatex(working: Told | Working): string {
+  if (isTold(working))
+    return ["\\begin{itemize}", ...working.says.map((text) => `\\item ${sentence(text)}`), "\\end{itemize}"].join("\n");
   const lines = working.steps.flatMap(linesOf).map(({ name, sign, text }) => {
     return `${name === "" ? "" : `${latex(name)} `}&${latex(sign)} ${latex(text)}`;
   });

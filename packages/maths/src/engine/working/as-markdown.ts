@@ -1,8 +1,8 @@
 import { described } from "../quantity/index.js";
 import { QuantityError } from "../refusal.js";
 import { sourceText } from "./as-text.js";
-import { isWorking, linesOf, resultApart } from "./working.js";
-import type { Working } from "./working.js";
+import { isTold, isWorking, linesOf, resultApart } from "./working.js";
+import type { Told, Working } from "./working.js";
 
 /** Text with nothing left that Markdown or HTML would act on. */
 function plain(text: string): string {
@@ -10,12 +10,13 @@ function plain(text: string): string {
 }
 
 /**
- * A working as Markdown: a table of what went in, then each line with its numbers.
+ * A working as Markdown: a table of what went in, then each line with its numbers. Sentences become a list.
  *
- * @param working what `explain` gives
+ * @param working what `explain`, `check` or `problem` gives
  * @throws QuantityError "wrong-kind" for anything else
  */
-export function asMarkdown(working: Working): string {
+export function asMarkdown(working: Told | Working): string {
+  if (isTold(working)) return working.says.map((text) => `- ${plain(text)}`).join("\n");
   if (!isWorking(working)) {
     throw new QuantityError({
       code: "wrong-kind",

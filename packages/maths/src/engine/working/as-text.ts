@@ -1,8 +1,8 @@
 import type { Source } from "../formula/index.js";
 import { quantityText } from "../quantity/index.js";
 import type { Quantity, TextOptions } from "../quantity/index.js";
-import { isWorking, linesOf, resultApart } from "./working.js";
-import type { Working } from "./working.js";
+import { isTold, isWorking, linesOf, resultApart } from "./working.js";
+import type { Told, Working } from "./working.js";
 
 /** A source as a reader looks it up. */
 export function sourceText({ author, title, year, place }: Source): string {
@@ -29,12 +29,13 @@ function workingText(working: Working): string {
 }
 
 /**
- * A quantity or a working as plain text.
+ * A quantity, a working, a verdict, or the question or key of a problem as plain text.
  *
- * @param thing a quantity, or what `explain` gives
+ * @param thing a quantity, or what `explain`, `check` or `problem` gives
  * @param options for a quantity: the step it is written to, "1/8" for eighths of its own unit
  * @example asText(inches("7.125"), { step: "1/8" }) // "7 1/8 in"
  */
-export function asText(thing: Quantity<string> | Working, options?: TextOptions): string {
+export function asText(thing: Quantity<string> | Told | Working, options?: TextOptions): string {
+  if (isTold(thing)) return thing.says.join("\n");
   return isWorking(thing) ? workingText(thing) : quantityText(thing, options);
 }

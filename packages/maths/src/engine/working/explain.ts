@@ -54,6 +54,7 @@ function stepTexts(worked: Run): readonly WorkingStep[] {
       numbers,
       sign: texts.every(({ exact }) => exact) ? "=" : "≈",
       value: texts.map(({ text }) => text).join(", "),
+      unit: symbol,
     };
   });
 }

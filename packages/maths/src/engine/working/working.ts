@@ -7,6 +7,8 @@ export interface WorkingStep {
   readonly numbers: string;
   readonly sign: "=" | "≈";
   readonly value: string;
+  /** What the value is counted in; empty for a plain number. */
+  readonly unit: string;
 }
 
 /** A whole working as data; the printers write it out. */
@@ -17,6 +19,16 @@ export interface Working {
   readonly steps: readonly WorkingStep[];
   readonly result: { readonly sign: "=" | "≈"; readonly value: string };
   readonly source: Source;
+}
+
+/** What is told in sentences: a verdict, the question or the key of a problem. */
+export interface Told {
+  readonly says: readonly string[];
+}
+
+/** Whether this is told in sentences. */
+export function isTold(thing: unknown): thing is Told {
+  return typeof thing === "object" && thing !== null && "says" in thing && Array.isArray(thing.says);
 }
 
 /** Whether this is what `explain` gives. */

@@ -1,0 +1,115 @@
+import type { Unit } from "../quantity/index.js";
+import type { Read, Run } from "../formula/index.js";
+import { inWords } from "../working/index.js";
+import type { Told, Working } from "../working/index.js";
+import type { KeyedSlip } from "./slip-key.js";
+
+/** What a problem is made from. */
+export interface ProblemWanted<I, D extends string> {
+  /** An input in the units the problem is to be in, its numbers about as large. */
+  readonly like: I;
+  /** The unit the answer is wanted in; null for a plain number. */
+  readonly unit: Unit<D> | null;
+  readonly decimals: number;
+  /** A whole number; the same seed gives the same problem. */
+  readonly seed: number;
+}
+
+/** The marks of one line of the working. */
+export interface LineMarks {
+  readonly line: string;
+  readonly method: 1;
+  readonly value: 1;
+  /** Nothing where the line is a plain number. */
+  readonly unit: 0 | 1;
+}
+
+/** What the pupil gets. */
+export interface Question extends Told {
+  readonly inputs: readonly { readonly name: string; readonly value: string; readonly meaning: string }[];
+  readonly rounding: string;
+  /** One blank for each line of the working, with the unit it is wanted in; empty for a plain number. */
+  readonly blanks: readonly { readonly line: string; readonly unit: string }[];
+  readonly marks: readonly LineMarks[];
+  readonly version: number;
+  readonly seed: number;
+}
+
+/** What the teacher gets. */
+export interface ProblemKey extends Told {
+  readonly answer: string;
+  readonly working: Working;
+  readonly slips: readonly KeyedSlip[];
+  readonly version: number;
+  readonly seed: number;
+}
+
+/** A problem: `input` and `unit` go to `check` with a pupil's answer. */
+export interface Problem<I, D extends string> {
+  readonly input: I;
+  readonly unit: Unit<D> | null;
+  readonly question: Question;
+  readonly key: ProblemKey;
+}
+
+interface Sheet {
+  readonly worked: Run;
+  readonly working: Working;
+  readonly unit: Unit<string> | null;
+  readonly decimals: number;
+  readonly seed: number;
+}
+
+/** Raised when the same seed comes to give another problem, so that a sheet and its key are never mixed. */
+const VERSION = 1;
+
+const BASES: Readonly<Record<string, string>> = {
+  loss: "of what was there before",
+  addition: "of what it is added to",
+  share: "of the whole",
+};
+
+function valueText(text: string, read: Read | undefined): string {
+  const one = read?.what === "list" ? read.members[0] : read;
+  const base = one?.what === "quantity" ? BASES[one.unit.dimension] : undefined;
+  return base === undefined ? text : `${text} ${base}`;
+}
+
+function withUnit(number: string, unit: Unit<string> | null): string {
+  return unit === null ? number : `${number} ${unit.symbol}`;
+}
+
+/** The question: every input with its unit and what it means, every percentage with its base, how to round, blanks, marks. */
+export function questionOf({ worked, working, unit, decimals, seed }: Sheet): Question {
+  const reads = [...worked.inputs.values()];
+  const inputs = working.inputs.map((one, at) => ({ ...one, value: valueText(one.value, reads[at]) }));
+  const rounding = decimals === 0 ? "to a whole number, halves up" : `to ${String(decimals)} decimals, halves up`;
+  const blanks = working.steps.map((step, at) => ({
+    line: step.name,
+    unit: at === working.steps.length - 1 ? (unit?.symbol ?? "") : step.unit,
+  }));
+  const marks = blanks.map(({ line, unit: own }): LineMarks => ({
+    ...{ line, method: 1, value: 1, unit: own === "" ? 0 : 1 },
+  }));
+  const lines = blanks.map(({ line, unit: own }, at) => {
+    const marked = marks[at]?.unit === 1 ? "method 1, value 1, unit 1" : "method 1, value 1";
+    return `${line} = ________ ${own === "" ? "" : `${own} `}(${marked})`;
+  });
+  const says = [
+    `Find the ${working.name}.`,
+    ...inputs.map(({ name, value, meaning }) => `${name}: ${value}${meaning === "" ? "" : `, ${meaning}`}`),
+    `Write the answer ${rounding}${unit === null ? "" : `, in ${unit.symbol}`}.`,
+    ...lines,
+    `Sheet version ${String(VERSION)}, seed ${String(seed)}.`,
+  ];
+  return { inputs, rounding, blanks, marks, version: VERSION, seed, says };
+}
+
+/** The key: the answer, the working, and what each slip would give. */
+export function keyOf({ working, unit, seed }: Sheet, answer: string, slips: readonly KeyedSlip[]): ProblemKey {
+  const says = [
+    `Key to ${inWords(working.name)}, sheet version ${String(VERSION)}, seed ${String(seed)}: ${withUnit(answer, unit)}.`,
+    ...slips.map((slip) => `${withUnit(slip.answer, unit)}: ${slip.says.join("; or ")}`),
+  ];
+  return { answer, working, slips, version: VERSION, seed, says };
+}
