@@ -57,7 +57,7 @@ describe("a claim about the length of a warp", () => {
     const inGrams = check(warpLength, napkins, { written: "252.22", unit });
     expect(inGrams).toMatchObject({ right: false, value: "right", unit: "of another kind", digits: "rounded" });
     expect(inGrams.notes).toEqual([
-      "The answer is a length; that unit counts something else. The number is judged in in.",
+      "The answer is a length; that unit counts something else. The number is judged in inches.",
     ]);
     expect(check(warpLength, napkins, { written: "252.22", unit: null })).toMatchObject({
       right: false,

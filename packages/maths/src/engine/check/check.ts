@@ -2,6 +2,7 @@ import { Decimal, decimalText, kept } from "../numbers.js";
 import type { Quantity } from "../quantity/index.js";
 import { declarationOf, folded, run, stepsOf } from "../formula/index.js";
 import type { Calculation, Run } from "../formula/index.js";
+import { inWords } from "../working/index.js";
 import type { Claim } from "./claim.js";
 import { baseQuestion, conventionsOf } from "./conventions.js";
 import { costOf } from "./cost.js";
@@ -35,9 +36,9 @@ function conventionNote(
 }
 
 function unitNote({ unitVerdict, unit }: Judged, { unit: own, declared }: Run): readonly string[] {
-  const asked = own?.symbol ?? "";
+  const [asked, given] = [own, unit].map((one) => inWords(one?.name ?? ""));
   const told: Readonly<Partial<Record<typeof unitVerdict, string>>> = {
-    "another of its kind": `The answer comes in ${asked}; ${unit?.symbol ?? ""} is as good, and the number is judged in it.`,
+    "another of its kind": `The answer comes in ${asked}; one in ${given} is as good, and the number is judged so.`,
     "of another kind": `The answer is ${declared.result.noun}; that unit counts something else. The number is judged in ${asked}.`,
     missing: `The answer wants a unit; the number is judged in ${asked}.`,
     "not wanted": "The answer is a plain number and takes no unit.",
