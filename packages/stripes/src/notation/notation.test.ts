@@ -3,7 +3,8 @@ import { refusalOf } from "#ci/refusal-of.js";
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import { fullSett, type Pivots } from "../sequence/full-sett.js";
-import { sequence } from "../sequence/sequence.js";
+import { item } from "../sequence/item.js";
+import { sequence, type Stripe } from "../sequence/sequence.js";
 import { colourRows } from "./colour-rows.js";
 import { sequenceFromColourRows } from "./sequence-from-colour-rows.js";
 import { sequenceFromList } from "./sequence-from-list.js";
@@ -229,4 +230,81 @@ test.each<[string, unknown, string]>([
   ["a blank that is not 0", { ...chart, rows: [{ colour: "red", ends: [2, null] }] }, "wrong-kind"],
 ])("%s is refused", (_, input, code) => {
   expect(refusalOf(() => sequenceFromColourRows(input as never)).code).toBe(code);
+});
+
+const dark = (ends: number): Stripe<string> => ({ colour: "dark", ends });
+const light = (ends: number): Stripe<string> => ({ colour: "light", ends });
+const mid = (ends: number): Stripe<string> => ({ colour: "mid", ends });
+test.each<[string, readonly Stripe<string>[], string]>([
+  [
+    "a group and what follows it",
+    [dark(4), light(4), dark(4), light(4), dark(4), light(4), dark(8)],
+    "[4 dark, 4 light] 3 times, 8 dark = 32 ends",
+  ],
+  [
+    "a group that begins later",
+    [mid(6), dark(4), light(2), dark(4), light(2)],
+    "6 mid, [4 dark, 2 light] 2 times = 18 ends",
+  ],
+  [
+    "a group of three",
+    [dark(4), light(2), mid(1), dark(4), light(2), mid(1)],
+    "[4 dark, 2 light, 1 mid] 2 times = 14 ends",
+  ],
+  [
+    "the shorter of two groups that cover as much",
+    [dark(4), light(2), dark(4), light(2), dark(4), light(2), dark(4), light(2)],
+    "[4 dark, 2 light] 4 times = 24 ends",
+  ],
+  [
+    "the group that covers more, though a shorter one comes first",
+    [dark(4), light(2), dark(4), light(2), mid(1), dark(4), light(2), dark(4), light(2), mid(1)],
+    "[4 dark, 2 light, 4 dark, 2 light, 1 mid] 2 times = 26 ends",
+  ],
+  ["nothing that repeats", [dark(4), light(2), dark(3)], "4 dark, 2 light, 3 dark = 9 ends"],
+])("brackets hold %s", (_, stripes, text) => {
+  const names = { dark: "dark", light: "light", mid: "mid" };
+  expect(writtenList({ sequence: sequence(stripes), legend: names, repeats: "in brackets" })).toBe(text);
+});
+test("a bracket of 60 stripes is found, and no longer one", () => {
+  const colours = ["dark", "light", "mid"];
+  const group = (many: number): readonly Stripe<string>[] =>
+    Array.from({ length: many }, (_, at) => ({ colour: item(colours, at % 3), ends: at + 1 }));
+  const brackets = (many: number): boolean =>
+    writtenList({
+      sequence: sequence([...group(many), ...group(many)]),
+      legend: { dark: "dark", light: "light", mid: "mid" },
+      repeats: "in brackets",
+    }).includes("[");
+  expect([brackets(60), brackets(63)]).toEqual([true, false]);
+});
+test("groups are written by letters where names are letters and widths single figures", () => {
+  const letters = { D: "dark", L: "light" };
+  const written = (stripes: readonly Stripe<string>[]): string =>
+    writtenList({ sequence: sequence(stripes), legend: letters, repeats: "as groups" });
+  expect(written([dark(4), light(2), dark(4), light(2), dark(8)])).toBe("12 DDDD/LL, 8 D = 20 ends");
+  expect(written([dark(10), light(2), dark(10), light(2)])).toBe("[10 D, 2 L] 2 times = 24 ends");
+  expect(writtenList({ sequence: sequence([dark(4), light(2)]), legend: letters, repeats: "written out" })).toBe(
+    "4 D, 2 L = 6 ends",
+  );
+});
+test.each([
+  ["full count", "D/4 L24 D8 L/6"],
+  ["half count", "D4* L24 D8 L6*"],
+  ["repeating", "... D4 L24 D8 L6 ..."],
+] as const)("a sett with the pivots at %s is written with the marks of such pivots", (pivots, text) => {
+  const sett = sequence([dark(4), light(24), dark(8), light(6)]);
+  expect(threadCount({ sett, legend: { D: "dark", L: "light" }, pivots })).toBe(text);
+});
+test("brackets over a chart may be given in any order, and over one column", () => {
+  const rows = [
+    { colour: "dark", ends: [4, 0, 2] },
+    { colour: "light", ends: [0, 3, 0] },
+  ];
+  const brackets = [
+    { from: 3, to: 3, times: 2 },
+    { from: 1, to: 2, times: 2 },
+  ];
+  const made = sequenceFromColourRows({ rows, brackets, readFrom: "left" });
+  expect(made.written).toEqual([dark(4), light(3), dark(4), light(3), dark(2), dark(2)]);
 });

@@ -134,6 +134,34 @@ test.each<[() => unknown, string]>([
     'sequenceFromList({ text }): expected stripes, and every bracket closed, received "the end of the text" at character 6. Mend the text there.',
   ],
   [
+    list("4 ash, [4 ash"),
+    'sequenceFromList({ text }): expected stripes, and every bracket closed, received "the end of the text" at character 13. Mend the text there.',
+  ],
+  [
+    list(","),
+    'sequenceFromList({ text }): expected stripes, and every bracket closed, received "the end of the text" at character 1. Mend the text there.',
+  ],
+  [
+    list("[4 ash] 0 times"),
+    'sequenceFromList({ text }): expected a number of times after a bracket with ends in it, "] 15 times", received "] 0 times" at character 7. Mend the text there.',
+  ],
+  [
+    list("5000001 ash"),
+    "sequenceFromList({ ends }): expected at most 5000000 ends, received 5000001. Look for a slip in a count.",
+  ],
+  [
+    list("9999999 D/L"),
+    "sequenceFromList({ ends }): expected at most 5000000 ends, received 9999999. Look for a slip in a count.",
+  ],
+  [
+    () => sequenceFromList({ text: "4 ash", legend: "ash" as never }),
+    'sequenceFromList({ legend }): expected an object from letters to colours, received "ash". Write { K: "black" }.',
+  ],
+  [
+    () => sequenceFromColourRows({ rows: [{ colour: "ash", ends: [0] }], brackets: [], readFrom: "left" }),
+    "sequenceFromColourRows({ rows, column 1 }): expected ends in one row, received ends in 0 rows. A column is one stripe: write 0 in its other rows.",
+  ],
+  [
     list("6 DL/L"),
     'sequenceFromList({ text }): expected one letter over and over, received "DL" at character 1. Mend the text there.',
   ],
