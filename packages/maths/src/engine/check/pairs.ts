@@ -1,0 +1,108 @@
+import { Decimal, decimalText, kept } from "../numbers.js";
+import { declarationOf, dimensionsOf, run, stepsOf } from "../formula/index.js";
+import type { Calculation, Run, Value } from "../formula/index.js";
+import type { Quantity } from "../quantity/index.js";
+import type { Told } from "../working/index.js";
+import { misnamed, roundedOff } from "./answer-slips.js";
+import type { Claim } from "./claim.js";
+import { judgedBy } from "./judged.js";
+import { roughAnswer, roughly } from "./roughly.js";
+import type { Rough } from "./roughly.js";
+import { slipsOf } from "./slips.js";
+import type { Slip } from "./slips.js";
+
+/** Two slips that give the claim together, and neither of them alone. */
+export interface FoundPair {
+  readonly slips: readonly [first: string, second: string];
+  /** What the sum with both comes to, in the unit of the claim. */
+  readonly value: string;
+}
+
+/** The pairs of slips that give a claim; `says` tells them in sentences, with how many fit. */
+export interface FoundPairs extends Told {
+  /** The likeliest first, at most a dozen. */
+  readonly pairs: readonly FoundPair[];
+  /** How many pairs give the claim at the digits written: the more, the less any of them tells. */
+  readonly fitting: number;
+}
+
+const LISTED = 12;
+/** Where an answer that was right is spoiled at the end, a slip of the formula is the likelier. */
+const AT_THE_END = 5;
+
+/** The formula as the first slip leaves it, for a second to be made in; null where nothing comes of it. */
+function slipped(worked: Run, { lines, line, values }: Slip): Run | null {
+  const own = line === "" ? values : worked.values;
+  const { steps, failed } = stepsOf(lines, own, worked.nearness);
+  return failed === null ? { ...worked, declared: { ...worked.declared, lines }, values: own, steps } : null;
+}
+
+function sentencesOf(pairs: readonly FoundPair[], fitting: number): readonly string[] {
+  const listed = fitting > pairs.length ? `the ${String(pairs.length)} likeliest are listed` : "the likeliest first";
+  const head =
+    fitting < 2
+      ? `${fitting === 0 ? "No" : "One"} pair of known slips gives this.`
+      : `${String(fitting)} pairs of known slips give this, ${listed}. Many fit by chance: ask for the working.`;
+  return [head, ...pairs.map(({ slips: [first, second] }) => `A sum that ${first}, and ${second}, gives this.`)];
+}
+
+/**
+ * The pairs of known slips that give a wrong claim together, where neither does alone. Many pairs fit any number by chance, so
+ * `check` never names them: ask only where it has found nothing.
+ *
+ * @param calculation any calculation of the handbook
+ * @param input what one would call it with
+ * @param claim the number as written and its unit; none is looked for where it is right
+ * @throws QuantityError "unreadable" for a claim that is no number, "unknown-unit" for a unit that is none
+ * @example checkPairs(reedWidth, { ends: 300, sett: endsPerInch(15) }, { written: "20", unit: inches }).fitting // 0
+ */
+export function checkPairs<I, D extends string>(
+  calculation: Calculation<I, Quantity<D> | number>,
+  input: NoInfer<I>,
+  claim: Claim<D>,
+): FoundPairs {
+  const worked = run(declarationOf("checkPairs", calculation), input);
+  const { claimed, decimals, exact, unit, toClaim, rounded } = judgedBy(worked, claim);
+  const [factor, target] = [toClaim(new Decimal(1)).toNumber(), claimed.toNumber()];
+  const reach = 0.501 * 10 ** -decimals + 1e-8 * Math.abs(target);
+  const gives = (number: Decimal): boolean => rounded(number).eq(claimed) && !number.eq(exact);
+  const turned = new Map<Value, Rough>();
+  const near = (slips: readonly Slip[]): readonly Slip[] => {
+    const known = new Map<unknown, ReturnType<typeof roughly>>();
+    return slips.filter(({ lines, from, values }) => {
+      const rough = known.get(values) ?? roughly(values, turned);
+      known.set(values, rough);
+      return Math.abs(roughAnswer(lines.slice(from), rough) * factor - target) <= reach;
+    });
+  };
+  const endOf = ({ lines, from, values }: Slip): Decimal | null => {
+    const { steps, failed } = stepsOf(lines.slice(from), values, worked.nearness);
+    const end = steps.at(-1)?.value;
+    return failed === null && end instanceof Decimal ? kept(toClaim(end)) : null;
+  };
+  const singles = rounded(exact).eq(claimed) ? [] : slipsOf(worked);
+  const powers = dimensionsOf(worked.declared);
+  const alone = new Set(near(singles).map(({ says }) => says()));
+  const found = new Map<string, { readonly rank: number; readonly pair: FoundPair }>();
+  const put = (rank: number, number: Decimal | null, first: string, second: string): void => {
+    const key = [first, second].sort((a, b) => (a < b ? -1 : 1)).join("\n");
+    if (number === null || !gives(number) || first === second || alone.has(second) || found.has(key)) return;
+    const value = decimalText(number.toSignificantDigits(12));
+    const slips = [first.replace(/,$/u, ""), second.replace(/,$/u, "")] as const;
+    found.set(key, { rank, pair: { slips, value } });
+  };
+  for (const first of singles) {
+    const after = slipped(worked, first);
+    const end = endOf(first);
+    if (after === null || end === null || alone.has(first.says())) continue;
+    for (const second of near(slipsOf(after, powers)))
+      put(first.rank + second.rank, endOf(second), first.says(), second.says());
+    for (const [says, number] of [...misnamed(end, unit), ...roundedOff(end)])
+      put(first.rank + AT_THE_END, number, first.says(), says);
+  }
+  const pairs = [...found.values()]
+    .sort((a, b) => a.rank - b.rank)
+    .slice(0, LISTED)
+    .map(({ pair }) => pair);
+  return { pairs, fitting: found.size, says: sentencesOf(pairs, found.size) };
+}
