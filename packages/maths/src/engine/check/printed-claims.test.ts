@@ -1,3 +1,4 @@
+import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import {
   endsForWidth,
@@ -162,4 +163,24 @@ describe("mistakes that were printed", () => {
       expect(slips.map((one) => one.says).join("\n")).toMatch(says);
     },
   );
+});
+
+describe("the page of printed mistakes", () => {
+  const page = readFileSync("docs/printed-mistakes.md", "utf8").replace(/ +/gu, " ");
+  const rows = (heading: string): number =>
+    (
+      page
+        .split(`## ${heading}`)[1]
+        ?.split("\n## ")[0]
+        ?.match(/^\| .* \|$/gmu) ?? []
+    ).length - 2;
+
+  it("has these rows and no other", () => {
+    for (const [where, , , prints] of named) expect(page).toContain(`| ${where} | ${prints} |`);
+    for (const [where, , prints] of otherwise) expect(page).toContain(`| ${where} | ${prints} |`);
+    for (const [where, , prints, , why] of unnamed) expect(page).toContain(`| ${where} | ${prints} | ${why} |`);
+    const counts = ["Named", "Taken for another slip", "Not named"].map(rows);
+    expect(counts).toEqual([named.length, otherwise.length, unnamed.length]);
+    expect(counts).toEqual([8, 2, 5]);
+  });
 });
