@@ -1,15 +1,15 @@
-import { Decimal, decimalText, kept } from "../numbers.js";
+import { decimalText } from "../numbers.js";
+import type { Decimal } from "../numbers.js";
 import { declarationOf, dimensionsOf, run, stepsOf } from "../formula/index.js";
-import type { Calculation, Run, Value } from "../formula/index.js";
+import type { Calculation, Run } from "../formula/index.js";
 import type { Quantity } from "../quantity/index.js";
 import type { Told } from "../working/index.js";
 import { misnamed, roundedOff } from "./answer-slips.js";
 import type { Claim } from "./claim.js";
 import { judgedBy } from "./judged.js";
-import { roughAnswer, roughly } from "./roughly.js";
-import type { Rough } from "./roughly.js";
 import { slipsOf } from "./slips.js";
 import type { Slip } from "./slips.js";
+import { nearClaim, sumWith } from "./sums.js";
 
 /** Two slips that give the claim together, and neither of them alone. */
 export interface FoundPair {
@@ -62,41 +62,27 @@ export function checkPairs<I, D extends string>(
   claim: Claim<D>,
 ): FoundPairs {
   const worked = run(declarationOf("checkPairs", calculation), input);
-  const { claimed, decimals, exact, unit, toClaim, rounded } = judgedBy(worked, claim);
-  const [factor, target] = [toClaim(new Decimal(1)).toNumber(), claimed.toNumber()];
-  const reach = 0.501 * 10 ** -decimals + 1e-8 * Math.abs(target);
+  const judged = judgedBy(worked, claim);
+  const { claimed, exact, unit, rounded } = judged;
   const gives = (number: Decimal): boolean => rounded(number).eq(claimed) && !number.eq(exact);
-  const turned = new Map<Value, Rough>();
-  const near = (slips: readonly Slip[]): readonly Slip[] => {
-    const known = new Map<unknown, ReturnType<typeof roughly>>();
-    return slips.filter(({ lines, from, values }) => {
-      const rough = known.get(values) ?? roughly(values, turned);
-      known.set(values, rough);
-      return Math.abs(roughAnswer(lines.slice(from), rough) * factor - target) <= reach;
-    });
-  };
-  const endOf = ({ lines, from, values }: Slip): Decimal | null => {
-    const { steps, failed } = stepsOf(lines.slice(from), values, worked.nearness);
-    const end = steps.at(-1)?.value;
-    return failed === null && end instanceof Decimal ? kept(toClaim(end)) : null;
-  };
+  const isNear = nearClaim(judged);
   const singles = rounded(exact).eq(claimed) ? [] : slipsOf(worked);
   const powers = dimensionsOf(worked.declared);
-  const alone = new Set(near(singles).map(({ says }) => says()));
+  const alone = new Set(singles.filter(isNear).map(({ says }) => says()));
   const found = new Map<string, { readonly rank: number; readonly pair: FoundPair }>();
-  const put = (rank: number, number: Decimal | null, first: string, second: string): void => {
+  const put = (rank: number, number: Decimal | undefined, first: string, second: string): void => {
     const key = [first, second].sort((a, b) => (a < b ? -1 : 1)).join("\n");
-    if (number === null || !gives(number) || first === second || alone.has(second) || found.has(key)) return;
+    if (number === undefined || !gives(number) || first === second || alone.has(second) || found.has(key)) return;
     const value = decimalText(number.toSignificantDigits(12));
     const slips = [first.replace(/,$/u, ""), second.replace(/,$/u, "")] as const;
     found.set(key, { rank, pair: { slips, value } });
   };
   for (const first of singles) {
     const after = slipped(worked, first);
-    const end = endOf(first);
-    if (after === null || end === null || alone.has(first.says())) continue;
-    for (const second of near(slipsOf(after, powers)))
-      put(first.rank + second.rank, endOf(second), first.says(), second.says());
+    const end = sumWith(first, worked, judged)?.number;
+    if (after === null || end === undefined || alone.has(first.says())) continue;
+    for (const second of slipsOf(after, powers).filter(isNear))
+      put(first.rank + second.rank, sumWith(second, worked, judged)?.number, first.says(), second.says());
     for (const [says, number] of [...misnamed(end, unit), ...roundedOff(end)])
       put(first.rank + AT_THE_END, number, first.says(), says);
   }
