@@ -5,6 +5,7 @@ import type { Calculation, Run } from "../formula/index.js";
 import type { Quantity } from "../quantity/index.js";
 import type { Told } from "../working/index.js";
 import { misnamed, roundedOff } from "./answer-slips.js";
+import type { AnswerSlip } from "./answer-slips.js";
 import type { Claim } from "./claim.js";
 import { judgedBy } from "./judged.js";
 import { slipsOf } from "./slips.js";
@@ -27,7 +28,7 @@ export interface FoundPairs extends Told {
 }
 
 const LISTED = 12;
-/** Where an answer that was right is spoiled at the end, a slip of the formula is the likelier. */
+/** How far down the list the second belongs where it stands at the answer: a slip in the formula is likelier. */
 const AT_THE_END = 5;
 
 /** The formula as the first slip leaves it, for a second to be made in; null where nothing comes of it. */
@@ -68,7 +69,11 @@ export function checkPairs<I, D extends string>(
   const isNear = nearClaim(judged);
   const singles = rounded(exact).eq(claimed) ? [] : slipsOf(worked);
   const powers = dimensionsOf(worked.declared);
-  const alone = new Set(singles.filter(isNear).map(({ says }) => says()));
+  const atTheEnd = (answer: Decimal): readonly AnswerSlip[] => [...misnamed(answer, unit), ...roundedOff(answer)];
+  const alone = new Set([
+    ...singles.filter(isNear).map(({ says }) => says()),
+    ...atTheEnd(exact).flatMap(([says, number]) => (gives(number) ? [says] : [])),
+  ]);
   const found = new Map<string, { readonly rank: number; readonly pair: FoundPair }>();
   const put = (rank: number, number: Decimal | undefined, first: string, second: string): void => {
     const key = [first, second].sort((a, b) => (a < b ? -1 : 1)).join("\n");
@@ -80,11 +85,10 @@ export function checkPairs<I, D extends string>(
   for (const first of singles) {
     const after = slipped(worked, first);
     const end = sumWith(first, worked, judged)?.number;
-    if (after === null || end === undefined || alone.has(first.says())) continue;
+    if (after === null || end === undefined || end.eq(exact) || alone.has(first.says())) continue;
     for (const second of slipsOf(after, powers).filter(isNear))
       put(first.rank + second.rank, sumWith(second, worked, judged)?.number, first.says(), second.says());
-    for (const [says, number] of [...misnamed(end, unit), ...roundedOff(end)])
-      put(first.rank + AT_THE_END, number, first.says(), says);
+    for (const [says, number] of atTheEnd(end)) put(first.rank + AT_THE_END, number, first.says(), says);
   }
   const pairs = [...found.values()]
     .sort((a, b) => a.rank - b.rank)
