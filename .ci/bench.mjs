@@ -1,5 +1,6 @@
 // Figures promised about numbers and speed. Times are only reported, for machines differ; a number that is not exact
 // fails the run.
+import { figures as checking } from "./bench/checking.mjs";
 import { figures as columns } from "./bench/columns.mjs";
 import { figures as commanding } from "./bench/command.mjs";
 import { figures as conversion } from "./bench/conversion.mjs";
@@ -11,7 +12,7 @@ import { figures as types } from "./bench/types.mjs";
 import { printTable } from "./table.mjs";
 
 const rows = [];
-for (const figures of [exactness, conversion, columns, planning, stripes, importing, commanding, types])
+for (const figures of [exactness, conversion, columns, planning, checking, stripes, importing, commanding, types])
   rows.push(...(await figures()));
 printTable(rows);
 process.exitCode = rows.every((row) => row.holds || !row.mustHold) ? 0 : 1;

@@ -33,7 +33,7 @@ const page = `<!doctype html>
 </style>
 <main>
 <h1>Five sums for a warp</h1>
-<p>Sheet 1. For each: one mark for the method, one for the number, one for the unit. Nothing written here is kept or sent.</p>
+<p>Sheet of seed 1. For each: one mark for the method, one for the number, one for the unit. Nothing written here is kept or sent.</p>
 </main>
 <script>${script}</script>
 </html>

@@ -26,14 +26,15 @@ describeWith("Chromium", (path) => {
         await third.getByRole("button").click();
         return third.getByRole("status").innerText();
       };
-      // 252.222 in is 7.006 yd; 250 in, the shrinkage added, is 6.94 yd.
-      expect(await answer("7.01")).toContain("Right.");
-      expect(await answer("6.94")).toContain("adds the 10 % of loom to finished instead of dividing it out");
+      // 13 × 34.5 = 448.5; ÷ 0.89 = 503.933; ÷ 0.85 = 592.862; + 23 = 615.862 in, 17.107 yd. With 11 % added: 608.688 in.
+      expect(await third.locator("li").nth(1).innerText()).toBe("finished length: 33 in, one piece, washed and hemmed");
+      expect(await answer("17.107")).toContain("17.107 yd is right");
+      expect(await answer("16.908")).toContain("adds the 11 % of loom to finished instead of dividing it out");
       expect(await answer("about 7")).toContain("expected a number as it was written");
       await third.locator("select").selectOption("right");
       expect(await third.getByRole("status").innerText()).toBe("The teacher says: right.");
       await third.getByText("Working").click();
-      expect(await third.locator("math").textContent()).toContain("204.444");
+      expect(await third.locator("math").textContent()).toContain("503.933");
       expect({ asked, faults }).toEqual({ asked: ["file:"], faults: [] });
       const kept = await page.evaluate("localStorage.length + sessionStorage.length");
       expect(kept).toBe(0);

@@ -1,6 +1,8 @@
 // What the page does in the browser: nothing a pupil writes leaves it, or is kept when it is closed.
 import { asHtml, check, explain } from "@thrum/maths";
-import { problems } from "./problems.mjs";
+import { problemsOf } from "./problems.mjs";
+
+const SEED = 1;
 
 const made = (name, own = {}, children = []) => {
   const element = Object.assign(document.createElement(name), own);
@@ -8,14 +10,9 @@ const made = (name, own = {}, children = []) => {
   return element;
 };
 
-function told({ unit, notes: all, right, value, rounded, slips, tellApart, cost }) {
-  // The question names the unit it wants, whatever the formula would give: no word of that.
-  const notes = unit === "another of its kind" ? [] : all;
-  if (right) return [value === "right" ? "Right." : `${value}.`, ...notes];
-  const named = slips.length === 0 ? ["No slip we know gives this number."] : slips.map(({ says }) => says);
-  const digits =
-    value === "right" ? [] : [value === "wrong" ? "Not this number." : `${value}: it would be ${rounded}.`];
-  return [...digits, ...notes, ...named, ...(tellApart === null ? [] : [tellApart]), ...(cost === null ? [] : [cost])];
+/** The question names the unit it wants, whatever the formula would give: no word of that. */
+function told({ unit, notes, says }) {
+  return unit === "another of its kind" ? says.filter((text) => !notes.includes(text)) : says;
 }
 
 function judged(problem, written) {
@@ -58,10 +55,15 @@ function article(problem, at) {
     show();
   });
   mark.addEventListener("change", show);
-  const digits = problem.decimals === 0 ? "as a whole number" : `to ${problem.decimals} decimals, halves up`;
   return made("article", {}, [
     made("h2", { textContent: `${at + 1}` }),
-    made("p", { textContent: `${problem.asks} Write it ${symbol === "" ? "" : `in ${symbol} `}${digits}.` }),
+    made("p", { textContent: problem.asks }),
+    made(
+      "ul",
+      {},
+      problem.given.map((textContent) => made("li", { textContent })),
+    ),
+    made("p", { textContent: `Write it ${symbol === "" ? "" : `in ${symbol} `}${problem.rounding}.` }),
     form,
     verdict,
     opened("Hint", `<p>${problem.hint}</p>`),
@@ -70,4 +72,4 @@ function article(problem, at) {
   ]);
 }
 
-document.querySelector("main").append(...problems.map(article));
+document.querySelector("main").append(...problemsOf(SEED).map(article));

@@ -1,4 +1,5 @@
-// Five sums for a class about napkins for a village hall. Each states the base of its percentages and the rounding wanted.
+// Five sums for a class about napkins for a village hall. Four are made from a seed, so that a wrong number tells which slip
+// was made; print another seed for another class. A count in whole repeats hides slips whatever its numbers: that one is ours.
 import {
   cottonCount,
   endsForWidth,
@@ -8,6 +9,7 @@ import {
   percentLost,
   picksPerInch,
   pounds,
+  problem,
   warpLength,
   warpMass,
   weftLength,
@@ -15,52 +17,69 @@ import {
   yards,
 } from "@thrum/maths";
 
-export const problems = [
+const made = [
   {
-    asks: "Napkins are to be 18 in wide. From reed to finished 10 % of the width in the reed is lost. How wide are they in the reed?",
-    hint: "The 10 % was measured on the width in the reed: 90 % of it is 18 in.",
+    asks: "How wide are the napkins in the reed?",
+    hint: "The percentage was measured on the width in the reed: what is left of it is the finished width.",
     calculation: widthInReed,
-    input: { finishedWidth: inches(18), reedToFinished: percentLost(10) },
+    like: { finishedWidth: inches(18), reedToFinished: percentLost(10) },
     unit: inches,
     decimals: 2,
   },
   {
-    asks: "The warp is 20 in wide in the reed at 15 ends to the inch; a threading repeat takes 8 ends, and 1 more balances the last. How many ends are wound, in whole repeats?",
-    hint: "Take the balancing end away first, then count whole repeats upwards.",
-    calculation: endsForWidth,
-    input: { sett: endsPerInch(15), widthInReed: inches(20), threadingRepeat: 8, balanceEnds: 1 },
-    unit: null,
-    decimals: 0,
-  },
-  {
-    asks: "Eight napkins, 21 in finished with a hem of 1 in turned under at each end; 10 % of the woven length is lost from loom to finished, 8 % of the thread to take-up, 30 in of waste. How long is the warp?",
+    asks: "How long is the warp for the napkins?",
     hint: "Work from the finished napkin back to the loom, and add the waste last.",
     calculation: warpLength,
-    input: {
+    like: {
       pieces: 8,
       finishedLength: inches(21),
-      hemEachEnd: inches(1),
+      hemEachEnd: inches("1.5"),
       loomToFinished: percentLost(10),
       takeUp: percentLost(8),
       loomWaste: inches(30),
     },
     unit: yards,
-    decimals: 2,
-  },
-  {
-    asks: "Of single cotton of count 4 a warp of 305 ends is wound, 7 yd long; 5 % is added for waste in winding. What does the yarn weigh?",
-    hint: "A cotton count of 4 is 4 hanks of 840 yd to the pound.",
-    calculation: warpMass,
-    input: { ends: 305, warpLength: yards(7), count: cottonCount(4), waste: percentAdded(5) },
-    unit: pounds,
     decimals: 3,
   },
   {
-    asks: "204 in are woven at 14 picks to the inch, 20 in wide in the reed. How much weft is laid straight?",
+    asks: "What does the yarn of the warp weigh?",
+    hint: "The cotton count says how many hanks of 840 yd go to the pound.",
+    calculation: warpMass,
+    like: { ends: 305, warpLength: yards(7), count: cottonCount(4), waste: percentAdded(5) },
+    unit: pounds,
+    decimals: 4,
+  },
+  {
+    asks: "How much weft is laid straight?",
     hint: "Count the picks first; each is as long as the reed is wide.",
     calculation: weftLength,
-    input: { wovenLength: inches(204), picks: picksPerInch(14), widthInReed: inches(20) },
+    like: { wovenLength: inches(204), picks: picksPerInch(14), widthInReed: inches(20) },
     unit: yards,
-    decimals: 1,
+    decimals: 2,
   },
 ];
+
+const wholeRepeats = {
+  asks: "How many ends are wound, in whole repeats?",
+  given: [
+    "width in reed: 20 in",
+    "sett: 15 ends per inch in the reed",
+    "threading repeat: 8 ends",
+    "balance ends: 1, after the last repeat",
+  ],
+  rounding: "as a whole number",
+  hint: "Take the balancing end away first, then count whole repeats upwards.",
+  calculation: endsForWidth,
+  input: { sett: endsPerInch(15), widthInReed: inches(20), threadingRepeat: 8, balanceEnds: 1 },
+  unit: null,
+};
+
+/** The five sums of one sheet. */
+export function problemsOf(seed) {
+  const sums = made.map(({ asks, hint, calculation, ...wanted }) => {
+    const { input, unit, question, key } = problem(calculation, { ...wanted, seed });
+    const given = question.inputs.map(({ name, value, meaning }) => `${name}: ${value}, ${meaning}`);
+    return { asks, hint, calculation, input, unit, given, rounding: question.rounding, question, key };
+  });
+  return [...sums.slice(0, 1), wholeRepeats, ...sums.slice(1)];
+}

@@ -7,8 +7,16 @@ export { asHtml, asLatex, asMarkdown, asMathML, asText, explain, inWords } from 
 export type { Told, Working, WorkingStep } from "./engine/working/index.js";
 export { solveFor } from "./engine/solve/index.js";
 export type { Turned, TurnedInput } from "./engine/solve/index.js";
-export { check, digitsEarned, firstWrongLine } from "./engine/check/index.js";
-export type { Claim, DigitsEarned, FoundSlip, JudgedLine, Verdict } from "./engine/check/index.js";
+export { check, checkPairs, digitsEarned, firstWrongLine } from "./engine/check/index.js";
+export type {
+  Claim,
+  DigitsEarned,
+  FoundPair,
+  FoundPairs,
+  FoundSlip,
+  JudgedLine,
+  Verdict,
+} from "./engine/check/index.js";
 export { problem } from "./engine/teach/index.js";
 export type { KeyedSlip, LineMarks, Problem, ProblemKey, ProblemWanted, Question } from "./engine/teach/index.js";
 export { isDefinedName, spreadsheetFormula, spreadsheetLines } from "./engine/spreadsheet/index.js";

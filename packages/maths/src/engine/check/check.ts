@@ -57,8 +57,9 @@ function unitNote({ unitVerdict, unit }: Judged, { unit: own, declared }: Run): 
  * @param input what one would call it with
  * @param claim the number as written, its unit, and the tolerance if there is one
  * @throws QuantityError "unreadable" for a claim that is no number, "unknown-unit" for a unit that is none
- * @example asText(check(reedWidth, { ends: 300, sett: endsPerInch(15) }, { written: "20", unit: inches }))
- *   // "20 in is right: the exact answer."
+ * @example
+ * const input = { ends: 300, sett: endsPerInch(15) };
+ * check(reedWidth, input, { written: "20.0", unit: inches }).says[0]; // "20.0 in is right: the exact answer."
  */
 export function check<I, D extends string>(
   calculation: Calculation<I, Quantity<D> | number>,

@@ -7,5 +7,7 @@ export type { JudgedLine } from "./first-wrong-line.js";
 export type { FoundSlip, Verdict } from "./verdict.js";
 export { judgedBy } from "./judged.js";
 export type { Judged } from "./judged.js";
+export { checkPairs } from "./pairs.js";
+export type { FoundPair, FoundPairs } from "./pairs.js";
 export { slipAnswers } from "./slip-answers.js";
 export type { SlipAnswer } from "./slip-answers.js";

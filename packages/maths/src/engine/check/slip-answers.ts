@@ -1,12 +1,10 @@
-import { Decimal, kept } from "../numbers.js";
-import { stepsOf } from "../formula/index.js";
-import type { Run, Value } from "../formula/index.js";
+import type { Decimal } from "../numbers.js";
+import type { Run } from "../formula/index.js";
 import { inWords } from "../working/index.js";
 import { misnamed, roundedOff } from "./answer-slips.js";
 import type { Judged } from "./judged.js";
-import { roughAnswer, roughly } from "./roughly.js";
-import type { Rough } from "./roughly.js";
 import { slipsOf } from "./slips.js";
+import { roughSums, sumWith } from "./sums.js";
 
 /** What a known slip makes of the answer. */
 export interface SlipAnswer {
@@ -20,26 +18,17 @@ export interface SlipAnswer {
 }
 
 /** Every known slip of a formula with what it makes of the answer, the likeliest first. */
-export function slipAnswers(worked: Run, { exact, unit, toClaim }: Judged): readonly SlipAnswer[] {
-  const factor = toClaim(new Decimal(1)).toNumber();
-  const turned = new Map<Value, Rough>();
-  const known = new Map<unknown, ReturnType<typeof roughly>>();
+export function slipAnswers(worked: Run, judged: Judged): readonly SlipAnswer[] {
+  const { exact, unit } = judged;
+  const rough = roughSums(judged);
   const ofFormula = [...slipsOf(worked)]
     .sort((a, b) => a.rank - b.rank)
-    .map(({ says, line, lines, from, values }): SlipAnswer => {
-      const rough = known.get(values) ?? roughly(values, turned);
-      known.set(values, rough);
-      return {
-        says,
-        line: line === "" ? "" : inWords(line),
-        rough: roughAnswer(lines.slice(from), rough) * factor,
-        exact: () => {
-          const { steps, failed } = stepsOf(lines.slice(from), values, worked.nearness);
-          const end = steps.at(-1)?.value;
-          return failed === null && end instanceof Decimal ? kept(toClaim(end)) : null;
-        },
-      };
-    });
+    .map((slip): SlipAnswer => ({
+      says: slip.says,
+      line: inWords(slip.line),
+      rough: rough(slip),
+      exact: () => sumWith(slip, worked, judged)?.number ?? null,
+    }));
   const ofAnswer = [...misnamed(exact, unit), ...roundedOff(exact)].map(([says, number]): SlipAnswer => ({
     says: () => says,
     line: "",

@@ -52,15 +52,20 @@ function strayNames(
   return [...stops, ...swaps];
 }
 
-/** Every known slip of a formula: declared beside it, a small change of one line, or a misread input. */
-export function slipsOf(worked: Run): readonly Slip[] {
+/**
+ * Every known slip of a formula: declared beside it, a small change of one line, or a misread input. `powers` are those of the
+ * right formula: one that holds a slip already may add unlike things.
+ */
+export function slipsOf(
+  worked: Run,
+  powers: ReadonlyMap<string, Powers> = dimensionsOf(worked.declared),
+): readonly Slip[] {
   const { declared, values, inputs } = worked;
   const { lines } = declared;
   const trees = new Map(lines.map(({ name, tree }) => [name, tree]));
   const opened = (tree: Tree): Tree => (tree.op === "name" ? (trees.get(tree.name) ?? tree) : tree);
   const scene: Scene = { worked, opened };
   const last = lines.at(-1)?.name ?? "";
-  const powers = dimensionsOf(declared);
   const above = lines.map(
     (_, at) =>
       new Map<string, Value>([

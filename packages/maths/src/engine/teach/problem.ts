@@ -68,8 +68,9 @@ function drawn(
  *   answer is wanted in; the seed
  * @throws QuantityError "no-answer" when no such inputs are among those drawn, "wrong-kind" for a unit the answer cannot have,
  *   "not-whole" for decimals or a seed that is none; for `like` what the calculation itself would throw
- * @example problem(reedWidth, { like: { ends: 300, sett: endsPerInch(15) }, unit: inches, decimals: 2, seed: 4 }).question.says[0]
- *   // "Find the reed width."
+ * @example
+ * const like = { ends: 300, sett: endsPerInch(15) };
+ * problem(reedWidth, { like, unit: inches, decimals: 2, seed: 4 }).question.says[0]; // "Find the reed width."
  */
 export function problem<I, D extends string>(
   calculation: Calculation<I, Quantity<D> | number>,

@@ -19,26 +19,29 @@ const SAME = 1e-12;
 const ENOUGH = 4;
 
 /**
- * A name that is the same for other numbers: a slip at a line by its place among those, since the formula alone makes them; one
- * in reading by its sentence without the numbers.
+ * Names that are the same for other numbers: a slip at a line by its place among those, since the formula alone makes them; one in
+ * reading by its sentence without the numbers, and its place among those with the same.
  */
-function nameIn(seen: ReadonlyMap<string, unknown>, { line, says }: SlipAnswer): string {
-  const bare = line === "" ? says().replace(/\d+(?:\.\d+)?/gu, "#") : "";
-  let at = line === "" ? 0 : seen.size;
-  while (seen.has(`${bare} ${String(at)}`)) at += 1;
-  return `${bare} ${String(at)}`;
+function namesOf(slips: readonly SlipAnswer[]): readonly string[] {
+  const met = new Map<string, number>();
+  return slips.map(({ line, says }) => {
+    const bare = line === "" ? says().replace(/\d+(?:\.\d+)?/gu, "#") : "";
+    const at = met.get(bare) ?? 0;
+    met.set(bare, at + 1);
+    return `${bare} ${String(at)}`;
+  });
 }
 
 /** What the right sum and each slip come to for some inputs. */
 export function sampled(answer: number, decimals: number, slips: readonly SlipAnswer[]): Sample {
   const scale = 10 ** decimals;
   const stepsFor = (x: number): number => Math.floor(x * scale + 0.5 + RESIDUE);
-  const found = new Map<string, SampledSlip>();
-  for (const slip of slips) {
-    const isRight = Math.abs(slip.rough - answer) <= SAME * Math.abs(answer);
-    found.set(nameIn(found, slip), { steps: stepsFor(slip.rough), isRight });
-  }
-  return { right: stepsFor(answer), cut: Math.floor(answer * scale + RESIDUE), slips: found };
+  const names = namesOf(slips);
+  const found = slips.map(({ rough }, at): readonly [string, SampledSlip] => {
+    const isRight = Math.abs(rough - answer) <= SAME * Math.abs(answer);
+    return [names[at] ?? "", { steps: stepsFor(rough), isRight }];
+  });
+  return { right: stepsFor(answer), cut: Math.floor(answer * scale + RESIDUE), slips: new Map(found) };
 }
 
 function shown({ right, slips }: Sample, name: string): number | null {

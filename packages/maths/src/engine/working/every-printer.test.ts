@@ -73,7 +73,7 @@ describe.each(calculations)("%s", (_name, calculation) => {
       expectTheSameIn(working, numbersIn([...lines, apart].join(" ")));
       const answer = calculation(input) as number | Quantity<string>;
       const unit = typeof answer === "number" ? null : unitOf(answer);
-      const verdict = check(calculation as never, input as never, { written: "12.5", unit } as never);
+      const verdict = check(calculation as never, input as never, { written: "12.5", unit });
       expectTheSameIn(verdict, numbersIn(verdict.says.join(" ")));
     }
   });
