@@ -178,23 +178,3 @@ describe("mistakes that were printed", () => {
     expect(sections.map((section) => rowsOf(section).slice(2))).toEqual(told);
   });
 });
-
-describe("the page of printed mistakes", () => {
-  const page = readFileSync("docs/printed-mistakes.md", "utf8").replace(/ +/gu, " ");
-  const rows = (heading: string): number =>
-    (
-      page
-        .split(`## ${heading}`)[1]
-        ?.split("\n## ")[0]
-        ?.match(/^\| .* \|$/gmu) ?? []
-    ).length - 2;
-
-  it("has these rows and no other", () => {
-    for (const [where, , , prints] of named) expect(page).toContain(`| ${where} | ${prints} |`);
-    for (const [where, , prints] of otherwise) expect(page).toContain(`| ${where} | ${prints} |`);
-    for (const [where, , prints, , why] of unnamed) expect(page).toContain(`| ${where} | ${prints} | ${why} |`);
-    const counts = ["Named", "Taken for another slip", "Not named"].map(rows);
-    expect(counts).toEqual([named.length, otherwise.length, unnamed.length]);
-    expect(counts).toEqual([8, 2, 5]);
-  });
-});
