@@ -1,5 +1,6 @@
 import type { WarpPlan } from "../plan/warp-plan.js";
 import { yarnText } from "../text/amounts.js";
+import { EXTRA_HEADS, EXTRA_SAYS, extraRows } from "../text/extra-lines.js";
 import { meanwhileText, roundsText } from "../text/winding-lines.js";
 import { html } from "./markup.js";
 import type { Markup } from "./markup.js";
@@ -7,6 +8,13 @@ import { columns, sheet, tickBox } from "./sheet.js";
 import { colourSign, signsOf } from "./signs.js";
 
 const HEADS = ["wound", "colour", "ends", "rounds", "so far", "meanwhile"];
+
+/** What is wound beside the warp. */
+function extra(plan: WarpPlan): readonly Markup[] {
+  if (plan.extraEnds.length === 0) return [];
+  const rows = extraRows(plan).map((row) => [tickBox, ...row]);
+  return [columns("Beside the warp", ["wound", ...EXTRA_HEADS], rows), html`<p>${EXTRA_SAYS}</p>`];
+}
 
 /** What stands at the warping board or reel: every chain, stripe by stripe. */
 export function windingSheet(plan: WarpPlan): readonly Markup[] {
@@ -31,6 +39,6 @@ export function windingSheet(plan: WarpPlan): readonly Markup[] {
       Wind ${threads}, <b>${yarnText(warpLength, "roundUp")}</b> from end to end. Begin each chain at the near peg; a
       round is there and back.
     </p>
-    ${chains}`;
+    ${chains} ${extra(plan)}`;
   return [sheet(plan, { name: "winding", kind: "plain", heading: "Winding", body })];
 }

@@ -1,6 +1,7 @@
 import type { WoundStripe } from "@thrum/stripes";
 import type { WarpPlan } from "../plan/warp-plan.js";
 import { plainText } from "./clean.js";
+import { extraLines } from "./extra-lines.js";
 import { table, wrapped } from "./layout.js";
 
 /** Rounds there and back, and a half where the last way is not gone back. */
@@ -21,7 +22,8 @@ function woundRow(stripe: WoundStripe<string>): readonly (string | number)[] {
 }
 
 /** How each chain is wound. */
-export function windingLines({ winding, threadsTogether }: WarpPlan): readonly string[] {
+export function windingLines(plan: WarpPlan): readonly string[] {
+  const { winding, threadsTogether } = plan;
   const threads = threadsTogether === 1 ? "Wind 1 thread" : `Wind ${String(threadsTogether)} threads together`;
   return [
     ...wrapped(`${threads}. Begin each chain at the near peg; a round is there and back.`),
@@ -30,5 +32,6 @@ export function windingLines({ winding, threadsTogether }: WarpPlan): readonly s
       `Chain ${String(chain)}: ends ${String(firstEnd)} to ${String(lastEnd)}, ${String(ends)} in all`,
       ...table(["colour", "ends", "rounds", "so far", "meanwhile"], stripes.map(woundRow)),
     ]),
+    ...extraLines(plan),
   ];
 }
