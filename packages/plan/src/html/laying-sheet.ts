@@ -1,5 +1,6 @@
 import type { WarpPlan } from "../plan/warp-plan.js";
 import { loomManual } from "../plan/sources.js";
+import { tyingSentence } from "../text/group-lines.js";
 import { chainGroups, spansOf } from "./chain-index.js";
 import { KNOTS_PER_HOUR } from "./joining-pages.js";
 import { html } from "./markup.js";
@@ -47,6 +48,7 @@ export function layingSheet(plan: WarpPlan): readonly Markup[] {
   const body = html`<p>End 1 is at your <b>${plan.endOneAt.toUpperCase()}</b> as you sit.</p>
     ${layingTable(plan)}
     <p>${plan.position.beforeTying}</p>
+    <p>${tyingSentence(plan)}</p>
     ${byChain(plan)}
     <p>
       One chain, or one colour, can be tied before the next is wound. Count the old ends of the gap off and tie them

@@ -1,7 +1,7 @@
 import type { WarpPlan } from "../plan/warp-plan.js";
 import { yarnText } from "../text/amounts.js";
 import { EXTRA_HEADS, EXTRA_SAYS, extraRows } from "../text/extra-lines.js";
-import { meanwhileText, roundsText } from "../text/winding-lines.js";
+import { LEASE, meanwhileText, roundsText } from "../text/winding-lines.js";
 import { html } from "./markup.js";
 import type { Markup } from "./markup.js";
 import { columns, sheet, tickBox } from "./sheet.js";
@@ -37,7 +37,7 @@ export function windingSheet(plan: WarpPlan): readonly Markup[] {
   );
   const body = html`<p>
       Wind ${threads}, <b>${yarnText(warpLength, "roundUp")}</b> from end to end. Begin each chain at the near peg; a
-      round is there and back.
+      round is there and back. ${LEASE}
     </p>
     ${chains} ${extra(plan)}`;
   return [sheet(plan, { name: "winding", kind: "plain", heading: "Winding", body })];

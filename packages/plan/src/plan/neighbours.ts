@@ -24,7 +24,7 @@ function meetings({ runs, starts }: Sequence<string>): readonly Met[] {
   const met = new Map<string, Met>();
   for (const [at, { colour }] of runs.slice(1).entries()) {
     const before = runs[at]?.colour ?? "";
-    const key = JSON.stringify([before, colour].sort());
+    const key = JSON.stringify(before < colour ? [before, colour] : [colour, before]);
     const edge = (starts[at + 1] ?? 1) - 1;
     const known = met.get(key);
     met.set(key, { colours: known?.colours ?? [before, colour], edges: [...(known?.edges ?? []), edge] });

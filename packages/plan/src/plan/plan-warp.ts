@@ -94,6 +94,7 @@ export function planWarp(job: Job): WarpPlan {
       threadsTogether: winding.threadsTogether,
       laid,
       weaverFaces,
+      knot: loom.knot,
       endOneAt: laid[0]?.firstEndOn ?? endOneOn,
       joining: joiningRows(warp, oldWarp),
       groups: tyingGroups(warp, oldWarp),

@@ -43,6 +43,7 @@ export interface WarpPlan {
   readonly weaverFaces: Job["loom"]["weaverFaces"];
   /** The side on which the weaver, as she sits, finds end 1. */
   readonly endOneAt: "left" | "right";
+  readonly knot: Job["loom"]["knot"];
   readonly joining: readonly JoiningRow[];
   /** The knots in groups, to be counted on both warps before they are tied. */
   readonly groups: readonly TyingGroup[];

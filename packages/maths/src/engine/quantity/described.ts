@@ -5,6 +5,13 @@ function clean(text: string): string {
   return text.length > SHOWN_LENGTH ? `${printable}…` : printable;
 }
 
+/** A percentage says what it is of; the name of its unit is for programs. */
+const PERCENTAGES: Readonly<Record<string, string>> = {
+  percentLost: "% lost",
+  percentAdded: "% added",
+  percentOf: "% of a whole",
+};
+
 /** What was received, in a few words fit for any screen: never longer than a line, never a control character. */
 export function described(value: unknown): string {
   if (value === undefined || value === null) return "nothing";
@@ -15,7 +22,10 @@ export function described(value: unknown): string {
   if (typeof value !== "object") return `a ${typeof value}`;
   const { dimension, value: amount, unit } = value as Record<string, unknown>;
   if (typeof dimension === "string" && typeof amount === "string" && typeof unit === "string") {
-    return `${clean(dimension)} ${clean(amount)} ${clean(unit)}`;
+    const percentage = Object.hasOwn(PERCENTAGES, unit) ? PERCENTAGES[unit] : undefined;
+    return percentage === undefined
+      ? `${clean(dimension)} ${clean(amount)} ${clean(unit)}`
+      : `${clean(amount)} ${percentage}`;
   }
   return "an object";
 }

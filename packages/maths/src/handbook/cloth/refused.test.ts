@@ -55,7 +55,7 @@ describe("a thread that cannot lie so is refused, with what to look at", () => {
     const high = { ...crimped, warpCrimp: percentAdded(100), factor: 1.36 };
     expect(() => clothByShortRule(high)).toThrow(
       "clothByShortRule({ warpCrimp }): expected a warp that stands no higher than both threads, " +
-        "received addition 100 percentAdded. Look at the diameters, the picks and the crimp.",
+        "received 100 % added. Look at the diameters, the picks and the crimp.",
     );
     expect(() => clothByShortRule(high)).toThrow(expect.objectContaining({ code: "no-answer" }) as Error);
     const height = { spacing: four, height: millimetres("0.6"), diameters: millimetres("0.5") };
@@ -77,7 +77,7 @@ describe("a thread that cannot lie so is refused, with what to look at", () => {
     const much = { spacing: four, crimp: percentAdded(300), diameters: four };
     expect(() => threadFromCrimp(much)).toThrow(
       "threadFromCrimp({ crimp }): expected no more crimp than round threads 1 of both diameters apart can take up, " +
-        "received addition 300 percentAdded. Look at the diameters and the spacing; a thread that flattens is not Peirce's.",
+        "received 300 % added. Look at the diameters and the spacing; a thread that flattens is not Peirce's.",
     );
     expect(() => threadFromCrimp(much)).toThrow(expect.objectContaining({ code: "no-answer" }) as Error);
   });
