@@ -49,15 +49,15 @@ export function layingSheet(plan: WarpPlan): readonly Markup[] {
     ${layingTable(plan)}
     <p>${plan.position.beforeTying}</p>
     <p>${tyingSentence(plan)}</p>
+    <p>
+      A rest is marked after about 45 minutes of knots, reckoned at ${KNOTS_PER_HOUR} an hour: the slower end of the
+      goal in ${author}, ${title}, ${year}, ${place}. Whoever ties more slowly rests sooner.
+    </p>
     ${byChain(plan)}
     <p>
       One chain, or one colour, can be tied before the next is wound. Count the old ends of the gap off and tie them
       aside in a loose knot; they wait for their own chain.
     </p>
-    ${byColour(plan)}
-    <p>
-      A rest is marked after about 45 minutes of knots, reckoned at ${KNOTS_PER_HOUR} an hour: the slower end of the
-      goal in ${author}, ${title}, ${year}, ${place}. Whoever ties more slowly rests sooner.
-    </p>`;
+    ${byColour(plan)}`;
   return [sheet(plan, { name: "laying", kind: "plain", heading: "Laying the chains", body })];
 }

@@ -13,7 +13,7 @@ const HEADS = ["wound", "colour", "ends", "rounds", "so far", "meanwhile"];
 function extra(plan: WarpPlan): readonly Markup[] {
   if (plan.extraEnds.length === 0) return [];
   const rows = extraRows(plan).map((row) => [tickBox, ...row]);
-  return [columns("Beside the warp", ["wound", ...EXTRA_HEADS], rows), html`<p>${EXTRA_SAYS}</p>`];
+  return [columns(`Beside the warp. ${EXTRA_SAYS}`, ["wound", ...EXTRA_HEADS], rows)];
 }
 
 /** What stands at the warping board or reel: every chain, stripe by stripe. */
