@@ -69,24 +69,22 @@ function answerOf(chromium: string, job: string): Answer {
 }
 
 describeWith("Chromium", (path) => {
-  it.each(exampleJobs)("finds nothing to object to in the sheets of %s, and none too large for A4 or Letter", (job) => {
-    const { violations, passes, sizes } = answerOf(path, job);
-    expect(violations).toEqual([]);
-    expect(passes).toBeGreaterThan(10);
-    expect(sizes.sheetHeights.length).toBeGreaterThanOrEqual(2);
-    expect(Math.max(...sizes.sheetHeights)).toBeLessThanOrEqual(ROOM.height);
-    expect(sizes.widest).toBeLessThanOrEqual(ROOM.width + 0.01);
-  });
-
-  it("lays the sheets of the napkins out in the sizes promised", () => {
-    const { sizes } = answerOf(path, "examples/hall-napkins/job.yaml");
-    // Two joining sheets and one of the tape.
-    expect(sizes.sheetHeights).toHaveLength(3);
-    expect(Math.min(...sizes.rowHeights)).toBeGreaterThanOrEqual(10);
-    expect(new Set(sizes.boxes)).toEqual(new Set([6]));
-    expect(sizes.checkLine).toHaveLength(1);
-    expect(sizes.checkLine[0]).toBeCloseTo(100, 1);
-    expect(new Set(sizes.numbers)).toEqual(new Set([18]));
-    expect(new Set(sizes.words)).toEqual(new Set([14]));
-  });
+  it.each(exampleJobs)(
+    "finds nothing to object to in the sheets of %s, of the sizes promised on A4 and Letter",
+    (job) => {
+      const { violations, passes, sizes } = answerOf(path, job);
+      expect(violations).toEqual([]);
+      expect(passes).toBeGreaterThan(10);
+      // One joining sheet and one of the tape at least.
+      expect(sizes.sheetHeights.length).toBeGreaterThanOrEqual(2);
+      expect(Math.max(...sizes.sheetHeights)).toBeLessThanOrEqual(ROOM.height);
+      expect(sizes.widest).toBeLessThanOrEqual(ROOM.width + 0.01);
+      expect(Math.min(...sizes.rowHeights)).toBeGreaterThanOrEqual(10);
+      expect(new Set(sizes.boxes)).toEqual(new Set([6]));
+      expect(sizes.checkLine.length).toBeGreaterThanOrEqual(1);
+      for (const line of sizes.checkLine) expect(line).toBeCloseTo(100, 1);
+      expect(new Set(sizes.numbers)).toEqual(new Set([18]));
+      expect(new Set(sizes.words)).toEqual(new Set([14]));
+    },
+  );
 });
