@@ -1,5 +1,5 @@
+import { hoursToJoin } from "@thrum/maths";
 import type { WarpPlan } from "../plan/warp-plan.js";
-import { loomManual } from "../plan/sources.js";
 import { tyingSentence } from "../text/group-lines.js";
 import { chainGroups, spansOf } from "./chain-index.js";
 import { KNOTS_PER_HOUR } from "./joining-pages.js";
@@ -44,7 +44,7 @@ function byColour(plan: WarpPlan): Markup {
 
 /** How the chains are laid, and which ends each takes: one can be tied before another is wound. */
 export function layingSheet(plan: WarpPlan): readonly Markup[] {
-  const { author, title, year, place } = loomManual;
+  const { author, title, year, place } = hoursToJoin.declaration.source;
   const body = html`<p>End 1 is at your <b>${plan.endOneAt.toUpperCase()}</b> as you sit.</p>
     ${layingTable(plan)}
     <p>${plan.position.beforeTying}</p>

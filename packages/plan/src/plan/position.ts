@@ -1,7 +1,7 @@
-import { compare, times, yarnForEnds } from "@thrum/maths";
+import { compare, oldWarpToKeep, times, yarnForEnds } from "@thrum/maths";
 import type { Length, Source } from "@thrum/maths";
 import type { Job } from "../job/job.js";
-import { loomManual, notesFromTheFell } from "./sources.js";
+import { notesFromTheFell } from "./sources.js";
 import { step } from "./step.js";
 import type { PlanStep } from "./step.js";
 
@@ -75,7 +75,7 @@ const RULES: Readonly<Record<Job["loom"]["knotsTied"], Rule>> = {
     lease:
       "While the warp is still tight, put lease sticks into two opposite tabby sheds, behind the shafts. Where two neighbours share a shaft, pick the lease up by hand.",
     cut: "Cut behind the lease sticks. Leave about 12 in (30 cm) of old warp behind the shafts and 6 in (15 cm) past the reed, tied in groups so that it cannot slip.",
-    cutSource: loomManual,
+    cutSource: oldWarpToKeep.declaration.source,
     held: null,
     beamed: "before tying",
     beforeTying:
