@@ -152,7 +152,7 @@ describe("two ways to say the same fault", () => {
     expect(faults[3]).toMatchObject({
       where: "warpLength({ takeUp })",
       expected: expect.stringContaining("less than 100 %") as string,
-      received: "loss 100 percentLost",
+      received: "100 % lost",
     });
   });
 });
