@@ -34,8 +34,8 @@ describe("bread bags in metric counts, tied behind the heddles", () => {
     "  CHECK, blue: The new yarn is heavier, about 102 % of the old weight for its",
     // 8 ends on a centimetre, 16 on two.
     "40 cm    16     320",
-    // The first blue stripe is ends 65 to 80, cut at 72 = 3 × 24: dent 40, ten whole repeats of 8.
-    "[ ] 5   73 to 80    blue    8      8      40    STRIPE ENDS  old ____ new ____",
+    // 64 ends of flax in three groups, then the first blue stripe, ends 65 to 80: dent 40, ten whole repeats of 8.
+    "[ ] 4   65 to 80    blue    16     8      40    STRIPE ENDS  old ____ new ____",
     // 224 ÷ 8 = 28, 96 ÷ 8 = 12.
     "    8    40  28 flax, 12 blue",
     // 73 ÷ 0.92 = 79.348.

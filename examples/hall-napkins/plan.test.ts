@@ -46,10 +46,10 @@ describe("the printed plan of the napkins", () => {
     // 36 × 5.08552 m = 183.079 m; ÷ 7 m/g = 26.154 g; less 20 g on hand 6.154; 50 − 6.154 = 43.846.
     "indigo     36  200.22 yd   0 yd     200.22 yd   26.16 g",
     "indigo   20 g     6.16 g   1 of 50 g  43.84 g",
-    // The sixth edge is end 100: dent 50, and 100 = 25 × 4, on shaft 4; cut at 96 = 4 × 24 too.
-    "[ ] 9   97 to 100   indigo   4      4      50    STRIPE ENDS  old ____ new ____",
+    // The sixth edge is end 100: dent 50, and 100 = 25 × 4, on shaft 4; 6 ends are not cut.
+    "[ ] 7   95 to 100   indigo   6      4      50    STRIPE ENDS  old ____ new ____",
     // The last of the last stripe: end 368, dent 184, shaft 4.
-    "[ ] 31  361 to 368  natural  8      4      184   STRIPE ENDS  old ____ new ____",
+    "[ ] 24  345 to 368  natural  24     4      184   STRIPE ENDS  old ____ new ____",
   ])("has the line %s", (line) => {
     expect(lines).toContain(line);
   });

@@ -34,8 +34,8 @@ describe("runners wider than the warp before them", () => {
     "The slate on hand allows a warp of 2.31 yd with these stripes.",
     // 60 % of 25.4 ÷ 12 = 1.27 mm; a thread is 25.4 ÷ (28 √5) = 0.40569 mm; 1.27 ÷ 0.40569 = 3.13.
     "    pitch is taken, as for power-loom reeds. A dent is 3.1 threads wide, between",
-    // Stripe 2 is ends 37 to 66, cut at 48: dent 33; 66 = 16 × 4 + 2, on shaft 2.
-    "[ ] 4   49 to 66    cream   18     2      33    STRIPE ENDS  old ____ new ____",
+    // Stripe 2 is ends 37 to 66, cut at 60: dent 33; 66 = 16 × 4 + 2, on shaft 2.
+    "[ ] 4   61 to 66    cream   6      2      33    STRIPE ENDS  old ____ new ____",
     // 144 ÷ 4 = 36, 120 ÷ 4 = 30.
     "    1    66  36 slate, 30 cream",
     // 56 ÷ 0.91 = 61.538, three of them 184.615.

@@ -13,11 +13,14 @@ export type {
   JobYarn,
   StripesItem,
 } from "./job/job.js";
+export type { JobColoursSeen, JobExtraEnds } from "./job/beside-the-warp.js";
+export type { ExtraEnds } from "./plan/extra-ends.js";
 export type { FibreContent } from "./plan/content.js";
 export type { CostPlan } from "./plan/costs.js";
 export type { FirstInches } from "./plan/first-inches.js";
 export type { FitFinding, WarpFit } from "./plan/fit.js";
 export type { FoundLoss, FoundPlan } from "./plan/found.js";
+export type { Neighbours } from "./plan/neighbours.js";
 export type { OldGroup, TyingGroup } from "./plan/groups.js";
 export type { JoiningRow } from "./plan/joining.js";
 export type { Joinable, YarnKnots } from "./plan/knots.js";

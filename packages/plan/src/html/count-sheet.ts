@@ -1,4 +1,5 @@
 import type { WarpPlan } from "../plan/warp-plan.js";
+import { COUNTED } from "../text/group-lines.js";
 import { html } from "./markup.js";
 import type { Markup } from "./markup.js";
 import { blank, columns, sheet, tickBox } from "./sheet.js";
@@ -18,8 +19,7 @@ export function countSheet(plan: WarpPlan): readonly Markup[] {
   ]);
   const body = html`<p>
       Count the old warp as it stands, from end 1, at your <b>${plan.endOneAt.toUpperCase()}</b>, before anything is
-      cut. Broken ends, doubled ends and empty heddles are found now or not at all. Where a number is another than here,
-      the loom is right: plan again with what was found.
+      cut. ${COUNTED}
     </p>
     ${columns("Group by group", HEADS, rows)}`;
   return [sheet(plan, { name: "old-warp", kind: "plain", heading: "The old warp", body })];

@@ -1,5 +1,6 @@
+import { hoursToJoin } from "@thrum/maths";
 import type { WarpPlan } from "../plan/warp-plan.js";
-import { loomManual } from "../plan/sources.js";
+import { tyingSentence } from "../text/group-lines.js";
 import { chainGroups, spansOf } from "./chain-index.js";
 import { KNOTS_PER_HOUR } from "./joining-pages.js";
 import { html } from "./markup.js";
@@ -43,19 +44,20 @@ function byColour(plan: WarpPlan): Markup {
 
 /** How the chains are laid, and which ends each takes: one can be tied before another is wound. */
 export function layingSheet(plan: WarpPlan): readonly Markup[] {
-  const { author, title, year, place } = loomManual;
+  const { author, title, year, place } = hoursToJoin.declaration.source;
   const body = html`<p>End 1 is at your <b>${plan.endOneAt.toUpperCase()}</b> as you sit.</p>
     ${layingTable(plan)}
     <p>${plan.position.beforeTying}</p>
+    <p>${tyingSentence(plan)}</p>
+    <p>
+      A rest is marked after about 45 minutes of knots, reckoned at ${KNOTS_PER_HOUR} an hour: the slower end of the
+      goal in ${author}, ${title}, ${year}, ${place}. Whoever ties more slowly rests sooner.
+    </p>
     ${byChain(plan)}
     <p>
       One chain, or one colour, can be tied before the next is wound. Count the old ends of the gap off and tie them
       aside in a loose knot; they wait for their own chain.
     </p>
-    ${byColour(plan)}
-    <p>
-      A rest is marked after about 45 minutes of knots, reckoned at ${KNOTS_PER_HOUR} an hour: the slower end of the
-      goal in ${author}, ${title}, ${year}, ${place}. Whoever ties more slowly rests sooner.
-    </p>`;
+    ${byColour(plan)}`;
   return [sheet(plan, { name: "laying", kind: "plain", heading: "Laying the chains", body })];
 }

@@ -1,5 +1,5 @@
 import { COST_HEADS, costRows, costSentence, FIBRE_HEADS, fibreRows, fibreSentence } from "../text/after-lines.js";
-import { RECORD, recordSentence } from "../text/cloth-lines.js";
+import { recordSentence, toRecord } from "../text/cloth-lines.js";
 import type { WarpPlan } from "../plan/warp-plan.js";
 import { html } from "./markup.js";
 import type { Markup } from "./markup.js";
@@ -20,7 +20,7 @@ export function recordSheet(plan: WarpPlan): readonly Markup[] {
     ${columns(
       "To fill in",
       ["what", "found"],
-      RECORD.map((what) => [what, room]),
+      toRecord(plan).map((what) => [what, room]),
     )}`;
   return [sheet(plan, { name: "record", kind: "plain", heading: "Cost, label and record", body })];
 }

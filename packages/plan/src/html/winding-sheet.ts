@@ -1,12 +1,20 @@
 import type { WarpPlan } from "../plan/warp-plan.js";
 import { yarnText } from "../text/amounts.js";
-import { meanwhileText, roundsText } from "../text/winding-lines.js";
+import { EXTRA_HEADS, EXTRA_SAYS, extraRows } from "../text/extra-lines.js";
+import { LEASE, meanwhileText, roundsText } from "../text/winding-lines.js";
 import { html } from "./markup.js";
 import type { Markup } from "./markup.js";
 import { columns, sheet, tickBox } from "./sheet.js";
 import { colourSign, signsOf } from "./signs.js";
 
 const HEADS = ["wound", "colour", "ends", "rounds", "so far", "meanwhile"];
+
+/** What is wound beside the warp. */
+function extra(plan: WarpPlan): readonly Markup[] {
+  if (plan.extraEnds.length === 0) return [];
+  const rows = extraRows(plan).map((row) => [tickBox, ...row]);
+  return [columns(`Beside the warp. ${EXTRA_SAYS}`, ["wound", ...EXTRA_HEADS], rows)];
+}
 
 /** What stands at the warping board or reel: every chain, stripe by stripe. */
 export function windingSheet(plan: WarpPlan): readonly Markup[] {
@@ -29,8 +37,8 @@ export function windingSheet(plan: WarpPlan): readonly Markup[] {
   );
   const body = html`<p>
       Wind ${threads}, <b>${yarnText(warpLength, "roundUp")}</b> from end to end. Begin each chain at the near peg; a
-      round is there and back.
+      round is there and back. ${LEASE}
     </p>
-    ${chains}`;
+    ${chains} ${extra(plan)}`;
   return [sheet(plan, { name: "winding", kind: "plain", heading: "Winding", body })];
 }

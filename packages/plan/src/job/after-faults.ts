@@ -58,7 +58,23 @@ function fibreFaults({ fibres, yarns }: Job): readonly PlacedFault[] {
   ];
 }
 
-/** What the parts that come after the weaving leave open or say twice. */
+/** What is wound beside the warp, and every colour that was seen, is of a yarn of the job. */
+function namedFaults({ extraEnds, coloursSeen, yarns }: Job): readonly PlacedFault[] {
+  const named: readonly (readonly [Place, object])[] = [
+    [["extraEnds", "sample"], extraEnds?.sample ?? {}],
+    [["extraEnds", "repairs"], extraEnds?.repairs ?? {}],
+    [["coloursSeen", "colours"], coloursSeen?.colours ?? {}],
+  ];
+  return named.flatMap(([path, byName]) =>
+    Object.keys(byName)
+      .filter((name) => !Object.hasOwn(yarns, name))
+      .map((name) =>
+        fault([...path, name], "one of the yarns", receivedText(name), "Correct the name, or leave it out."),
+      ),
+  );
+}
+
+/** What the parts that may be left out leave open, say twice, or say of a yarn there is none of. */
 export function afterFaults(job: Job): readonly PlacedFault[] {
-  return [...costFaults(job), ...fibreFaults(job)];
+  return [...namedFaults(job), ...costFaults(job), ...fibreFaults(job)];
 }

@@ -56,6 +56,7 @@ function othersFor(leaf: unknown, yarns: readonly string[]): readonly unknown[] 
   const words = String(leaf);
   const choice = [...CHOICES, yarns].find((choices) => choices.includes(words));
   if (choice !== undefined) return choice.filter((other) => other !== words);
+  if (words.startsWith("#")) return ["#123456", "#fedcba"];
   const amount = /^(\d+)(.*)$/u.exec(words);
   if (amount === null) return [`${words} again`];
   return [Number(amount[1]) + 1, Number(amount[1]) * 2 + 1].map((more) => `${String(more)}${amount[2] ?? ""}`);

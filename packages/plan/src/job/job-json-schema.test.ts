@@ -28,20 +28,24 @@ describe("the form of a job file for editors", () => {
   });
 
   it("knows every key the example writes and no other, names of yarns and fibres apart", () => {
-    const written = keysWritten(job).filter((key) => !/^(?:yarns|fibres|costs\.packagePrices)\./u.test(key));
+    const written = keysWritten(job).filter(
+      (key) => !/^(?:yarns|fibres|costs\.packagePrices|extraEnds\.\w+|coloursSeen\.colours)\./u.test(key),
+    );
     expect([...keysOf(published)].sort((a, b) => a.localeCompare(b))).toEqual(
       [...written].sort((a, b) => a.localeCompare(b)),
     );
   });
 
-  it("requires every key but the parts that come after the weaving, and allows no other, at every depth", () => {
-    const after = ["firstInches", "warpLeft", "found", "costs", "fibres"];
+  it("requires every key but the parts that may be left out whole, and allows no other, at every depth", () => {
+    const optional = ["extraEnds", "coloursSeen", "firstInches", "warpLeft", "found", "costs", "fibres"];
     const seen = (node: unknown): void => {
       if (typeof node !== "object" || node === null) return;
       const group = node as Node;
       const { type, properties, required, additionalProperties } = group;
       if (type === "object" && typeof properties === "object" && properties !== null) {
-        expect(required).toEqual(Object.keys(properties).filter((key) => node !== published || !after.includes(key)));
+        expect(required).toEqual(
+          Object.keys(properties).filter((key) => node !== published || !optional.includes(key)),
+        );
         expect(additionalProperties).toBe(false);
       }
       Object.values(group).forEach(seen);

@@ -1,4 +1,5 @@
 import type { Addition, Knot, Length, Loss, Mass, Money } from "@thrum/maths";
+import type { JobColoursSeen, JobExtraEnds } from "./beside-the-warp.js";
 
 /** A yarn by its label. */
 export interface JobYarn {
@@ -132,6 +133,8 @@ export interface Job {
     /** Where one chain may end and the next begin: at a stripe's edge, or after every so many ends. */
     readonly chainsEndAt: "stripe edges" | number;
   };
+  readonly extraEnds?: JobExtraEnds;
+  readonly coloursSeen?: JobColoursSeen;
   readonly firstInches?: JobFirstInches;
   /** Of the new warp, measured on the loom from the fell to its end. */
   readonly warpLeft?: Length;

@@ -2,6 +2,7 @@ import * as v from "valibot";
 import { costsSchema, fibresSchema, firstInchesSchema, foundSchema, picksSchema } from "./after-weaving.js";
 import { any, some } from "./amounts.js";
 import type { AmountSchemas } from "./amounts.js";
+import { coloursSeenSchema, extraEndsSchema } from "./beside-the-warp.js";
 import type { Job, StripesItem } from "./job.js";
 import { count, counted, oneOf, shaft, words, yarnName, yarnNumber } from "./values.js";
 
@@ -105,6 +106,8 @@ export function jobSchema(amounts: AmountSchemas): v.GenericSchema<unknown, Job>
     ),
     stripes: stripesSchema,
     winding: windingSchema,
+    extraEnds: v.exactOptional(extraEndsSchema),
+    coloursSeen: v.exactOptional(coloursSeenSchema),
     firstInches: v.exactOptional(firstInchesSchema(amounts)),
     warpLeft: v.exactOptional(any(length, "length")),
     found: v.exactOptional(foundSchema(amounts)),

@@ -50,12 +50,13 @@ describe("the napkins once the first was woven", () => {
   });
 
   it("cost what yarn, work and the rest come to, shared over nine", () => {
-    // 0.843046 lb × 16 ÷ 8 oz × 14.50; 2.1187 oz ÷ 8 × 15.20; 26.154 g ÷ 50 × 9; 22 × 16; 9.90.
+    // 0.843046 lb × 16 ÷ 8 oz × 14.50; 2.1187 oz ÷ 8 × 15.20; 26.154 g ÷ 50 × 9; 22 × 16; 9.90; and for repairs
+    // 2 × 5.56159 yd ÷ 3360 × 16 = 0.05297 oz, 0.0960 EUR; 1 × 5.0855 m ÷ 7 = 0.7265 g, 0.1308 EUR.
     const costs = woven.costs;
-    expect(costs?.yarns.map(({ cost }) => cost.in(currency("EUR")).toFixed(2))).toEqual(["24.45", "4.03", "4.71"]);
-    expect(costs?.piece.in(currency("EUR"))).toBeCloseTo(395.0815 / 9, 3);
-    expect(costs?.floor.in(currency("EUR"))).toBeCloseTo(395.0815 / 9 / 0.7, 3);
-    expect(planText(woven)).toContain("One of 9 costs 43.90 EUR. Below 62.72 EUR");
+    expect(costs?.yarns.map(({ cost }) => cost.in(currency("EUR")).toFixed(2))).toEqual(["24.54", "4.03", "4.84"]);
+    expect(costs?.piece.in(currency("EUR"))).toBeCloseTo(395.3083 / 9, 3);
+    expect(costs?.floor.in(currency("EUR"))).toBeCloseTo(395.3083 / 9 / 0.7, 3);
+    expect(planText(woven)).toContain("One of 9 costs 43.93 EUR. Below 62.75 EUR");
   });
 
   it("leave pieces in what is left: (60 − 10) × 0.92 ÷ 19.4444 is two and a half", () => {

@@ -1,5 +1,6 @@
 import { tieOn } from "@thrum/maths";
 import type { EndsAtSides, Finding, TieOnReport } from "@thrum/maths";
+import type { Neighbours } from "./neighbours.js";
 
 type NewWarp = Parameters<typeof tieOn>[1];
 
@@ -8,10 +9,12 @@ export interface FitFinding extends Finding {
   readonly yarns: readonly string[];
 }
 
-/** The old warp compared with the new one, each of the new yarns for itself. */
+/** The old warp compared with the new one, each of the new yarns for itself, and the colours that lie side by side. */
 export interface WarpFit {
   readonly verdict: TieOnReport["verdict"];
   readonly findings: readonly FitFinding[];
+  /** Every two colours that lie side by side; none where the job does not say what they look like. */
+  readonly neighbours: readonly Neighbours[];
   readonly steps: TieOnReport["steps"];
 }
 
@@ -28,7 +31,7 @@ function endsFinding(finding: Finding, sides: EndsAtSides): Finding {
   return { ...finding, standing, says: sides.says };
 }
 
-function verdictOf(findings: readonly Finding[]): TieOnReport["verdict"] {
+function verdictOf(findings: readonly Pick<Finding, "standing" | "agrees">[]): TieOnReport["verdict"] {
   const differs = (standing: Finding["standing"]): boolean =>
     findings.some((one) => one.standing === standing && !one.agrees);
   return differs("must") ? "does not fit" : differs("check") ? "check" : "fits";
@@ -51,6 +54,7 @@ export function warpFit(
   planned: Omit<NewWarp, "count">,
   yarns: readonly NewYarn[],
   sides: EndsAtSides,
+  neighbours: readonly Neighbours[],
 ): WarpFit {
   const reports = yarns.map(({ name, count }) => [name, tieOn(old, { ...planned, count })] as const);
   const [first] = reports;
@@ -59,5 +63,5 @@ export function warpFit(
   const findings = shared.flatMap((finding) =>
     finding.about === "grist" ? gristFindings(reports) : [{ ...endsFinding(finding, sides), yarns: [] }],
   );
-  return { verdict: verdictOf(findings), findings, steps };
+  return { verdict: verdictOf([...findings, ...neighbours]), findings, neighbours, steps };
 }

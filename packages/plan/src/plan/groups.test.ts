@@ -43,4 +43,20 @@ describe("the knots", () => {
       [3, 2, 31, 36, 18, true],
     ]);
   });
+
+  it("of a stripe that can be counted at a glance stay one group, wherever its repeats fall", () => {
+    const warp = sequence([
+      { colour: "red", ends: 22 },
+      { colour: "blue", ends: 6 },
+      { colour: "white", ends: 50 },
+    ]);
+    // White begins at end 29: 29 + 23 = 52 ends a repeat of four, then 76, and 2 are left.
+    expect(tyingGroups(warp, straight).map(({ firstEnd, lastEnd }) => [firstEnd, lastEnd])).toEqual([
+      [1, 22],
+      [23, 28],
+      [29, 52],
+      [53, 76],
+      [77, 78],
+    ]);
+  });
 });

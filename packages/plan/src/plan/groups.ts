@@ -25,20 +25,22 @@ export interface TyingGroup extends OldGroup {
 /** More than can be counted at a glance is cut. */
 const MOST_IN_GROUP = 24;
 
-/** Ends from one cut to the next: as many whole repeats as go into a group, or the largest even part of a longer repeat. */
-function groupStep(repeat: number): number {
-  if (repeat <= MOST_IN_GROUP) return repeat * Math.floor(MOST_IN_GROUP / repeat);
+/** A group may end after so many ends or a multiple of them: a whole repeat, or the largest even part of a longer one. */
+function cutAfter(repeat: number): number {
+  if (repeat <= MOST_IN_GROUP) return repeat;
   const parts = Array.from({ length: MOST_IN_GROUP }, (_, at) => MOST_IN_GROUP - at);
   return parts.find((part) => repeat % part === 0) ?? 1;
 }
 
-/** The groups of the ends from one to another, cut at whole threading repeats. */
+/** The groups of the ends from one to another: few enough to count are left whole, more are cut at whole repeats. */
 function groupsBetween(start: number, stop: number, threading: readonly number[]): Omit<OldGroup, "group">[] {
-  const step = groupStep(threading.length);
+  const unit = cutAfter(threading.length);
   const shaftOf = (end: number): number => threading[(end - 1) % threading.length] ?? 0;
+  const isFew = stop - start < MOST_IN_GROUP;
   const groups: Omit<OldGroup, "group">[] = [];
   for (let firstEnd = start; firstEnd <= stop;) {
-    const lastEnd = Math.min(stop, Math.ceil(firstEnd / step) * step);
+    const furthest = Math.floor((firstEnd + MOST_IN_GROUP - 1) / unit) * unit;
+    const lastEnd = isFew ? stop : Math.min(stop, furthest);
     const shafts = { firstShaft: shaftOf(firstEnd), lastShaft: shaftOf(lastEnd) };
     groups.push({ ends: lastEnd - firstEnd + 1, firstEnd, lastEnd, ...shafts });
     firstEnd = lastEnd + 1;

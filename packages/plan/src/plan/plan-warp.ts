@@ -6,11 +6,13 @@ import { givenJob } from "../job/given-job.js";
 import type { Job, JobWarpYarn } from "../job/job.js";
 import { sequenceOf } from "../job/stripes.js";
 import { madePlan } from "./brand.js";
+import { extraEnds, extraOf } from "./extra-ends.js";
 import { fibreContents } from "./content.js";
 import { costPlan } from "./costs.js";
 import { firstInches } from "./first-inches.js";
 import { warpFit } from "./fit.js";
 import { foundPlan } from "./found.js";
+import { neighboursOf } from "./neighbours.js";
 import { oldGroups, tyingGroups } from "./groups.js";
 import { joiningRows } from "./joining.js";
 import { joinable } from "./knots.js";
@@ -65,9 +67,10 @@ export function planWarp(job: Job): WarpPlan {
   const { endOneOn, knotsTied: tiedAt, weaverFaces } = loom;
   const laid = layingList({ chains: cut, endOneOn, tiedAt, weaverFaces });
   const warpInCloth = difference(length, position.waste);
+  const extra = extraEnds(given, length);
   const yarns = used.map(({ name, yarn, count, ends }) =>
     yarnPlan(name, yarn, {
-      ...{ ends, count, warpLength: length, warpInCloth },
+      ...{ ends, extraEnds: extraOf(name, extra), count, warpLength: length, warpInCloth },
       weft: name === given.weft.yarn ? weft : null,
     }),
   );
@@ -77,7 +80,7 @@ export function planWarp(job: Job): WarpPlan {
       note: given.note,
       oldGroups: oldGroups(oldWarp),
       position,
-      fit: warpFit(old, { ...planned, edges: edges(warp) }, counts, join.sides),
+      fit: warpFit(old, { ...planned, edges: edges(warp) }, counts, join.sides, neighboursOf(warp, given.coloursSeen)),
       joinable: join,
       sett,
       widthInReed,
@@ -86,10 +89,12 @@ export function planWarp(job: Job): WarpPlan {
       warpLength: length,
       ends: warp.ends,
       yarns,
+      extraEnds: extra,
       winding: cut.map((chain) => woundChain(chain, winding)),
       threadsTogether: winding.threadsTogether,
       laid,
       weaverFaces,
+      knot: loom.knot,
       endOneAt: laid[0]?.firstEndOn ?? endOneOn,
       joining: joiningRows(warp, oldWarp),
       groups: tyingGroups(warp, oldWarp),

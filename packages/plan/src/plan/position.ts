@@ -1,7 +1,7 @@
-import { compare, times, yarnForEnds } from "@thrum/maths";
+import { compare, oldWarpToKeep, times, yarnForEnds } from "@thrum/maths";
 import type { Length, Source } from "@thrum/maths";
 import type { Job } from "../job/job.js";
-import { loomManual, notesFromTheFell } from "./sources.js";
+import { notesFromTheFell } from "./sources.js";
 import { step } from "./step.js";
 import type { PlanStep } from "./step.js";
 
@@ -36,8 +36,11 @@ type Rule = Omit<KnotPosition, "knotsTied" | "spared" | "sparedYarn" | "waste" |
 const BACK_ROD =
   "Once it is cut, tie the back rod up to the back beam: left hanging, its weight draws the old ends back out of the heddles. (Source: common practice, no source.)";
 
+const TAILS =
+  "Trim the tails of the knots to about 1/2 in (1 cm), so that they do not catch. (Source: common practice, no source.)";
+
 const BEAMED_FROM_FRONT =
-  "Then beam the new warp from the front: the row of knots goes with the back rod on to the warp beam. Fasten the front end of the new warp to the front rod in small groups, all of one tension.";
+  "Then untie the back rod from the back beam, free the warp beam and beam the new warp from the front: the row of knots goes with the back rod on to the warp beam. Fasten the front end of the new warp to the front rod in small groups, all of one tension.";
 
 /** Tied from the front the old ends go on to the back rod; tied behind the heddles they come out on the front rod. */
 const RULES: Readonly<Record<Job["loom"]["knotsTied"], Rule>> = {
@@ -51,7 +54,7 @@ const RULES: Readonly<Record<Job["loom"]["knotsTied"], Rule>> = {
     beamed: "after tying",
     beforeTying:
       "Fasten the chains at the breast beam, in that order, their lease on sticks between the beam and the reed.",
-    afterTying: `Ease the knots back through the reed, then through the heddles, a few inches at a time. ${BEAMED_FROM_FRONT}`,
+    afterTying: `${TAILS} Ease the knots back through the reed, then through the heddles, a few inches at a time. ${BEAMED_FROM_FRONT}`,
   },
   "behind the reed": {
     knotsPass: ["heddles"],
@@ -63,8 +66,8 @@ const RULES: Readonly<Record<Job["loom"]["knotsTied"], Rule>> = {
     held: BACK_ROD,
     beamed: "after tying",
     beforeTying:
-      "Fasten the chains at the breast beam, in that order, and sley them through the reed from the front, as many ends to the dent as before.",
-    afterTying: `Ease the knots back through the heddles, a few inches at a time. ${BEAMED_FROM_FRONT}`,
+      "Draw the stubs of the old warp forward out of the reed. Fasten the chains at the breast beam, in that order, their lease on sticks, and sley them through the reed from the front, as many ends to the dent and from the same dent as before.",
+    afterTying: `${TAILS} Ease the knots back through the heddles, a few inches at a time. ${BEAMED_FROM_FRONT}`,
   },
   "behind the heddles": {
     knotsPass: ["heddles", "reed"],
@@ -72,13 +75,12 @@ const RULES: Readonly<Record<Job["loom"]["knotsTied"], Rule>> = {
     lease:
       "While the warp is still tight, put lease sticks into two opposite tabby sheds, behind the shafts. Where two neighbours share a shaft, pick the lease up by hand.",
     cut: "Cut behind the lease sticks. Leave about 12 in (30 cm) of old warp behind the shafts and 6 in (15 cm) past the reed, tied in groups so that it cannot slip.",
-    cutSource: loomManual,
+    cutSource: oldWarpToKeep.declaration.source,
     held: null,
     beamed: "before tying",
     beforeTying:
-      "Beam the new warp now, in that order, before tying, and keep its lease on sticks behind the shafts, opposite those of the old warp.",
-    afterTying:
-      "Pull the knots forward through the heddles, then through the reed, gently, from the front, until their row lies in front of the reed with room to weave behind it. Fasten the old ends to the front rod in small groups, all of one tension. The first pick is woven behind the knots.",
+      "Take what is left of the old warp off the back rod. Beam the new warp now, in that order, before tying: the ends without the lease go on to the back rod, spread by the raddle. Keep the lease on sticks behind the shafts, opposite those of the old warp.",
+    afterTying: `${TAILS} Pull the knots forward through the heddles, then through the reed, gently, from the front, until their row lies in front of the reed with room to weave behind it. Fasten the old ends to the front rod in small groups, all of one tension. The first pick is woven behind the knots.`,
   },
 };
 

@@ -8,12 +8,3 @@ export const notesFromTheFell: Source = {
   year: "undated",
   place: "online",
 };
-
-/** The owner's manual of a loom on tying behind the heddles. */
-export const loomManual: Source = {
-  key: "avl-home-loom",
-  author: "AVL Looms",
-  title: "Home Loom, owner's manual, p. 6-4",
-  year: "undated",
-  place: "online",
-};

@@ -3,6 +3,7 @@ import type { LaidChain } from "@thrum/stripes";
 import type { Job } from "../job/job.js";
 import type { FibreContent } from "./content.js";
 import type { CostPlan } from "./costs.js";
+import type { ExtraEnds } from "./extra-ends.js";
 import type { FirstInches } from "./first-inches.js";
 import type { WarpFit } from "./fit.js";
 import type { FoundPlan } from "./found.js";
@@ -32,6 +33,8 @@ export interface WarpPlan {
   readonly warpLength: Length;
   readonly ends: number;
   readonly yarns: readonly YarnPlan[];
+  /** Wound beside the warp and not joined, in its yarn and in nothing else. */
+  readonly extraEnds: readonly ExtraEnds[];
   /** The chains in the order wound. */
   readonly winding: readonly WoundChain[];
   readonly threadsTogether: number;
@@ -40,6 +43,7 @@ export interface WarpPlan {
   readonly weaverFaces: Job["loom"]["weaverFaces"];
   /** The side on which the weaver, as she sits, finds end 1. */
   readonly endOneAt: "left" | "right";
+  readonly knot: Job["loom"]["knot"];
   readonly joining: readonly JoiningRow[];
   /** The knots in groups, to be counted on both warps before they are tied. */
   readonly groups: readonly TyingGroup[];

@@ -23,8 +23,11 @@ import type { PlanStep } from "./step.js";
 /** What one yarn of the warp comes to. */
 export interface YarnPlan {
   readonly name: string;
+  /** Of the warp itself. */
   readonly ends: number;
-  /** Of the warp; nothing where no stripe uses it. */
+  /** Wound beside the warp for a sample or for repairs. */
+  readonly extraEnds: number;
+  /** For all these ends; nothing where there are none. */
   readonly warp: Length;
   /** Of the weft, laid straight; nothing where it is not woven with. */
   readonly weft: Length;
@@ -76,6 +79,7 @@ export interface YarnUse {
   /** Of the finished thread. */
   readonly count: DirectCount | IndirectCount;
   readonly ends: number;
+  readonly extraEnds: number;
   readonly warpLength: Length;
   /** Of the warp, without what cannot be woven. */
   readonly warpInCloth: Length;
@@ -90,7 +94,9 @@ export interface WeftUse {
 }
 
 /** The longest warp from what is on hand once the weft is set aside. */
-function longestFrom(yarn: JobWarpYarn, { ends, count }: YarnUse, weft: Length): PlanStepOf<Length> | null {
+function longestFrom(yarn: JobWarpYarn, use: YarnUse, weft: Length): PlanStepOf<Length> | null {
+  const { count } = use;
+  const ends = use.ends + use.extraEnds;
   const nothing = times(yarn.onHand, 0);
   if (ends === 0 || compare(yarn.onHand, nothing) === 0) return null;
   const onHand =
@@ -105,10 +111,11 @@ function longestFrom(yarn: JobWarpYarn, { ends, count }: YarnUse, weft: Length):
 
 /** The yarn a warp and its weft take, and what has to be bought of it. */
 export function yarnPlan(name: string, yarn: JobWarpYarn, use: YarnUse): YarnPlan {
-  const { ends, count, warpLength, warpInCloth, weft: woven } = use;
-  const lengthInput = { ends, warpLength: yarnMeasure(warpLength) };
+  const { ends, extraEnds, count, warpLength, warpInCloth, weft: woven } = use;
+  const wound = ends + extraEnds;
+  const lengthInput = { ends: wound, warpLength: yarnMeasure(warpLength) };
   const nothingWound = times(lengthInput.warpLength, 0);
-  const warp = ends === 0 ? nothingWound : yarnForEnds(lengthInput);
+  const warp = wound === 0 ? nothingWound : yarnForEnds(lengthInput);
   const weft = woven === null ? nothingWound : inUnit(weftLength(woven), yarnUnit(warp));
   const length = sum(warp, weft);
   const { mass, step: massOf } = massStep(length, count);
@@ -121,12 +128,12 @@ export function yarnPlan(name: string, yarn: JobWarpYarn, use: YarnUse): YarnPla
   const spare = difference(times(yarn.package, packages), short);
   const longest = longestFrom(yarn, use, weft);
   return {
-    ...{ name, ends, warp, weft, length, mass },
+    ...{ name, ends, extraEnds, warp, weft, length, mass },
     massInPieces: massStep(sum(kept, weft), count).mass,
     ...{ onHand: yarn.onHand, missing, packageMass: yarn.package, packages, spare },
     longestWarp: longest?.value ?? null,
     steps: [
-      ...(ends === 0 ? [] : [step(yarnForEnds, lengthInput)]),
+      ...(wound === 0 ? [] : [step(yarnForEnds, lengthInput)]),
       ...(woven === null ? [] : [step(weftLength, woven)]),
       massOf,
       step(packagesToBuy, buyInput),

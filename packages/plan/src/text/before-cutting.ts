@@ -80,6 +80,10 @@ export function fitRemarks({ fit, joinable }: WarpPlan): readonly (readonly [mar
       const whose = yarns.length === 0 ? "" : `, ${listed(yarns)}`;
       return [`${agrees ? "agrees" : MARKS[standing]}${whose}`, says] as const;
     }),
+    ...fit.neighbours.map(({ difference, agrees, says }) => {
+      const mark = difference === null ? MARKS.free : agrees ? "agrees" : MARKS.check;
+      return [`${mark}, colours`, plainText(says)] as const;
+    }),
     ["Lease", lease.says],
     ...[...yarnsBySentence(knots)].map(([says, yarns]) => [`Knots in ${listed(yarns)}`, `${gap}${says}`] as const),
     ["Heddle eyes", "They are not judged: draw one knot through an eye before you tie the rest."],

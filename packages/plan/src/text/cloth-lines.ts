@@ -71,15 +71,18 @@ export function recordSentence({ ends, sett }: WarpPlan): string {
 }
 
 /** What is written down before it is forgotten. */
-export const RECORD: readonly string[] = [
-  "tied on",
-  "cut off",
-  "pieces, and of what length",
-  "old warp left on the loom",
-  "what went wrong, and where",
-];
+export function toRecord({ extraEnds }: WarpPlan): readonly string[] {
+  return [
+    "tied on",
+    "cut off",
+    "pieces, and of what length",
+    "old warp left on the loom",
+    ...(extraEnds.length === 0 ? [] : ["ends beside the warp, left"]),
+    "what went wrong, and where",
+  ];
+}
 
 /** The same in lines. */
 export function recordLines(plan: WarpPlan): readonly string[] {
-  return [...wrapped(recordSentence(plan)), ...RECORD.map((what) => `  ${what.padEnd(28)} ${BLANK}`)];
+  return [...wrapped(recordSentence(plan)), ...toRecord(plan).map((what) => `  ${what.padEnd(28)} ${BLANK}`)];
 }

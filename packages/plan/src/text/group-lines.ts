@@ -5,8 +5,12 @@ import { table, wrapped } from "./layout.js";
 
 const BLANK = "____";
 
+/** Why it is counted, and what a number that differs means. */
+export const COUNTED =
+  "Broken ends, doubled ends and empty heddles are found now or not at all. Where a number is another than here, the loom is right: write what was found into the job and plan again.";
+
 /** The old warp counted as it stands, before anything is cut. */
-export function countLines({ oldGroups }: WarpPlan): readonly string[] {
+export function countLines({ oldGroups, endOneAt }: WarpPlan): readonly string[] {
   const rows = oldGroups.map(({ group, firstEnd, lastEnd, ends, firstShaft, lastShaft }) => [
     group,
     `${String(firstEnd)} to ${String(lastEnd)}`,
@@ -16,7 +20,7 @@ export function countLines({ oldGroups }: WarpPlan): readonly string[] {
   ]);
   return [
     ...wrapped(
-      "Count the old warp as it stands, group by group, from end 1. Broken ends, doubled ends and empty heddles are found now or not at all.",
+      `Count the old warp as it stands, group by group, from end 1, at your ${endOneAt} as you will sit to tie. ${COUNTED}`,
     ),
     ...table(["group", "ends", "how many", "shafts", "counted"], rows),
   ];
@@ -38,12 +42,16 @@ const AGREES: Readonly<Record<WarpPlan["position"]["knotsTied"], string>> = {
     "Its last old end must be on the shaft named here; the dent, counted from the one that holds end 1, is seen from the front only.",
 };
 
+/** How the knots are tied, and what tells where a miscount lies. */
+export function tyingSentence({ endOneAt, position, knot }: WarpPlan): string {
+  return `Begin at end 1, at your ${endOneAt}, and tie each new end to the next old one (knot: ${knot}). Count each group off on both warps, tie it, tick it, then write down what is left over of it. ${AGREES[position.knotsTied]} Where a stripe ends nothing may be left over: if something is, or the shaft does not agree, the miscount lies between this line and the last stripe end that agreed.`;
+}
+
 /** The knots in groups; what is left over after each tells where a miscount lies. */
-export function groupLines({ groups, endOneAt, position }: WarpPlan): readonly string[] {
+export function groupLines(plan: WarpPlan): readonly string[] {
+  const { groups } = plan;
   return [
-    ...wrapped(
-      `Begin at end 1, at your ${endOneAt}. Count each group off on both warps, tie it, tick it, then write down what is left over of it. ${AGREES[position.knotsTied]} Where a stripe ends nothing may be left over: if something is, or the shaft does not agree, the miscount lies between this line and the last stripe end that agreed.`,
-    ),
+    ...wrapped(tyingSentence(plan)),
     ...table(["group", "ends", "colour", "knots", "shaft", "dent", "left over"], groups.map(knotRow)),
     ...wrapped(`Stopped at end ${BLANK}, on the ${BLANK} of ${BLANK}.`),
   ];

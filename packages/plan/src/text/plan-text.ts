@@ -1,4 +1,3 @@
-import { asText } from "@thrum/maths";
 import { refuseUnlessPlan } from "../plan/brand.js";
 import type { WarpPlan } from "../plan/warp-plan.js";
 import { costLines, fibreLines, firstInchesLines, foundLines } from "./after-lines.js";
@@ -7,21 +6,11 @@ import { plainText } from "./clean.js";
 import { measureLines, recordLines, shedLines, tapeLines } from "./cloth-lines.js";
 import { countLines, groupLines } from "./group-lines.js";
 import { layingLines } from "./joining-lines.js";
-import { keptIndent, section, wrapped } from "./layout.js";
+import { section, wrapped } from "./layout.js";
 import { raddleLines } from "./raddle-lines.js";
 import { windingLines } from "./winding-lines.js";
+import { workingParts } from "./working-parts.js";
 import { sizeLines, yarnLines } from "./yarn-lines.js";
-
-function workings({ steps, position, yarns, firstInches, found, costs, fibres }: WarpPlan): readonly string[] {
-  const named = yarns.flatMap(({ name, steps: own }) => own.map((one) => ({ of: ` of ${plainText(name)}`, one })));
-  const spared = position.steps.map((one) => ({ of: " spared by the old warp", one }));
-  const after = [firstInches, found, costs, ...(fibres ?? [])].flatMap((part) => part?.steps ?? []);
-  const all = [...steps.map((one) => ({ of: "", one })), ...spared, ...named, ...after.map((one) => ({ of: "", one }))];
-  return all.flatMap(({ of, one }) => {
-    const [heading = "", ...lines] = asText(one.explain()).split("\n");
-    return [`${heading}${of}`, ...lines.flatMap(keptIndent), ""];
-  });
-}
 
 /**
  * A plan as plain text in 80 columns, in the order of the work at the loom. A plan that does not fit says so first.
@@ -54,7 +43,7 @@ export function planText(plan: WarpPlan): string {
     ...section("Cost and least price", ...costLines(plan)),
     ...section("Fibres for the label", ...fibreLines(plan)),
     ...section("Keep for the next run", ...recordLines(plan)),
-    ...section("The workings", ...workings(plan)),
+    ...section("The workings", ...workingParts(plan).flatMap(([heading, lines]) => [heading, ...lines, ""])),
   ];
   return lines.join("\n").trimEnd();
 }

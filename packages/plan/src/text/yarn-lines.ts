@@ -2,6 +2,7 @@ import { compare } from "@thrum/maths";
 import type { WarpPlan } from "../plan/warp-plan.js";
 import { massText, measuredText, yarnText } from "./amounts.js";
 import { plainText } from "./clean.js";
+import { extraInYarn } from "./extra-lines.js";
 import { table, wrapped } from "./layout.js";
 
 /** How wide and how long, a sentence for each size. */
@@ -72,6 +73,7 @@ export function yarnLines(plan: WarpPlan): readonly string[] {
   return [
     ...wrapped(YARN_ROUNDING),
     ...table(TAKEN_HEADS, yarnTaken(plan)),
+    ...extraInYarn(plan).flatMap((line) => wrapped(line)),
     "",
     ...table(BOUGHT_HEADS, yarnBought(plan)),
     ...yarnAllows(plan).flatMap((line) => wrapped(line)),

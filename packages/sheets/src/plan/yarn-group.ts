@@ -72,14 +72,20 @@ function buyingItems(yarn: YarnPlan, own: (part: string) => string): readonly It
 /** One yarn, from its ends to what is left over. */
 export function yarnGroup(plan: WarpPlan, yarn: YarnPlan, number: number): Group {
   const own = (part: string): string => `yarn${String(number)}_${part}`;
-  const { name, ends, warp } = yarn;
+  const { name, extraEnds, warp } = yarn;
+  const ends = yarn.ends + extraEnds;
+  const [beside, plus] =
+    extraEnds === 0 ? ["", ""] : [`, and ${String(extraEnds)} beside the warp`, `+${String(extraEnds)}`];
   const wound = { ends, warpLength: inUnit(plan.warpLength, unitOf(warp) as never) };
   return {
     heading: name,
     items: [
       {
         ...{ what: "between", name: own("ends"), label: "ends", noun: "ends", answer: ends },
-        ...{ words: "the ends of its stripes", formula: `=SUMPRODUCT((stripe_yarns=${String(number)})*stripe_ends)` },
+        ...{
+          words: `the ends of its stripes${beside}`,
+          formula: `=SUMPRODUCT((stripe_yarns=${String(number)})*stripe_ends)${plus}`,
+        },
       },
       {
         ...{ what: "sum", name: own("warp"), label: "warp", calculation: yarnForEnds as unknown as AnyCalculation },
