@@ -54,7 +54,7 @@ async function mathsRows() {
   const explaining = ["warpLength", "explain", "asText"];
   const checking = (await bytes("maths", [...explaining, "check"])) - (await bytes("maths", explaining));
   return [
-    open(row("check, beside explain", checking, budgets.checking), 7000),
+    open(row("check, beside explain", checking, budgets.checking), 7100),
     largest("largest calculation alone", names, alone, budgets.calculation),
     largest("largest further one, beside the others and the units", names, saved, budgets.furtherCalculation),
   ];

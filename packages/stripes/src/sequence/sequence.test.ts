@@ -1,10 +1,14 @@
-import { law, stripes } from "#ci/law.js";
+import { law, stripes, upTo } from "#ci/law.js";
+import fc from "fast-check";
 import { expect, test } from "vitest";
 import { StripeError } from "../refusal/stripe-error.js";
 import { refusalOf } from "#ci/refusal-of.js";
 import { endsPerColour } from "./ends-per-colour.js";
+import { everyEnd } from "./every-end.js";
 import { merge } from "./merge.js";
+import { sequenceFromEnds } from "./sequence-from-ends.js";
 import { sequence } from "./sequence.js";
+import { slice } from "./slice.js";
 
 law(2, "no stripe without ends, no neighbours of one colour, and merging twice changes nothing", [stripes], (list) => {
   const { runs } = sequence(list);
@@ -103,4 +107,31 @@ test.each([
 test("every fault of a stripe is told at once", () => {
   const error = refusalOf(() => sequence([{ ends: 1.5, shade: 2 }] as never));
   expect(error.faults.map(({ where }) => where)).toEqual(["stripes[0].colour", "stripes[0].ends", "stripes[0].shade"]);
+});
+
+test("every stripe of a sequence, made or cut out, starts one end after those before it", () => {
+  fc.assert(
+    fc.property(stripes, upTo(40), upTo(40), (list, one, other) => {
+      const made = sequence(list);
+      const [after, upToEnd] = [one, other].map((cut) => cut % (made.ends + 1)).sort((a, b) => a - b) as [
+        number,
+        number,
+      ];
+      for (const some of [made, slice({ sequence: made, after, upTo: upToEnd }), sequenceFromEnds(everyEnd(made))]) {
+        let ends = 0;
+        for (const [index, run] of some.runs.entries()) {
+          expect(some.starts[index]).toBe(ends + 1);
+          ends += run.ends;
+        }
+        expect(some.starts).toHaveLength(some.runs.length);
+        expect(some.ends).toBe(ends);
+      }
+    }),
+    { numRuns: 1000 },
+  );
+});
+
+test("a colour that is not a number is itself and no other", () => {
+  const colours = [Number.NaN, Number.NaN, 0, Number.NaN];
+  expect(sequenceFromEnds<number>(colours).runs.map(({ ends }) => ends)).toEqual([2, 1, 1]);
 });
