@@ -16,7 +16,7 @@ p { margin: 0 0 2mm; overflow-wrap: anywhere; }
 table { width: 100%; border-collapse: collapse; margin: 0 0 4mm; }
 caption { text-align: left; font-weight: bold; padding: 1mm 0; }
 thead { display: table-header-group; }
-tr { break-inside: avoid; }
+tr, .whole { break-inside: avoid; }
 th { text-align: left; vertical-align: bottom; border-bottom: 0.5mm solid #000; padding: 0.5mm 1mm; font-weight: normal; }
 td { border-bottom: 0.2mm solid #000; padding: 0.8mm 1mm; vertical-align: middle; overflow-wrap: anywhere; }
 .number { text-align: right; padding-right: 4mm; font-variant-numeric: tabular-nums; }

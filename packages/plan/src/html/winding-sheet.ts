@@ -13,7 +13,7 @@ const HEADS = ["wound", "colour", "ends", "rounds", "so far", "meanwhile"];
 function extra(plan: WarpPlan): readonly Markup[] {
   if (plan.extraEnds.length === 0) return [];
   const rows = extraRows(plan).map((row) => [tickBox, ...row]);
-  return [columns(`Beside the warp. ${EXTRA_SAYS}`, ["wound", ...EXTRA_HEADS], rows)];
+  return [html`<div class="whole">${columns(`Beside the warp. ${EXTRA_SAYS}`, ["wound", ...EXTRA_HEADS], rows)}</div>`];
 }
 
 /** What stands at the warping board or reel: every chain, stripe by stripe. */
