@@ -5,7 +5,7 @@ import type { Read } from "../formula/index.js";
 /** A whole number from 0 up to, not with, `below`. */
 export type Draw = (below: number) => number;
 
-/** Whole numbers drawn from a seed: the same on every machine, since only 32-bit integers are reckoned with. */
+/** Whole numbers drawn from a seed by mulberry32: the same on every machine, for only 32-bit integers are reckoned with. */
 export function drawFrom(seed: number): Draw {
   let state = seed | 0;
   return (below) => {

@@ -67,7 +67,8 @@ function drawn(
  * @param wanted `like`, an input whose units the problem takes and whose numbers are about as large; the unit and the decimals the
  *   answer is wanted in; the seed
  * @throws QuantityError "no-answer" when no such inputs are among those drawn, "wrong-kind" for a unit the answer cannot have,
- *   "not-whole" for decimals or a seed that is none; for `like` what the calculation itself would throw
+ *   "not-whole" for decimals or a seed that is none, "out-of-range" for a zero in `like`, where slips hide; for `like` also
+ *   what the calculation itself would throw
  * @example
  * const like = { ends: 300, sett: endsPerInch(15) };
  * problem(reedWidth, { like, unit: inches, decimals: 2, seed: 4 }).question.says[0]; // "Find the reed width."
