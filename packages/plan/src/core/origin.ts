@@ -34,6 +34,13 @@ export function originOf(work: Work, names: Names, node: Node, row: Row | null):
       const rows = work.rowsIn(node.over, row);
       return { list: isRows(rows) ? rows.map((one) => again(node.of, one)) : [] };
     }
+    case "these":
+      return { list: node.ones.map((one) => again(one, row)) };
+    case "field": {
+      const whole = again(node.of, row);
+      if (!("path" in whole)) return whole;
+      return { path: [...whole.path, ...(node.of.is === "key" ? [] : ["value"]), node.field] };
+    }
     case "joined":
       return {
         list: node.lists.flatMap((one) => {

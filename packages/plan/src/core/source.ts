@@ -35,6 +35,8 @@ export type Node =
   | { readonly is: "all"; readonly of: Node; readonly over: string }
   | { readonly is: "its"; readonly of: Node; readonly owner: string }
   | { readonly is: "own"; readonly of: Node; readonly scope: string; readonly field: string }
+  | { readonly is: "field"; readonly of: Node; readonly field: string }
+  | { readonly is: "these"; readonly ones: readonly Node[] }
   | { readonly is: "joined"; readonly lists: readonly Node[] }
   | { readonly is: "first"; readonly scope: string; readonly label: string | null; readonly ways: readonly Node[] }
   | {

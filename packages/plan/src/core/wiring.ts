@@ -46,3 +46,16 @@ export function own<Row, K extends keyof Row & string, S extends string>(
 ): Source<Row[K], S> {
   return sourceOf({ is: "own", of: nodeOf(rows), scope, field });
 }
+
+/** A field of a key that is one group, or of what a part made. */
+export function field<T, K extends keyof T & string, S extends string>(
+  of: Source<T, S>,
+  name: K,
+): Source<NonNullable<T[K]>, S> {
+  return sourceOf({ is: "field", of: nodeOf(of), field: name });
+}
+
+/** Sources as a list. */
+export function these<T, S extends string>(...ones: readonly Source<T, S>[]): Source<readonly T[], S> {
+  return sourceOf({ is: "these", ones: ones.map(nodeOf) });
+}

@@ -114,6 +114,10 @@ export function work(plan: Plan, job: object, instead: Instead | null = null): W
         if (!isRows(found)) return found;
         return list(found.map((one) => stateOf(node.of, one)));
       }
+      case "field":
+        return fieldOf(node.of, node.field, row);
+      case "these":
+        return list(node.ones.map((one) => stateOf(one, row)));
       case "joined": {
         const lists = node.lists.map((one) => stateOf(one, row));
         return togetherIn(lists) ?? there(lists.flatMap((one) => (one.is === "there" ? one.value : [])));
@@ -148,6 +152,14 @@ export function work(plan: Plan, job: object, instead: Instead | null = null): W
       case "searched":
         return searched(node, row);
     }
+  }
+
+  function fieldOf(of: Node, name: string, row: Row | null): State {
+    const state = stateOf(of, row);
+    if (state.is !== "there") return state;
+    const value = (state.value as Readonly<Record<string, unknown>>)[name];
+    if (value !== undefined) return there(value);
+    return { is: "waiting", needs: of.is === "key" ? [pathIn([...of.path, name], row)] : [] };
   }
 
   function made(given: Readonly<Record<string, Node>>, row: Row | null, make: (given: unknown) => unknown): State {

@@ -73,7 +73,7 @@ export interface JobWinding {
 export interface JobFound {
   readonly firstInches?: { readonly picks?: PicksPerLength; readonly width?: Length };
   /** Between two threads tied to the warp: before, and once woven. */
-  readonly takeUp?: { readonly before: Length; readonly after: Length };
+  readonly takeUp?: { readonly before?: Length; readonly after?: Length };
   readonly length?: { readonly onLoom?: Length; readonly offLoom?: Length; readonly finished?: Length };
   readonly width?: {
     readonly inReed?: Length;

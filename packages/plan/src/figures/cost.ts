@@ -1,0 +1,21 @@
+import { costOverLength, pieceCost, priceFloor, workCost, wovenInOrder } from "@thrum/maths";
+import type { Length, Money } from "@thrum/maths";
+import type { Figure } from "../core/source.js";
+import { all, always, joined, own, these } from "../core/wiring.js";
+import { worked } from "../core/worked.js";
+import { job } from "./keys.js";
+import * as piece from "./piece.js";
+import { entries } from "./rows.js";
+import * as yarn from "./yarn.js";
+
+const { figure } = worked("plan");
+
+/** Of all the work. */
+export const work: Figure<Money> = figure("work", workCost, {
+  hours: job.costs.hours,
+  hourlyRate: job.costs.hourlyRate,
+});
+/** Of the whole run: yarn with its waste, work, and what else it costs. */
+export const whole: Figure<Money> = figure("cost of the run", costsTogether, {
+  costs: joined(all(yarn.cost), these(work, job.costs.others)),
+});
