@@ -34,7 +34,7 @@ function throwsTag({ inputs }) {
   const kinds = Object.values(inputs);
   const codes = ["missing", "unknown-field", "wrong-kind", "out-of-range"];
   if (kinds.some(({ what }) => what === "whole")) codes.push("not-whole");
-  if (kinds.some(({ what }) => what === "list")) codes.push("empty");
+  if (kinds.some(({ what, mayBeEmpty }) => what === "list" && !mayBeEmpty)) codes.push("empty");
   return `@throws QuantityError ${codes.map((code) => `"${code}"`).join(", ")}, one error for all faulty fields`;
 }
 

@@ -21,6 +21,8 @@ export interface Input<T> {
   readonly meaning: string;
   readonly range: Range;
   readonly member: Input<unknown> | null;
+  /** Set where a list may have no members. */
+  readonly mayBeEmpty?: true;
   readonly type?: T | undefined;
 }
 
@@ -102,6 +104,11 @@ export function oneOf<W extends string>(words: readonly W[], meaning: string): I
 /** One or more of the same kind. */
 export function listOf<T>(member: Input<T>): Input<readonly T[]> {
   return { ...member, what: "list", member } as Input<readonly T[]>;
+}
+
+/** Any number of the same kind, or none: their sum is then nothing. */
+export function noneOrMore<T>(member: Input<T>): Input<readonly T[]> {
+  return { ...listOf(member), mayBeEmpty: true };
 }
 
 /** A unit the answer is wanted in. */
