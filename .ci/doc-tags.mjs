@@ -25,7 +25,7 @@ function unitsTag({ inputs, result }) {
 }
 
 function exactnessTag({ inputs, formula }) {
-  if (Object.values(inputs).some(({ what }) => what === "number"))
+  if (Object.values(inputs).some(({ what, isCount }) => what === "number" && !isCount))
     return "@exactness rule of thumb, from plain numbers";
   return /[÷√]/u.test(formula) ? "@exactness to 34 digits" : "@exactness exact";
 }

@@ -14,6 +14,7 @@ export {
   loss,
   noneOrMore,
   oneOf,
+  partsToo,
   plainNumber,
   positive,
   positiveEither,

@@ -21,6 +21,8 @@ export interface Input<T> {
   readonly meaning: string;
   readonly range: Range;
   readonly member: Input<unknown> | null;
+  /** Set where a number counts things, and is no coefficient of a rule. */
+  readonly isCount?: true;
   /** Set where a list may have no members. */
   readonly mayBeEmpty?: true;
   readonly type?: T | undefined;
@@ -83,6 +85,15 @@ export function whole(
 /** A plain number above zero, its unit in its name: for rules of thumb whose dimensions do not balance. */
 export function plainNumber(noun: string, meaning: string): Input<number> {
   return { ...plain, what: "number", noun, meaning, range: { ...anything, above: 0 } };
+}
+
+/** A number of things, of which one may be there in part: one and a half cones. */
+export function partsToo(
+  noun: string,
+  meaning: string,
+  bounds: { readonly atLeast: number } | null = null,
+): Input<number> {
+  return { ...plainNumber(noun, meaning), ...(bounds && { range: { ...anything, ...bounds } }), isCount: true };
 }
 
 /** A quantity above zero of either of two kinds. */
