@@ -91,7 +91,10 @@ describe("a list of figures", () => {
       needs: [],
       why: null,
     });
-    expect(figureData(at, names, nodeOf(woven), breaks)).toMatchObject({ calculation: null, from: { is: { amount: inches(1) } } });
+    expect(figureData(at, names, nodeOf(woven), breaks)).toMatchObject({
+      calculation: null,
+      from: { is: { amount: inches(1) } },
+    });
   });
 
   it("takes what a part finds missing for a key that is waited for", () => {
@@ -100,7 +103,9 @@ describe("a list of figures", () => {
   });
 
   it("lets an error of the program through", () => {
-    const wrong: Part<number> = part({ ends: job.ends }, () => { throw new TypeError("of the program"); });
+    const wrong: Part<number> = part({ ends: job.ends }, () => {
+      throw new TypeError("of the program");
+    });
     expect(() => state(wrong, { ends: 2 })).toThrow("of the program");
   });
 
@@ -111,7 +116,9 @@ describe("a list of figures", () => {
     );
     const searching: Plan = { scopes: {}, searches: [{ of: most, while: enough }] };
     const found = (ends: number) => work(searching, { ends }).stateOf(nodeOf(most), null);
-    expect([6, 7, 13, 14, 700, 706].map((ends) => (found(ends) as { value: number }).value)).toEqual([0, 1, 1, 2, 100, 100]);
+    expect([6, 7, 13, 14, 700, 706].map((ends) => (found(ends) as { value: number }).value)).toEqual([
+      0, 1, 1, 2, 100, 100,
+    ]);
   });
 });
 void [choice, difference, widthInReed];

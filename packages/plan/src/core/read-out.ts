@@ -44,7 +44,7 @@ export function partData(work: Work, node: Node, row: Row | null): PartData<unkn
 /** What a node reads, where it works something out itself. */
 function readBy(node: Node): Readonly<Record<string, Node>> | null {
   if (node.is === "figure") return node.inputs;
-  if (node.is === "counted") return node.given;
+  if (node.is === "counted" || node.is === "part") return node.given;
   return node.is === "searched" ? {} : null;
 }
 

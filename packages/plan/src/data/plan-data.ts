@@ -37,9 +37,7 @@ export interface PlanData {
 /** The group, the name and the node of everything on the list. */
 const LISTED: readonly { readonly group: string; readonly name: string; readonly node: Node }[] = Object.entries(
   groups,
-).flatMap(([group, figures]) =>
-  Object.entries(figures).map(([name, one]) => ({ group, name, node: nodeOf(one) })),
-);
+).flatMap(([group, figures]) => Object.entries(figures).map(([name, one]) => ({ group, name, node: nodeOf(one) })));
 
 /** The names by which figures are told. */
 export const NAMES: Names = new Map(LISTED.map(({ group, name, node }) => [node, [group, name]]));

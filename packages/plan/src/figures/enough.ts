@@ -9,10 +9,13 @@ import { yarns } from "./rows.js";
 import * as warp from "./warp.js";
 import * as yarn from "./yarn.js";
 
-const { counted, choice, part, firstOf } = worked("plan");
+const { counted, part, firstOf } = worked("plan");
 
 /** Whether there is warp enough: always, where its length is not fixed beforehand. */
-const lengthHolds = firstOf(part({ fixed: job.warp.length, holds: warp.holds }, ({ holds }) => holds), always("enough" as const));
+export const lengthHolds: Part<"enough" | "short"> = firstOf(
+  part({ fixed: job.warp.length, holds: warp.holds }, ({ holds }) => holds),
+  always("enough" as const),
+);
 /** Whether no yarn is missing, and nothing of a warp fixed beforehand. */
 export const isEnough: Figure<"enough" | "short"> = counted(
   "enough for the pieces",
@@ -20,4 +23,7 @@ export const isEnough: Figure<"enough" | "short"> = counted(
   ({ missing, length }) => (length === "enough" && missing.every((mass) => sign(mass) <= 0) ? "enough" : "short"),
 );
 /** The yarn that runs out first, and what each of them would allow. */
-export const runsOut: Part<RunsOut> = part({ names: all(own(yarns, "yarn", "name")), allowed: all(yarn.allowed) }, runsOutFirst);
+export const runsOut: Part<RunsOut> = part(
+  { names: all(own(yarns, "yarn", "name")), allowed: all(yarn.allowed) },
+  runsOutFirst,
+);

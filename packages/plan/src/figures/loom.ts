@@ -31,7 +31,7 @@ import { standing } from "./join.js";
 import { job } from "./keys.js";
 import { ofWidth } from "./losses.js";
 
-const { figure, counted, first, choice, part, partBy, firstOf } = worked("plan");
+const { figure, counted, first, part, partBy, firstOf } = worked("plan");
 const none = always(null);
 const found = { faults: orNone(job.oldWarp.faults, always([])) };
 
@@ -87,11 +87,13 @@ export const fits: Figure<"even" | "uneven"> = counted("as many ends as places",
   given.ends === given.places ? "even" : "uneven",
 );
 const step = part(
-  { threading: orNone(job.loom.threading, none), sley: orNone(job.loom.sley.places, none) },
+  { threading: orNone(job.loom.threading, none), sley: orNone(group(job.loom.sley), none) },
   ({ threading, sley }) => stepOf(threading, sley),
 );
-const sidesUneven = part({ sides: group(job.join.sides), ends, places, step }, ({ sides, ends: wanted, places: there, step: by }) =>
-  atSides({ sides, more: wanted - there, step: by }) ?? waits("join", "sides"),
+const sidesUneven = part(
+  { sides: group(job.join.sides), ends, places, step },
+  ({ sides, ends: wanted, places: there, step: by }) =>
+    atSides({ sides, more: wanted - there, step: by }) ?? waits("join", "sides"),
 );
 /** How many are added or dropped at each side; asked only where the numbers differ. */
 export const sides: Part<AtSides> = partBy(fits, { even: always(NOTHING_ADDED), uneven: sidesUneven });
@@ -121,8 +123,7 @@ export const shafts: Part<Shafts> = part(
 export const sleyIs: Figure<"by place" | "by yarn"> = counted(
   "sley written",
   { places: orNone(job.loom.sley.places, none), byYarn: orNone(job.loom.sley.byYarn, none) },
-  (given) =>
-    given.places !== null ? "by place" : given.byYarn !== null ? "by yarn" : waits("loom", "sley"),
+  (given) => (given.places !== null ? "by place" : given.byYarn !== null ? "by yarn" : waits("loom", "sley")),
 );
 const byPlace = part({ sley: job.loom.sley.places, table, ...found }, (given) =>
   dentsByPlace(given.sley, given.table, given.faults),

@@ -97,7 +97,7 @@ function lengthOf(label: string, mass: Source<Mass, "yarn">): Figure<Length, "ya
 // What is needed.
 
 /** Of the stripes; a blend counts for each of its yarns. */
-export const ends: Figure<number, "yarn"> = counted("ends", { runs: loom.stripeRuns, name }, endsOfYarn);
+export const ends: Figure<number, "yarn"> = counted("ends", { runs: field(loom.stripes, "runs"), name }, endsOfYarn);
 /** Wound beside the warp. */
 export const beside: Figure<number, "yarn"> = counted(
   "ends beside the warp",
@@ -151,7 +151,9 @@ export const massOfHeldPackages: Figure<Mass, "yarn"> = figure("told in packages
   number: field(held, "packages"),
   packageMass: packagesHeld,
 });
-const hasLength = counted("some told as a length", { held }, (given) => (given.held.lengths.length > 0 ? "some" : "none"));
+const hasLength = counted("some told as a length", { held }, (given) =>
+  given.held.lengths.length > 0 ? "some" : "none",
+);
 const hasPackages = counted("some told in packages", { held }, (given) =>
   given.held.packages.length > 0 ? "some" : "none",
 );

@@ -1,4 +1,3 @@
-import { greatestCommonMeasure } from "@thrum/maths";
 import type { JobSides } from "../job/job.js";
 import type { Sley, Threaded } from "../job/loom.js";
 import type { Runs } from "../job/runs.js";
@@ -7,6 +6,10 @@ import type { AtSides } from "./table.js";
 
 /** Nothing added, nothing dropped. */
 export const NOTHING_ADDED: AtSides = { before: 0, after: 0 };
+
+function greatestCommonMeasure(one: number, other: number): number {
+  return other === 0 ? one : greatestCommonMeasure(other, one % other);
+}
 
 /** The fewest ends that are both whole repeats and whole dents; one, where threading or sley is written whole. */
 export function stepOf(threading: Runs<Threaded> | null, sley: Sley | null): number {
