@@ -41,3 +41,8 @@ export function keysOfRow<T, S extends string>(scope: S, ...path: readonly strin
 export function group<T, S extends string>(keys: Keys<T, S>): Source<T, S> {
   return sourceOf({ is: "group", of: nodeOf(keys) as Extract<Node, { is: "key" }> });
 }
+
+/** One key of a row. */
+export function keyOfRow<T, S extends string>(scope: S, ...path: readonly string[]): Source<T, S> {
+  return sourceOf({ is: "key", scope, path });
+}

@@ -132,3 +132,10 @@ export const hasAllowance: Figure<"some" | "none", "piece"> = counted(
   { allowance: orNone(allowance, always(null)) },
   (written) => (written.allowance === null ? "none" : "some"),
 );
+
+/** The pieces of it; a header, a sample and the breaks are none. */
+export const forSale: Figure<number, "piece"> = choice("pieces for sale", kind, {
+  cloth: entriesOf,
+  "at the loom": always(0),
+  between: always(0),
+});

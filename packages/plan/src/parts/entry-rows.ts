@@ -3,7 +3,10 @@ import type { JobPiece } from "../job/pieces.js";
 /** An entry of the run, or the breaks between all of them. */
 export interface EntryRow {
   readonly name: string;
+  /** Its place in the pieces. */
   readonly place?: number;
+  /** Its place among the rows. */
+  readonly index: number;
   /** What the weaver calls it. */
   readonly title: string;
   readonly kind: "cloth" | "at the loom" | "between";
@@ -30,6 +33,7 @@ export function entryRows(pieces: readonly JobPiece[], hasBreaks: boolean): read
     return {
       name: String(place + 1),
       place,
+      index: place,
       title: name ?? `piece ${place + 1}`,
       kind: atLoom === undefined ? "cloth" : "at the loom",
       comesBy: comesBy(piece),
@@ -39,6 +43,7 @@ export function entryRows(pieces: readonly JobPiece[], hasBreaks: boolean): read
   });
   const breaks: EntryRow = {
     name: "breaks",
+    index: rows.length,
     title: "between two pieces",
     kind: "between",
     comesBy: "between",
