@@ -85,9 +85,11 @@ describeWith("LibreOffice Calc", (soffice) => {
   it("recalculates the cell of every calculation to what the library answers, and catches a planted error", () => {
     const rows: Row[] = [];
     for (const [name, calculation] of calculations) {
-      for (const input of fc.sample(validInput(calculation), { numRuns: 12, seed: 20 })) {
-        const row = rowOf(name, calculation, input, rows.length + 1);
-        if (row !== null) rows.push(row);
+      let found = 0;
+      // Of some formulas most inputs drawn give nothing: more was taken than was there.
+      for (const input of fc.sample(validInput(calculation), { numRuns: 60, seed: 20 })) {
+        const row = found < 12 ? rowOf(name, calculation, input, rows.length + 1) : null;
+        if (row !== null) found = rows.push(row) && found + 1;
       }
     }
     const planted: Row = { name: "planted", cells: [...Array<string>(COLUMNS.length).fill(""), "=1+1"], expected: 3 };

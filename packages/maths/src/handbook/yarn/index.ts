@@ -99,3 +99,5 @@ export { yarnMore } from "./yarn-more.js";
 export type { YarnMoreInput } from "./yarn-more.js";
 export { piecesAllowed } from "./pieces-allowed.js";
 export type { PiecesAllowedInput } from "./pieces-allowed.js";
+export { diameterByPeirce } from "./diameter-by-peirce.js";
+export type { DiameterByPeirceInput } from "./diameter-by-peirce.js";
