@@ -140,7 +140,11 @@ test("heddles that hold another number of ends: a second new end on one knot, th
     ["joined", 1, 5, 5],
   ]);
   expect([table.newEnds, table.seconds]).toEqual([5, 1]);
-  expect(shaftsOf([1, 2, { ends: 2, shaft: 3 }, 4], table, [])).toEqual({ shafts: [1, 1, 2, 3, 4], sharing: [2] });
+  expect(shaftsOf([1, 2, { ends: 2, shaft: 3 }, 4], table, [])).toMatchObject({
+    shafts: [1, 1, 2, 3, 4],
+    sharing: [2],
+    repeat: 0,
+  });
   expect(dentsByPlace([{ dents: 5, at: 1 }], table).dents).toEqual([1, 1, 2, 3, 5]);
 });
 
