@@ -14,6 +14,10 @@ export interface Shafts {
   readonly shafts: readonly Hangs[];
   /** New ends that share the heddle of the end before. */
   readonly sharing: readonly number[];
+  /** The place of every new end in the repeat, from 1; none where the threading is written whole. */
+  readonly placeInRepeat: readonly number[];
+  /** Ends of the repeat; 0 where the threading is written whole. */
+  readonly repeat: number;
 }
 
 /** A threading as it stands: which shaft a place counts on, the first of the old places being 0. */
@@ -22,12 +26,13 @@ interface Threading {
   sharesBefore(position: number): boolean;
   /** A bare repeat goes on outward, and counts a place that was left out. */
   readonly isBare: boolean;
+  readonly repeat: number;
 }
 
 function bare(repeat: readonly number[]): Threading {
   const { length } = repeat;
   const at = (position: number): Hangs => repeat[((position % length) + length) % length] ?? "not known";
-  return { at, sharesBefore: () => false, isBare: true };
+  return { at, sharesBefore: () => false, isBare: true, repeat: length };
 }
 
 function whole(list: Runs<Threaded>, ends: number): Threading {
@@ -42,6 +47,7 @@ function whole(list: Runs<Threaded>, ends: number): Threading {
     at: (position) => shafts[position] ?? "not known",
     sharesBefore: (position) => sharing[position] ?? false,
     isBare: false,
+    repeat: 0,
   };
 }
 
@@ -71,30 +77,33 @@ export function shaftsOf(
   );
   const shafts: Hangs[] = [];
   const sharing: number[] = [];
+  const { isBare, repeat } = threading;
+  const placeInRepeat: number[] = [];
   let [jumped, position, last] = [0, -addedBefore(table.stretches) - 1, "not known" as Hangs];
   eachPlace(table.stretches, (place) => {
     const { standing, newEnd, oldEnd, oldPlace } = place;
     const isMade = standing === "mended" || standing === "left out";
     if (isMade) {
       jumped += 1;
-      if (threading.isBare) position += 1;
-    } else if (oldPlace !== null) position = oldPlace - 1 + (threading.isBare ? jumped : 0);
+      if (isBare) position += 1;
+    } else if (oldPlace !== null) position = oldPlace - 1 + (isBare ? jumped : 0);
     else if (standing === "added") position += 1;
-    const isOutside = standing === "added" && !threading.isBare;
+    const isOutside = standing === "added" && !isBare;
     const byThreading = isOutside
       ? (ofCloth?.at((newEnd ?? 0) - 1) ?? "not known")
-      : isMade && !threading.isBare
+      : isMade && !isBare
         ? "not known"
         : threading.at(position);
     const found = isMade && place.shaft !== null ? place.shaft : byThreading;
     if (standing !== "second on one knot" && place.places > 0) last = elsewhere.get(oldEnd ?? 0) ?? found;
     if (!takesNewEnd(place) || newEnd === null) return;
     shafts.push(last);
+    if (isBare) placeInRepeat.push((((position % repeat) + repeat) % repeat) + 1);
     const isSecond = standing === "second on one knot";
     const isShared = isOutside
       ? ofCloth?.sharesBefore(newEnd - 1)
       : oldPlace !== null && threading.sharesBefore(position);
     if (isSecond || isShared === true) sharing.push(newEnd);
   });
-  return { shafts, sharing };
+  return { shafts, sharing, placeInRepeat, repeat };
 }

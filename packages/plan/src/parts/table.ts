@@ -56,8 +56,10 @@ function stretchesOf(places: readonly Place[]): readonly Stretch[] {
   const stretches: Stretch[] = [];
   for (const place of places) {
     const last = stretches.at(-1);
-    const runsOn = (field: "newEnd" | "oldEnd" | "oldPlace"): boolean =>
-      last?.[field] == null ? place[field] === null : place[field] === last[field] + last.places;
+    const runsOn = (field: "newEnd" | "oldEnd" | "oldPlace"): boolean => {
+      const before = last?.[field] ?? null;
+      return place[field] === (before === null ? null : before + (last?.places ?? 0));
+    };
     const isAlike = last?.standing === place.standing && last.shaft === null && place.shaft === null;
     if (last !== undefined && isAlike && place.places > 0 && runsOn("newEnd") && runsOn("oldEnd") && runsOn("oldPlace"))
       stretches[stretches.length - 1] = { ...last, places: last.places + 1 };
