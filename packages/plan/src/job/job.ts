@@ -1,91 +1,36 @@
-import type { Addition, DentsPerLength, EndsPerLength, Length, Loss, Mass, Money, PicksPerLength } from "@thrum/maths";
-import type { JobLoom, Threaded } from "./loom.js";
-import type { WrittenLoss } from "./loss.js";
+import type { Addition, Loss, Money } from "@thrum/maths";
+import { addition, plainLoss } from "./percents.js";
+import { money } from "./money.js";
+import { cloth, warp } from "./cloth.js";
+import type { JobCloth, JobWarp } from "./cloth.js";
+import { number, oneOf, whole, words } from "./forms.js";
+import { found } from "./found.js";
+import type { JobFound } from "./found.js";
+import { byName } from "./by-name.js";
+import { group } from "./group.js";
+import type { Group } from "./group.js";
+import { join } from "./join.js";
+import type { JobJoin } from "./join.js";
+import { loom } from "./loom.js";
+import type { JobLoom } from "./loom.js";
+import { oldWarp } from "./old-warp.js";
 import type { JobOldWarp } from "./old-warp.js";
+import { betweenPieces, pieces } from "./pieces.js";
 import type { BetweenPieces, JobPiece } from "./pieces.js";
 import type { Runs } from "./runs.js";
+import { stripes } from "./stripes.js";
 import type { Stripe } from "./stripes.js";
+import { weft } from "./weft.js";
 import type { JobWeft } from "./weft.js";
+import { winding } from "./winding.js";
+import type { JobWinding } from "./winding.js";
+import { fibreNameFault, yarns } from "./yarns.js";
 import type { JobYarn } from "./yarns.js";
 
-/** Ends added or dropped at the two sides. */
-export interface JobSides {
-  readonly where?: "both" | "before end 1" | "after the last";
-  /** More than nothing is added, less is dropped. */
-  readonly numbers?: { readonly before: number; readonly after: number };
-}
-
-/** What the hands do. */
-export interface JobJoin {
-  readonly knots?: "in front of the reed" | "behind the reed" | "behind the heddles";
-  readonly knot?: "overhand of both ends" | "overhand of one end" | "square" | "weaver's";
-  readonly faces?: "back of the loom" | "front of the loom";
-  readonly sides?: JobSides;
-  /** How a new end without an old one is held. */
-  readonly partner?: "hang a thrum" | "thread it itself";
-  readonly order?: "from end 1" | "from the last end" | "one colour at a time";
-  /** Knots an hour, counted on a first hundred. */
-  readonly perHour?: number;
-}
-
-/** What the cloth is wanted to be, and what it loses. */
-export interface JobCloth {
-  readonly sett?: EndsPerLength;
-  readonly threading?: Runs<Threaded>;
-  readonly finishedWidth?: Length;
-  /** At weaving tension. */
-  readonly picks?: PicksPerLength;
-  /** Thread, from wound to weaving tension. */
-  readonly takeUp?: WrittenLoss;
-  /** Cloth, from weaving tension to finished. */
-  readonly lengthLoomToFinished?: WrittenLoss;
-  readonly widthReedToFinished?: WrittenLoss;
-}
-
-export interface JobWarp {
-  /** Fixed beforehand. */
-  readonly length?: Length;
-  readonly wasteInFront?: Length;
-  readonly wasteBehind?: Length;
-}
-
-/** Ends wound beside the warp, never tied. */
-export interface BesideTheWarp {
-  readonly ends: number;
-  readonly yarn: string;
-}
-
-export interface JobWinding {
-  readonly threads?: number;
-  readonly chains?: "by stripe" | "by group" | "by colour" | { readonly every: number };
-  /** Of one chain. */
-  readonly most?: { readonly ends: number } | { readonly mass: Mass };
-  /** Once round the reel with the yarn on. */
-  readonly turn?: Length;
-  /** From peg to peg. */
-  readonly step?: Length;
-  /** Teeth of the raddle. */
-  readonly raddle?: DentsPerLength;
-  readonly extra?: readonly BesideTheWarp[];
-}
-
-/** What was measured. */
-export interface JobFound {
-  readonly firstInches?: { readonly picks?: PicksPerLength; readonly width?: Length };
-  /** Between two threads tied to the warp: before, and once woven. */
-  readonly takeUp?: { readonly before: Length; readonly after: Length };
-  readonly length?: { readonly onLoom?: Length; readonly offLoom?: Length; readonly finished?: Length };
-  readonly width?: {
-    readonly inReed?: Length;
-    readonly atFell?: Length;
-    readonly offLoom?: Length;
-    readonly finished?: Length;
-  };
-  /** From the fell to the knots; tied behind the heddles, to the back rod. */
-  readonly warpLeft?: Length;
-  readonly waste?: { readonly inFront?: Length; readonly behind?: Length };
-  readonly knotsPerHour?: number;
-}
+export type { JobCloth, JobWarp } from "./cloth.js";
+export type { JobFound } from "./found.js";
+export type { JobJoin, JobSides } from "./join.js";
+export type { BesideTheWarp, JobWinding } from "./winding.js";
 
 export interface JobCosts {
   readonly hours?: number;
@@ -120,3 +65,33 @@ export interface Job {
   readonly costs?: JobCosts;
   readonly label?: { readonly regain?: Readonly<Record<string, Addition>> };
 }
+
+const costs = group<JobCosts>({
+  hours: number("hours", 100_000),
+  hourlyRate: money,
+  others: money,
+  commission: plainLoss,
+});
+const label = group<NonNullable<Job["label"]>>({ regain: byName("regains", addition, null, fibreNameFault) });
+
+/** Every key of a job, in the order in which it is written. */
+export const job: Group<Job> = group<Job>({
+  thrum: oneOf(1),
+  title: words(200),
+  note: words(5000, true),
+  stripes,
+  groups: whole("ends"),
+  yarns,
+  loom,
+  oldWarp,
+  join,
+  cloth,
+  warp,
+  pieces,
+  betweenPieces,
+  weft,
+  winding,
+  found,
+  costs,
+  label,
+});

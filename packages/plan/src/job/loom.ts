@@ -1,15 +1,19 @@
 import type { DentsPerLength, Length } from "@thrum/maths";
+import { length, lengthNotation } from "./amounts.js";
+import { text } from "./form.js";
+import type { Form } from "./form.js";
+import { either, oneOf, whole } from "./forms.js";
+import { list } from "./lists.js";
+import { byName } from "./by-name.js";
+import { group, shapes } from "./group.js";
+import { opened } from "./node.js";
+import { dentsPerLength } from "./per-length.js";
 import type { Runs } from "./runs.js";
+import { sleyed, threading } from "./threading.js";
+import type { Sleyed, Threaded } from "./threading.js";
+import { yarnNameFault } from "./yarn-name.js";
 
-/** One end on a shaft; several ends in one heddle; an end in no heddle. */
-export type Threaded = number | { readonly ends: number; readonly shaft: number } | "floating";
-
-/** Ends of one dent; a stretch by its dents, or by its ends; dents left empty. */
-export type Sleyed =
-  | number
-  | { readonly dents: number; readonly at: number }
-  | { readonly ends: number; readonly at: number }
-  | { readonly empty: number };
+export type { Sleyed, Threaded } from "./threading.js";
 
 /** Ends in the dents, by place or by yarn; by yarn every stripe begins a new dent. */
 export interface Sley {
@@ -47,3 +51,38 @@ export interface JobLoom {
   /** Seen from the front of the loom. */
   readonly endOneOn?: "left" | "right";
 }
+
+const perYarn = byName("ends in a dent", whole("ends in a dent", 1, 100), null, (name) =>
+  name === "others" ? undefined : yarnNameFault(name),
+);
+
+const sley: Form<Sley> = shapes<Sley>({ byYarn: perYarn, places: sleyed }, (node) => {
+  const isGroup =
+    node.kind === "group" && !node.entries.some(({ key }) => ["repeat", "of", "mirror", "middle"].includes(key));
+  return isGroup ? "byYarn" : "places";
+});
+
+const heddles = either<number, readonly number[]>(
+  whole("heddles", 0),
+  list("heddles, one number a shaft", whole("heddles", 0)),
+  (node) => opened(node).kind !== "list",
+  (value): value is number => typeof value === "number",
+);
+
+const room: Form<Room> = group<Room>({ dents: whole("dents", 0), heddles });
+
+const NOT_MEASURED = "not measured";
+const gap = text<Length | "not measured">("a length, or not measured", "1.6 mm", {
+  read: (written) => (written === NOT_MEASURED ? NOT_MEASURED : lengthNotation.read(written)),
+  write: (value) => (value === NOT_MEASURED ? value : lengthNotation.write(value)),
+});
+
+export const loom: Form<JobLoom> = group<JobLoom>({
+  reed: dentsPerLength,
+  sley,
+  threading,
+  room: group<NonNullable<JobLoom["room"]>>({ before: room, after: room }),
+  gapInDent: gap,
+  heddleEye: group<HeddleEye>({ wide: length, high: length, of: oneOf("metal", "cord") }, "wide", "high", "of"),
+  endOneOn: oneOf("left", "right"),
+});

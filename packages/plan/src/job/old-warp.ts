@@ -1,56 +1,27 @@
 import type { Length } from "@thrum/maths";
+import { lengthOrNone } from "./amounts.js";
+import { count } from "./count.js";
+import type { YarnCount } from "./count.js";
+import type { Form } from "./form.js";
+import { oneOf, whole } from "./forms.js";
+import { list, listOrOne } from "./lists.js";
+import { group } from "./group.js";
+import { opened, textOf } from "./node.js";
 import type { Runs } from "./runs.js";
+import { stripes } from "./stripes.js";
 import type { Stripe } from "./stripes.js";
-import type { YarnCount } from "./yarns.js";
+import { warpFault } from "./warp-fault.js";
+import type { WarpFault } from "./warp-fault.js";
 
-interface Mendable {
-  /** Whether it is put right; what is done otherwise depends on the fault. */
-  readonly mend?: boolean;
-}
-
-/** Threads missing from their heddles. */
-export interface Broken extends Mendable {
-  readonly is: "broken";
-  readonly after: number;
-  readonly ends?: number;
-  /** Where it should hang, to hold against the threading. */
-  readonly shaft?: number;
-}
-
-/** A thread that shares the heddle of the end before. */
-export interface OneTooMany {
-  readonly is: "one too many";
-  readonly end: number;
-}
-
-/** The threading jumps, and the dent has no room. */
-export interface LeftOut extends Mendable {
-  readonly is: "left out";
-  readonly after: number;
-  readonly shaft?: number;
-}
-
-/** A heddle that hangs there with nothing in it. */
-export interface EmptyHeddle {
-  readonly is: "empty heddle";
-  readonly after: number;
-  readonly shaft: number;
-}
-
-export interface OnAnotherShaft extends Mendable {
-  readonly is: "on another shaft";
-  readonly end: number;
-  readonly shaft: number;
-}
-
-export interface InAnotherDent extends Mendable {
-  readonly is: "in another dent";
-  readonly end: number;
-  readonly dent: number;
-}
-
-/** What was found in the old warp; its ends are numbered as counted, threads that are there. */
-export type WarpFault = Broken | OneTooMany | LeftOut | EmptyHeddle | OnAnotherShaft | InAnotherDent;
+export type {
+  Broken,
+  EmptyHeddle,
+  InAnotherDent,
+  LeftOut,
+  OnAnotherShaft,
+  OneTooMany,
+  WarpFault,
+} from "./warp-fault.js";
 
 /** The threads in the loom. */
 export interface OldWarp {
@@ -69,3 +40,32 @@ export interface OldWarp {
 export interface JobOldWarp extends OldWarp {
   readonly none?: true;
 }
+
+const asGroup = group<OldWarp>({
+  ends: whole("threads"),
+  yarn: listOrOne("counts", count),
+  stripes,
+  faults: list("faults", warpFault),
+  left: group<NonNullable<OldWarp["left"]>>({ pastReed: lengthOrNone, behindHeddles: lengthOrNone }),
+});
+
+const NONE = oneOf("none");
+const isTrue = (value: unknown): value is true => value === true;
+const asData = group<{ readonly none: true }>({
+  none: {
+    shape: { kind: "word", words: ["none"] },
+    write: () => "none",
+    read: (node) => (node.kind === "data" && isTrue(node.value) ? node.value : null),
+  },
+});
+
+export const oldWarp: Form<JobOldWarp> = {
+  shape: { kind: "either", ways: [asGroup, NONE] },
+  read: (node, at) => {
+    if (textOf(node) !== null) return NONE.read(node, at) === null ? null : { none: true };
+    const inside = opened(node);
+    const isNone = node.kind === "data" && inside.kind === "group" && inside.entries.some(({ key }) => key === "none");
+    return isNone ? asData.read(node, at) : asGroup.read(node, at);
+  },
+  write: (value) => (value.none === true ? "none" : asGroup.write(value)),
+};

@@ -19,3 +19,13 @@ export interface Hand {
   readonly yarns: readonly string[];
   readonly order?: "strictly in turn";
 }
+
+export type AnyRun<Run> = Runs<Run>[number];
+
+export function isRepeated<Run>(run: AnyRun<Run>): run is Repeated<Run> {
+  return typeof run === "object" && run !== null && "repeat" in run;
+}
+
+export function isMirrored<Run>(run: AnyRun<Run>): run is Mirrored<Run> {
+  return typeof run === "object" && run !== null && "mirror" in run;
+}

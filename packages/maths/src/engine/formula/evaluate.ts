@@ -19,6 +19,11 @@ function both(a: Value, b: Value, apply: (a: Decimal, b: Decimal) => Decimal): V
   return isList(b) ? b.map((y) => apply(a, y)) : apply(a, b);
 }
 
+/** What is there of an amount: nothing where it would be less. */
+function orNothing(x: Decimal): Decimal {
+  return x.lt(0) ? new Decimal(0) : x;
+}
+
 /** The value of a tree; lists go through it member by member until Σ adds them. */
 export function valueOf(tree: Tree, known: ReadonlyMap<string, Value>, nearness: string): Value {
   if (tree.op === "number") return new Decimal(tree.text);
@@ -33,7 +38,10 @@ export function valueOf(tree: Tree, known: ReadonlyMap<string, Value>, nearness:
   const { op } = tree;
   const inside = valueOf(tree.of, known, nearness);
   if (op === "Σ") return isList(inside) ? inside.reduce((total, x) => total.plus(x), new Decimal(0)) : inside;
-  const each = (x: Decimal): Decimal => (op === "√" ? x.sqrt() : rounded(x, op, nearness));
+  const each = (x: Decimal): Decimal => {
+    if (op === "orNothing") return orNothing(x);
+    return op === "√" ? x.sqrt() : rounded(x, op, nearness);
+  };
   return isList(inside) ? inside.map(each) : each(inside);
 }
 

@@ -6,5 +6,6 @@ export { areUnitsOf, genuineUnit, isUnit, makeQuantity, requireSameDimension } f
 export type { Quantity } from "./quantity.js";
 export { quantityText } from "./text.js";
 export type { TextOptions } from "./text.js";
+export { isQuantity, sign, unitOf } from "./unit-of.js";
 export { powersOf, unit } from "./unit.js";
 export type { Unit, UnitParts } from "./unit.js";

@@ -29,7 +29,7 @@ function told(this: Quantity<string>): string {
 
 const behaviour = {
   in(this: Quantity<string>, unit: Unit<string>): number {
-    const own = unitOf(this, "quantity.in(unit)");
+    const own = ownUnit(this, "quantity.in(unit)");
     if (!isUnit(unit) || !areOneKind(unit, own)) requireSameDimension(own, unit, "quantity.in(unit)");
     const n = own.scale[0] * unit.scale[1];
     const d = own.scale[1] * unit.scale[0];
@@ -56,7 +56,7 @@ const behaviour = {
 
 /** The whole value with the unit's symbol: "12.5 in". */
 export function plainText(quantity: Quantity<string>): string {
-  return `${quantity.value} ${unitOf(quantity, "quantity").symbol}`;
+  return `${quantity.value} ${ownUnit(quantity, "quantity").symbol}`;
 }
 
 /** Makes a quantity; a number too large or too fine to be written out would make one that nothing takes, so it is refused. */
@@ -104,7 +104,7 @@ export function genuineUnit(candidate: unknown): Unit<string> | null {
 }
 
 /** The unit of a quantity, or the refusal of what is none. */
-export function unitOf(quantity: unknown, where: string): Unit<string> {
+export function ownUnit(quantity: unknown, where: string): Unit<string> {
   const unit = genuineUnit(quantity);
   if (unit !== null) return unit;
   const copied = typeof quantity === "object" && quantity !== null && "dimension" in quantity && "value" in quantity;

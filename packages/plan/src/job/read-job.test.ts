@@ -1,0 +1,25 @@
+import { readdirSync, readFileSync } from "node:fs";
+import { describe, expect, it } from "vitest";
+import { faultsText } from "./fault.js";
+import { jobText } from "./job-text.js";
+import { checkedJob, readJob } from "./read-job.js";
+import type { Job } from "./job.js";
+
+const FOLDER = "examples/jobs/";
+const examples = readdirSync(FOLDER).filter((name) => !name.includes("progress"));
+
+export function jobIn(text: string): Job {
+  const reading = readJob(text);
+  if (!reading.ok) throw new Error(faultsText(reading.faults));
+  return reading.job;
+}
+
+describe("the nine jobs", () => {
+  it.each(examples)("%s is read, written and read again as the same job", (name) => {
+    const job = jobIn(readFileSync(FOLDER + name, "utf8"));
+    const text = jobText(job);
+    expect(jobIn(text)).toEqual(job);
+    expect(jobText(jobIn(text))).toBe(text);
+    expect(checkedJob(job)).toEqual({ ok: true, job, told: [] });
+  });
+});
