@@ -61,7 +61,7 @@ function placesOf<C>({ starts, ends }: Sequence<C>, cutAt: ChainsInput<C>["cutAt
   if (!isRising || cutAt[cutAt.length - 1] !== ends) {
     refuse("chains", "out-of-range", "cutAt", {
       expected: `ends in order, the last of them ${ends}`,
-      received: cutAt,
+      received: cutAt.join(", "),
       remedy: "List the last end of the sequence too.",
     });
   }

@@ -47,7 +47,7 @@ export function windingList<C>(input: WindingListInput<C>): readonly WoundStripe
   if (threadsOf.length !== sequence.runs.length) {
     refuse("windingList", "out-of-range", "threads", {
       expected: `a number for each of ${sequence.runs.length} stripes`,
-      received: input.threads,
+      received: threadsOf.length,
       remedy: "Give one number for all stripes, or one for each.",
     });
   }
