@@ -1,145 +1,122 @@
-import type { Addition, Knot, Length, Loss, Mass, Money } from "@thrum/maths";
-import type { JobColoursSeen, JobExtraEnds } from "./beside-the-warp.js";
+import type { Addition, DentsPerLength, EndsPerLength, Length, Loss, Mass, Money, PicksPerLength } from "@thrum/maths";
+import type { JobLoom, Threaded } from "./loom.js";
+import type { WrittenLoss } from "./loss.js";
+import type { JobOldWarp } from "./old-warp.js";
+import type { BetweenPieces, JobPiece } from "./pieces.js";
+import type { Runs } from "./runs.js";
+import type { Stripe } from "./stripes.js";
+import type { JobWeft } from "./weft.js";
+import type { JobYarn } from "./yarns.js";
 
-/** A yarn by its label. */
-export interface JobYarn {
-  readonly count: number;
-  readonly system: "tex" | "denier" | "cotton" | "worsted" | "linen" | "metric";
-  readonly plies: number;
-  readonly counted: "single" | "finished thread";
+/** Ends added or dropped at the two sides. */
+export interface JobSides {
+  readonly where?: "both" | "before end 1" | "after the last";
+  /** More than nothing is added, less is dropped. */
+  readonly numbers?: { readonly before: number; readonly after: number };
 }
 
-/** A yarn of the new warp. */
-export interface JobWarpYarn extends JobYarn {
-  readonly onHand: Mass;
-  /** Yarn on one package as it is sold. */
-  readonly package: Mass;
+/** What the hands do. */
+export interface JobJoin {
+  readonly knots?: "in front of the reed" | "behind the reed" | "behind the heddles";
+  readonly knot?: "overhand of both ends" | "overhand of one end" | "square" | "weaver's";
+  readonly faces?: "back of the loom" | "front of the loom";
+  readonly sides?: JobSides;
+  /** How a new end without an old one is held. */
+  readonly partner?: "hang a thrum" | "thread it itself";
+  readonly order?: "from end 1" | "from the last end" | "one colour at a time";
+  /** Knots an hour, counted on a first hundred. */
+  readonly perHour?: number;
 }
 
-/** Stripes as written: one stripe, a group several times over, or a group that turns back. */
-export type StripesItem =
-  | { readonly colour: string; readonly ends: number }
-  | { readonly repeat: number; readonly of: readonly StripesItem[] }
-  | { readonly mirror: readonly StripesItem[]; readonly middleStripe: "once" | "twice" };
-
-/** Picks to so much of cloth. */
-export interface JobPicks {
-  readonly picks: number;
-  readonly in: "1 inch" | "1 centimetre";
+/** What the cloth is wanted to be, and what it loses. */
+export interface JobCloth {
+  readonly sett?: EndsPerLength;
+  readonly threading?: Runs<Threaded>;
+  readonly finishedWidth?: Length;
+  /** At weaving tension. */
+  readonly picks?: PicksPerLength;
+  /** Thread, from wound to weaving tension. */
+  readonly takeUp?: WrittenLoss;
+  /** Cloth, from weaving tension to finished. */
+  readonly lengthLoomToFinished?: WrittenLoss;
+  readonly widthReedToFinished?: WrittenLoss;
 }
 
-/** What was found on the first inches of cloth, at weaving tension. */
-export interface JobFirstInches {
-  readonly picksAtLoom: JobPicks;
-  readonly widthAtFell: Length;
+export interface JobWarp {
+  /** Fixed beforehand. */
+  readonly length?: Length;
+  readonly wasteInFront?: Length;
+  readonly wasteBehind?: Length;
 }
 
-/** One piece measured from the loom to the press; what it gave is ready for the next job. */
+/** Ends wound beside the warp, never tied. */
+export interface BesideTheWarp {
+  readonly ends: number;
+  readonly yarn: string;
+}
+
+export interface JobWinding {
+  readonly threads?: number;
+  readonly chains?: "by stripe" | "by group" | "by colour" | { readonly every: number };
+  /** Of one chain. */
+  readonly most?: { readonly ends: number } | { readonly mass: Mass };
+  /** Once round the reel with the yarn on. */
+  readonly turn?: Length;
+  /** From peg to peg. */
+  readonly step?: Length;
+  /** Teeth of the raddle. */
+  readonly raddle?: DentsPerLength;
+  readonly extra?: readonly BesideTheWarp[];
+}
+
+/** What was measured. */
 export interface JobFound {
-  /** Of the warp, taken up by `length.onLoom` of cloth. */
-  readonly warpUsed: Length;
-  readonly length: { readonly onLoom: Length; readonly offLoom: Length; readonly finished: Length };
-  readonly width: {
-    readonly inReed: Length;
-    readonly atFell: Length;
-    readonly offLoom: Length;
-    readonly finished: Length;
+  readonly firstInches?: { readonly picks?: PicksPerLength; readonly width?: Length };
+  /** Between two threads tied to the warp: before, and once woven. */
+  readonly takeUp?: { readonly before?: Length; readonly after?: Length };
+  readonly length?: { readonly onLoom?: Length; readonly offLoom?: Length; readonly finished?: Length };
+  readonly width?: {
+    readonly inReed?: Length;
+    readonly atFell?: Length;
+    readonly offLoom?: Length;
+    readonly finished?: Length;
   };
-}
-
-/** What the whole run costs. */
-export interface JobCosts {
-  /** Of one package of each yarn, by its name. */
-  readonly packagePrices: Readonly<Record<string, Money>>;
-  /** Of all the work: winding, joining, weaving, washing, hemming. */
-  readonly hours: number;
-  readonly hourlyRate: Money;
-  /** Overhead, labels, washing. */
-  readonly others: Money;
-  /** Of the price, kept by whoever sells the pieces. */
-  readonly commission: Loss;
-}
-
-/** A fibre of the cloth and the yarns spun from it alone. */
-export interface JobFibre {
-  /** Agreed by the rule that the label follows. */
-  readonly regain: Addition;
-  readonly yarns: readonly string[];
-}
-
-/**
- * What a job file holds, as read: lengths, masses and percentages are quantities. Nothing in it is assumed:
- * a part that may be left out is left out of the plan.
- */
-export interface Job {
-  /** The version of the form. */
-  readonly thrum: 1;
-  readonly title: string;
-  readonly note: string;
-  readonly loom: {
-    readonly knotsTied: "in front of the reed" | "behind the reed" | "behind the heddles";
-    readonly weaverFaces: "back of the loom" | "front of the loom";
-    /** Seen from the front of the loom. */
-    readonly endOneOn: "left" | "right";
-    readonly knot: Knot;
-  };
-  /** As it stands, counted on the loom. */
-  readonly oldWarp: {
-    readonly ends: number;
-    readonly reed: { readonly dents: number; readonly in: "1 inch" | "10 centimetres" };
-    readonly endsPerDent: number;
-    /** The shafts of one threading repeat. */
-    readonly threading: readonly number[];
-    readonly yarn: JobYarn;
-    /** Free between two wires of the reed. */
-    readonly gapInDent: Length | "not measured";
-    /** Of the reed, outside the warp. */
-    readonly emptyDents: { readonly beforeFirst: number; readonly afterLast: number };
-    /** For each shaft from shaft 1, those that hang outside the outermost threaded end. */
-    readonly spareHeddles: { readonly beforeFirst: readonly number[]; readonly afterLast: readonly number[] };
-  };
-  readonly newWarp: {
-    readonly sett: { readonly ends: number; readonly in: "1 inch" | "1 centimetre" };
-    /** The shafts of the threading repeat it counts on. */
-    readonly threading: readonly number[];
-    /** Of the thread, from wound to weaving tension. */
-    readonly takeUp: Loss;
-    readonly wasteInFront: Length;
-    readonly wasteBehind: Length;
-  };
-  readonly pieces: {
-    readonly number: number;
-    readonly finishedLength: Length;
-    readonly hemEachEnd: Length;
-    /** Of the cloth's length, from weaving tension to finished. */
-    readonly loomToFinished: Loss;
-    /** Of the width, from the reed to finished. */
-    readonly widthReedToFinished: Loss;
-  };
-  readonly weft: {
-    /** One of the yarns. */
-    readonly yarn: string;
-    /** Counted on the cloth at weaving tension. */
-    readonly picksAtLoom: JobPicks;
-  };
-  /** By the name the stripes and the weft call them. */
-  readonly yarns: Readonly<Record<string, JobWarpYarn>>;
-  readonly stripes: readonly StripesItem[];
-  readonly winding: {
-    readonly threadsTogether: number;
-    /** A counting tie after every so many ends. */
-    readonly tieEvery: number;
-    readonly mostEndsInChain: number;
-    /** Where one chain may end and the next begin: at a stripe's edge, or after every so many ends. */
-    readonly chainsEndAt: "stripe edges" | number;
-  };
-  readonly extraEnds?: JobExtraEnds;
-  readonly coloursSeen?: JobColoursSeen;
-  readonly firstInches?: JobFirstInches;
-  /** Of the new warp, measured on the loom from the fell to its end. */
+  /** From the fell to the knots; tied behind the heddles, to the back rod. */
   readonly warpLeft?: Length;
+  readonly waste?: { readonly inFront?: Length; readonly behind?: Length };
+  readonly knotsPerHour?: number;
+}
+
+export interface JobCosts {
+  readonly hours?: number;
+  readonly hourlyRate?: Money;
+  readonly others?: Money;
+  /** Of the price. */
+  readonly commission?: Loss;
+}
+
+/** A warp as it stands on the loom. Every key may be left out: what is not given is not reckoned. */
+export interface Job {
+  /** The form. */
+  readonly thrum?: 1;
+  readonly title?: string;
+  readonly note?: string;
+  /** The new warp, from end 1. */
+  readonly stripes?: Runs<Stripe>;
+  /** Ends counted, wound, tied and ticked together. */
+  readonly groups?: number;
+  readonly yarns?: Readonly<Record<string, JobYarn>>;
+  readonly loom?: JobLoom;
+  readonly oldWarp?: JobOldWarp;
+  readonly join?: JobJoin;
+  readonly cloth?: JobCloth;
+  readonly warp?: JobWarp;
+  /** In the order of weaving. */
+  readonly pieces?: readonly JobPiece[];
+  readonly betweenPieces?: BetweenPieces;
+  readonly weft?: JobWeft;
+  readonly winding?: JobWinding;
   readonly found?: JobFound;
   readonly costs?: JobCosts;
-  /** By the name of each fibre. */
-  readonly fibres?: Readonly<Record<string, JobFibre>>;
+  readonly label?: { readonly regain?: Readonly<Record<string, Addition>> };
 }

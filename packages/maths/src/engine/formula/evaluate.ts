@@ -28,6 +28,11 @@ function constant(tree: Tree & { readonly op: "number" }): Decimal {
   return value;
 }
 
+/** What is there of an amount: nothing where it would be less. */
+function orNothing(x: Decimal): Decimal {
+  return x.isNegative() ? new Decimal(0) : x;
+}
+
 /** The value of a tree; lists go through it member by member until Σ adds them. */
 export function valueOf(tree: Tree, known: ReadonlyMap<string, Value>, nearness: string): Value {
   if (tree.op === "number") return constant(tree);
@@ -42,7 +47,10 @@ export function valueOf(tree: Tree, known: ReadonlyMap<string, Value>, nearness:
   const { op } = tree;
   const inside = valueOf(tree.of, known, nearness);
   if (op === "Σ") return isList(inside) ? inside.reduce((total, x) => total.plus(x), new Decimal(0)) : inside;
-  const each = (x: Decimal): Decimal => (op === "√" ? x.sqrt() : rounded(x, op, nearness));
+  const each = (x: Decimal): Decimal => {
+    if (op === "orNothing") return orNothing(x);
+    return op === "√" ? x.sqrt() : rounded(x, op, nearness);
+  };
   return isList(inside) ? inside.map(each) : each(inside);
 }
 

@@ -23,8 +23,8 @@ const REMEDIES: Readonly<Record<string, string>> = {
 };
 
 /** What an input wants, in words; a range stands before the meaning. */
-function wanted({ what, noun, meaning, member }: Input<unknown>, range = ""): string {
-  if (member !== null) return `a list of at least one, each ${wanted(member)}`;
+function wanted({ what, noun, meaning, member, mayBeEmpty }: Input<unknown>, range = ""): string {
+  if (member !== null) return `a list${mayBeEmpty ? "" : " of at least one"}, each ${wanted(member)}`;
   if (what === "number") return `a number (${noun}, ${meaning})${range}`;
   return `${what === "whole" ? "a whole number of " : ""}${noun}${range} (${meaning})`;
 }
@@ -77,8 +77,8 @@ function readOne(where: string, input: Input<unknown>, given: unknown, faults: F
     faults.push({ code, where, expected: wanted(input), received: described(given), remedy });
     return null;
   }
-  const { member } = input;
-  if (member === null || !Array.isArray(given) || given.length === 0) {
+  const { member, mayBeEmpty = false } = input;
+  if (member === null || !Array.isArray(given) || (given.length === 0 && !mayBeEmpty)) {
     const code = given === undefined ? "missing" : Array.isArray(given) ? "empty" : "wrong-kind";
     faults.push({ code, where, expected: wanted(input), received: described(given), remedy: "" });
     return null;

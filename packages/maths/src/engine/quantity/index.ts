@@ -9,6 +9,7 @@ export { decimalOf, genuineUnit, makeQuantity } from "./quantity.js";
 export type { Quantity } from "./quantity.js";
 export { quantityText } from "./text.js";
 export type { TextOptions } from "./text.js";
+export { isQuantity, sign, unitOf } from "./unit-of.js";
 export { unit } from "./unit.js";
 export type { Unit, UnitParts } from "./unit.js";
 export { powersOf } from "./unit-size.js";

@@ -54,7 +54,7 @@ class Made<D extends string> implements Quantity<D> {
   }
 
   in(unit: Unit<D>): number {
-    const own = unitOf(this, "quantity.in(unit)");
+    const own = ownUnit(this, "quantity.in(unit)");
     requireSameDimension(own, unit, "quantity.in(unit)");
     if (#unit in this) {
       if (this.#digits === undefined) this.#digits = digitsOf(this.value);
@@ -93,7 +93,7 @@ class Made<D extends string> implements Quantity<D> {
 
 /** The whole value with the unit's symbol: "12.5 in". */
 export function plainText(quantity: Quantity<string>): string {
-  return `${quantity.value} ${unitOf(quantity, "quantity").symbol}`;
+  return `${quantity.value} ${ownUnit(quantity, "quantity").symbol}`;
 }
 
 /** Makes a quantity; a number too large or too fine to be written out would make one that nothing takes, so it is refused. */
@@ -129,7 +129,7 @@ export function decimalOf(quantity: Quantity<string>): DecimalNumber {
 }
 
 /** The unit of a quantity, or the refusal of what is none. */
-export function unitOf(quantity: unknown, where: string): Unit<string> {
+export function ownUnit(quantity: unknown, where: string): Unit<string> {
   const unit = genuineUnit(quantity);
   if (unit !== null) return unit;
   const copied = typeof quantity === "object" && quantity !== null && "dimension" in quantity && "value" in quantity;

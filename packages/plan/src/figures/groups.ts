@@ -1,0 +1,12 @@
+export * as rows from "./rows.js";
+export * as losses from "./losses.js";
+export * as join from "./join.js";
+export * as breaks from "./breaks.js";
+export * as loom from "./loom.js";
+export * as piece from "./piece.js";
+export * as order from "./order.js";
+export * as warp from "./warp.js";
+export * as weft from "./weft.js";
+export * as yarn from "./yarn.js";
+export * as enough from "./enough.js";
+export * as found from "./found.js";
