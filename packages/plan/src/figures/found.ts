@@ -1,6 +1,7 @@
 import { lossFromMeasures } from "@thrum/maths";
 import type { Loss } from "@thrum/maths";
 import type { Figure } from "../core/source.js";
+import { field } from "../core/wiring.js";
 import { worked } from "../core/worked.js";
 import { job } from "./keys.js";
 import * as loom from "./loom.js";
@@ -10,8 +11,8 @@ const { found } = job;
 
 /** Of the thread, between two threads tied to the warp. */
 export const takeUp: Figure<Loss> = figure("take-up found", lossFromMeasures, {
-  before: found.takeUp.before,
-  after: found.takeUp.after,
+  before: field(found.takeUp, "before"),
+  after: field(found.takeUp, "after"),
 });
 export const lengthOffLoom: Figure<Loss> = figure("length, off the loom", lossFromMeasures, {
   before: found.length.onLoom,

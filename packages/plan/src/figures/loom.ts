@@ -24,9 +24,12 @@ import { brokenEnds, leftEmpty, mendedPlaces, tooManyEnds } from "../parts/fault
 import { roomOnLoom, stripesReaching } from "../parts/room.js";
 import { shaftsOf } from "../parts/shafts.js";
 import type { Shafts } from "../parts/shafts.js";
-import { NOTHING_ADDED, atSides, stepOf } from "../parts/sides.js";
+import { heddlesTogether } from "../parts/heddles-together.js";
+import type { HeddlesTogether } from "../parts/heddles-together.js";
+import { isWhole } from "../parts/laid-heddles.js";
+import { NOTHING_ADDED, sidesAsAsked, stepOfSides } from "../parts/sides.js";
 import { tableAfresh, tableTied } from "../parts/table.js";
-import type { AtSides, Table } from "../parts/table.js";
+import type { AtSides, Paired, Table } from "../parts/table.js";
 import { standing } from "./join.js";
 import { job } from "./keys.js";
 import { ofWidth } from "./losses.js";
@@ -82,21 +85,44 @@ export const ends: Figure<number> = first("ends", endsOfStripes, places);
 
 // The loom places.
 
-/** More ends than the old warp has places, or fewer. */
-export const fits: Figure<"even" | "uneven"> = counted("as many ends as places", { ends, places }, (given) =>
-  given.ends === given.places ? "even" : "uneven",
+/** How it is known what is added or dropped at the sides. */
+export const sidesBy: Figure<"none" | "as asked" | "heddle by heddle"> = counted(
+  "ends at the sides",
+  { ends, places, loom: orNone(job.loom.threading, none), cloth: orNone(job.cloth.threading, none) },
+  (given) =>
+    isWhole(given.loom) && isWhole(given.cloth)
+      ? "heddle by heddle"
+      : given.ends === given.places
+        ? "none"
+        : "as asked",
 );
-const step = part(
-  { threading: orNone(job.loom.threading, none), sley: orNone(group(job.loom.sley), none) },
-  ({ threading, sley }) => stepOf(threading, sley),
+/** The threadings of cloth and loom, both written whole, laid together. */
+export const together: Part<HeddlesTogether> = part(
+  {
+    loom: job.loom.threading,
+    cloth: job.cloth.threading,
+    oldPlaces,
+    newEnds: ends,
+    sides: orNone(group(job.join.sides), none),
+  },
+  ({ sides: asked, ...given }) => heddlesTogether(given, asked),
 );
-const sidesUneven = part(
-  { sides: group(job.join.sides), ends, places, step },
-  ({ sides, ends: wanted, places: there, step: by }) =>
-    atSides({ sides, more: wanted - there, step: by }) ?? waits("join", "sides"),
+/** The fewest ends that are whole repeats and whole dents; none, where threading or sley is written whole. */
+export const step: Part<number | null> = part(
+  { threading: job.loom.threading, sley: orNone(group(job.loom.sley), none) },
+  ({ threading, sley }) => stepOfSides(threading, sley),
 );
+const sidesAsked = part(
+  { sides: group(job.join.sides), ends, places, step: orNone(step, none) },
+  (given) => sidesAsAsked(given) ?? waits("join", "sides"),
+);
+const sidesTogether = part({ together }, (given) => given.together.sides ?? waits("join", "sides"));
 /** How many are added or dropped at each side; asked only where the numbers differ. */
-export const sides: Part<AtSides> = partBy(fits, { even: always(NOTHING_ADDED), uneven: sidesUneven });
+export const sides: Part<AtSides> = partBy(sidesBy, {
+  none: always(NOTHING_ADDED),
+  "as asked": sidesAsked,
+  "heddle by heddle": sidesTogether,
+});
 const allAfter = part({ ends, places }, (given) => ({ before: 0, after: given.ends - given.places }));
 /** Until the sides are known, as if all stood after the last. */
 export const sidesSoFar: Part<AtSides> = firstOf(sides, allAfter);
@@ -106,8 +132,14 @@ export const tableFor: Figure<"tied" | "alone"> = counted(
   { standing, threads: orNone(job.oldWarp.ends, none) },
   (given) => (given.standing === "tied" && given.threads !== null ? "tied" : "alone"),
 );
-const tied = part({ threads: job.oldWarp.ends, ...found, sides: sidesSoFar }, ({ threads, faults, sides: added }) =>
-  tableTied({ threads, faults }, added),
+const noPairs = always<readonly Paired[]>([]);
+const pairs = partBy(sidesBy, {
+  none: noPairs,
+  "as asked": noPairs,
+  "heddle by heddle": part({ together }, (given) => given.together.pairs),
+});
+const tied = part({ threads: job.oldWarp.ends, ...found, sides: sidesSoFar, pairs }, (given) =>
+  tableTied(given, given.sides, given.pairs),
 );
 const alone = part({ ends }, (given) => tableAfresh(given.ends));
 /** The loom places: old end and new end of each, and why it has none. Nothing else numbers ends. */

@@ -101,3 +101,8 @@ export function dentsByYarn(sley: Readonly<Record<string, number>>, stripes: rea
   }
   return { dents, holds: dents.length, wanted: dents.length, notFull: [] };
 }
+
+/** From the dent of end 1 to the last that holds an end. */
+export function lastDent({ dents }: Dents): number {
+  return dents.reduce<number>((last, dent) => Math.max(last, dent ?? 0), 0);
+}

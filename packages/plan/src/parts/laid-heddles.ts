@@ -27,3 +27,8 @@ export function bareRepeat<Run>(list: Runs<Run>): readonly number[] | null {
   const numbers = list.flatMap((item) => (typeof item === "number" ? [item] : []));
   return numbers.length === list.length ? numbers : null;
 }
+
+/** Whether a list is written whole. */
+export function isWhole<Run>(list: Runs<Run> | null): list is Runs<Run> {
+  return list !== null && bareRepeat(list) === null;
+}
