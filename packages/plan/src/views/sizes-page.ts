@@ -7,7 +7,6 @@ import * as warp from "../figures/warp.js";
 import { byTheTape, byTheTapeDown, byTheTapeUp, byTheYard, percent, perLength } from "./formats.js";
 import { many, pieceTitle } from "./shown.js";
 import { table } from "./table.js";
-import { byWord, NONE, optional, says, shown } from "./view.js";
 import type { View } from "./view.js";
 
 /** How wide and how long, and why. */
@@ -43,6 +42,5 @@ export const sizesPage: View = {
     ),
     optional(says`Each piece more takes ${shown(warp.more, byTheTapeUp)} of warp.`),
     says`Lengths are told to the mark of the tape: what is needed above, what is left or spared below. The workings have them whole.`,
-    NONE,
   ],
 };

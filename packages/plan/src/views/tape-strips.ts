@@ -32,9 +32,14 @@ function tick(number: number, { millimetres, ofLong, ofHalf }: Division): Tick {
   return { at: number * millimetres, reach, figure: isLong ? String(number / ofLong) : "" };
 }
 
+/** How many strips a tape takes, before any is made. */
+export function stripsFor(length: number): number {
+  return Math.ceil(length / STRIP);
+}
+
 /** A tape of a length in millimetres, cut into strips that a page can hold. */
 export function tapeStrips(length: number, division: Division): readonly Strip[] {
-  return Array.from({ length: Math.ceil(length / STRIP) }, (_, index) => {
+  return Array.from({ length: stripsFor(length) }, (_, index) => {
     const [from, to] = [index * STRIP, Math.min(length, (index + 1) * STRIP)];
     const first = Math.ceil(from / division.millimetres);
     const last = Math.floor(to / division.millimetres);

@@ -46,12 +46,13 @@ function shownAs(hole: Hole): Shown {
 }
 
 /** An amount, said in a way of its own. */
-export function shown<T>(source: Source<T, string>, format: (value: T, units: Units, at: At) => string | Line): Shown {
+export function shown<T>(source: Source<T | null, string>, format: (value: T, units: Units, at: At) => string | Line): Shown {
   return {
     reads: [source],
     say: (at) => {
       const seen = at.see(source, at.row);
       if (seen.is !== "there") return seen;
+      if (seen.value === null) return { is: "waiting", needs: [] };
       const text = format(seen.value, at.units, at);
       return { is: "there", value: typeof text === "string" ? [text] : text };
     },

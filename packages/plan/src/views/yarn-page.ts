@@ -1,11 +1,10 @@
 import * as enough from "../figures/enough.js";
-import { job, ownYarn } from "../figures/keys.js";
-import * as piece from "../figures/piece.js";
+import { job } from "../figures/keys.js";
 import * as yarn from "../figures/yarn.js";
 import { byTheYard, byTheYardDown, numberDown, percent } from "./formats.js";
-import { many, weighed, weighedDown, yarnName } from "./shown.js";
+import { weighed, weighedDown, yarnName } from "./shown.js";
 import { table } from "./table.js";
-import { each, fromPart, optional, says, shown, under } from "./view.js";
+import { fromPart, optional, says, shown, under } from "./view.js";
 import type { View } from "./view.js";
 
 /** What the run takes of each yarn, what is there, and what that allows. */
