@@ -132,11 +132,13 @@ export const tableFor: Figure<"tied" | "alone"> = counted(
   { standing, threads: orNone(job.oldWarp.ends, none) },
   (given) => (given.standing === "tied" && given.threads !== null ? "tied" : "alone"),
 );
+const pairsTogether: Part<readonly Paired[]> = part({ together }, (given) => given.together.pairs);
 const noPairs = always<readonly Paired[]>([]);
-const pairs = partBy(sidesBy, {
+/** Old places whose heddle holds another number of ends in the cloth. */
+export const pairs: Part<readonly Paired[]> = partBy(sidesBy, {
   none: noPairs,
   "as asked": noPairs,
-  "heddle by heddle": part({ together }, (given) => given.together.pairs),
+  "heddle by heddle": pairsTogether,
 });
 const tied = part({ threads: job.oldWarp.ends, ...found, sides: sidesSoFar, pairs }, (given) =>
   tableTied(given, given.sides, given.pairs),

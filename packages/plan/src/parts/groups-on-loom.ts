@@ -14,6 +14,7 @@ export interface GroupOnLoom extends Group {
   readonly oldThreads: number;
   readonly firstShaft: Hangs;
   readonly lastShaft: Hangs;
+  readonly firstDent: number | null;
   readonly lastDent: number | null;
   /** Whether the stripe edge it ends with stands inside a dent, or inside a repeat; none where that is not known. */
   readonly cutsDent: boolean | null;
@@ -61,6 +62,7 @@ export function groupsOnLoom(
       oldThreads: tied.length + beside.slice(firstEnd, lastEnd + 1).reduce((sum, one) => sum + one, 0),
       firstShaft: hangs(firstEnd),
       lastShaft: hangs(lastEnd),
+      firstDent: dentOf(firstEnd),
       lastDent: dent,
       cutsDent: !isEdge ? false : dent === null || next === null ? null : dent === next,
       cutsRepeat: !isEdge ? false : isBare ? shafts.placeInRepeat[lastEnd - 1] !== shafts.repeat : null,
