@@ -39,10 +39,11 @@ const ROUNDING = {
   roundUp: ([over, under]: Fraction): Fraction => [-floor([-over, under]), 1n],
   roundDown: (x: Fraction): Fraction => [floor(x), 1n],
   nearest: ([over, under]: Fraction): Fraction => [floor([2n * over + under, 2n * under]), 1n],
+  orNothing: ([over, under]: Fraction): Fraction => (over < 0n ? [0n, 1n] : [over, under]),
 } as const;
 
 function isList(value: Value): value is readonly Fraction[] {
-  return Array.isArray(value[0]);
+  return value.length === 0 || Array.isArray(value[0]);
 }
 
 function valueOf(tree: Tree, known: ReadonlyMap<string, Value>): Value {
@@ -54,7 +55,7 @@ function valueOf(tree: Tree, known: ReadonlyMap<string, Value>): Value {
   }
   if ("of" in tree) {
     const inside = valueOf(tree.of, known);
-    if (tree.op === "Σ") return isList(inside) ? inside.reduce(BINARY["+"]) : inside;
+    if (tree.op === "Σ") return isList(inside) ? inside.reduce(BINARY["+"], [0n, 1n]) : inside;
     if (tree.op === "√") throw new RangeError("a root is no fraction");
     const round = ROUNDING[tree.op];
     return isList(inside) ? inside.map(round) : round(inside);

@@ -2,7 +2,7 @@ import { Decimal, decimalFrom, decimalText, EXACT_STEP, rounded } from "../numbe
 import type { Rounding } from "../numbers.js";
 import { QuantityError } from "../refusal.js";
 import { described } from "./described.js";
-import { plainText, unitOf } from "./quantity.js";
+import { plainText, ownUnit } from "./quantity.js";
 import type { Quantity } from "./quantity.js";
 
 /** How a quantity is written: to a step of its own unit, as a trade fraction or a decimal. */
@@ -55,7 +55,7 @@ function fractionText(value: Decimal, [over, under]: readonly [string, string], 
 
 /** A quantity in words of its own unit; whole value where no step is asked for. */
 export function quantityText(quantity: Quantity<string>, options?: TextOptions): string {
-  const unit = unitOf(quantity, "asText({ quantity })");
+  const unit = ownUnit(quantity, "asText({ quantity })");
   if (options === undefined) return plainText(quantity);
   const { step, rounding = "nearest" } = Object(options) as TextOptions;
   const amount = fractionText(new Decimal(quantity.value), stepFrom(step), roundingFrom(rounding));
