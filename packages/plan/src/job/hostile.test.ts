@@ -22,7 +22,11 @@ describe("a hostile file", () => {
   it("with keys that are groups is one fault, however deep", () => {
     for (const deep of [24, 28, 40, 5000]) {
       const text = `${"? ".repeat(deep)}1`;
-      expect(secondsOf(() => { expect(saidOf(readJob(text))).toHaveLength(1); })).toBeLessThan(5);
+      expect(
+        secondsOf(() => {
+          expect(saidOf(readJob(text))).toHaveLength(1);
+        }),
+      ).toBeLessThan(5);
     }
   });
 
