@@ -12,12 +12,14 @@ export function there(value: unknown, way: Node | null = null): State {
 
 /** What several of them together wait for, each key once; nothing, where one has no answer or all are there. */
 export function togetherIn(states: readonly State[]): State | null {
-  const needs = states.flatMap((state) => (state.is === "waiting" ? state.needs : []));
-  if (states.some(({ is }) => is === "waiting")) return { is: "waiting", needs: eachOnce(needs) };
+  if (states.every(({ is }) => is === "there")) return null;
+  const waiting = states.flatMap((state) => (state.is === "waiting" ? [state] : []));
+  if (waiting.length > 0) return { is: "waiting", needs: eachOnce(waiting.flatMap(({ needs }) => needs)) };
   return states.find(({ is }) => is === "none") ?? null;
 }
 
 function eachOnce(needs: readonly Path[]): readonly Path[] {
+  if (needs.length < 2) return needs;
   return [...new Map(needs.map((path) => [JSON.stringify(path), path])).values()];
 }
 

@@ -1,6 +1,7 @@
 import { QuantityError } from "@thrum/maths";
 import { nodeOf } from "./source.js";
 import type { Node, Part, Path, Source } from "./source.js";
+import { readersOf } from "./reads.js";
 import { shortest, there, togetherIn } from "./state.js";
 import type { State } from "./state.js";
 import { Waits } from "./waits.js";
@@ -41,12 +42,24 @@ export interface Work {
   ownerOf(row: Row, scope: string): Row;
   /** The rows of a scope that belong to a row; all of them where none says whose it is. */
   rowsIn(scope: string, row: Row | null): readonly Row[] | State;
+  /** The same with another amount in a figure's place. */
+  instead(other: Instead): Work;
 }
 
 const MOST_SEARCHED = 1_000_000;
 
+/** Another amount in a figure's place, in a plan worked out already: what the figure cannot change is not worked out anew. */
+interface Changed extends Instead {
+  readonly before: Work;
+  readonly changes: (node: Node) => boolean;
+}
+
 /** Works a plan out from the job, for whoever asks. */
-export function work(plan: Plan, job: object, instead: Instead | null = null): Work {
+export function work(plan: Plan, job: object): Work {
+  return worked(plan, job, null);
+}
+
+function worked(plan: Plan, job: object, changed: Changed | null): Work {
   const states = new Map<Node, Map<Row | null, State>>();
   const rows = new Map<string, readonly Row[] | State>();
 
@@ -55,6 +68,7 @@ export function work(plan: Plan, job: object, instead: Instead | null = null): W
     if (known !== undefined) return known;
     const maker = plan.scopes[scope];
     if (maker === undefined) throw new RangeError(`no scope ${scope}`);
+    if (changed !== null && !changed.changes(nodeOf(maker))) return changed.before.rowsOf(scope);
     const state = stateOf(nodeOf(maker), null);
     const made =
       state.is === "there" ? (state.value as readonly RowOf[]).map((row, index) => ({ ...row, scope, index })) : state;
@@ -78,11 +92,16 @@ export function work(plan: Plan, job: object, instead: Instead | null = null): W
 
   function stateOf(node: Node, from: Row | null): State {
     const row = "scope" in node && node.scope === "plan" ? null : from;
-    const known = states.get(node)?.get(row);
+    let byRow = states.get(node);
+    const known = byRow?.get(row);
     if (known !== undefined) return known;
-    if (node === instead?.of && (row?.name ?? null) === instead.row) return there(instead.value);
+    if (changed !== null) {
+      if (!changed.changes(node)) return changed.before.stateOf(node, row);
+      if (node === changed.of && (row?.name ?? null) === changed.row) return there(changed.value);
+    }
     const state = workedOut(node, row);
-    const byRow = states.get(node) ?? new Map<Row | null, State>();
+    // Looked up again: what it reads may have been asked for it by another way.
+    byRow = states.get(node) ?? new Map<Row | null, State>();
     byRow.set(row, state);
     states.set(node, byRow);
     return state;
@@ -163,11 +182,17 @@ export function work(plan: Plan, job: object, instead: Instead | null = null): W
   }
 
   function made(given: Readonly<Record<string, Node>>, row: Row | null, make: (given: unknown) => unknown): State {
-    const entries = Object.entries(given).map(([name, node]) => [name, stateOf(node, row)] as const);
-    const missing = togetherIn(entries.map(([, state]) => state));
-    if (missing !== null) return withWay(missing, null);
+    const values: Record<string, unknown> = {};
+    const missing: State[] = [];
+    for (const name of Object.keys(given)) {
+      const state = stateOf(given[name] as Node, row);
+      if (state.is === "there") values[name] = state.value;
+      else missing.push(state);
+    }
+    const absent = togetherIn(missing);
+    if (absent !== null) return withWay(absent, null);
     try {
-      return there(make(Object.fromEntries(entries.map(([name, state]) => [name, "value" in state && state.value]))));
+      return there(make(values));
     } catch (error) {
       if (error instanceof Waits) return { is: "waiting", needs: error.needs };
       if (!(error instanceof QuantityError)) throw error;
@@ -179,7 +204,7 @@ export function work(plan: Plan, job: object, instead: Instead | null = null): W
     const search = plan.searches.find(({ of }) => nodeOf(of) === node);
     if (search === undefined) throw new RangeError("nothing says how far to search");
     const tried = (value: number): State =>
-      work(plan, job, { of: node, row: row?.name ?? null, value }).stateOf(nodeOf(search.while), null);
+      instead({ of: node, row: row?.name ?? null, value }).stateOf(nodeOf(search.while), null);
     const first = tried(1);
     if (first.is !== "there") return first;
     const holds = (value: number): boolean => {
@@ -196,7 +221,12 @@ export function work(plan: Plan, job: object, instead: Instead | null = null): W
     return there(most);
   }
 
-  return { plan, stateOf, rowsOf, ownerOf, rowsIn };
+  function instead(other: Instead): Work {
+    return worked(plan, job, { ...other, before: self, changes: readersOf(plan, other.of) });
+  }
+
+  const self: Work = { plan, stateOf, rowsOf, ownerOf, rowsIn, instead };
+  return self;
 }
 
 /** Whether the rows are known. */

@@ -1,9 +1,9 @@
 import type { Plan } from "../core/work.js";
 import * as enough from "./enough.js";
 import { fibres } from "./label.js";
-import { ofYarn } from "./piece.js";
 import * as possible from "./possible.js";
 import { entries, wefts, yarns } from "./rows.js";
+import { ofYarn } from "./searched.js";
 import * as warpLeft from "./warp-left.js";
 
 /** The list of figures: what makes its rows, and what its searches go by. */

@@ -13,8 +13,9 @@ import { waste } from "./join.js";
 import { job, nothing, ownPiece } from "./keys.js";
 import { ofLength, takeUp } from "./losses.js";
 import { entries } from "./rows.js";
+import { ofYarn } from "./searched.js";
 
-const { figure, counted, first, firstOf, choice, part, partBy, searched } = worked("piece");
+const { figure, counted, first, firstOf, choice, part, partBy } = worked("piece");
 const kind = own(entries, "piece", "kind");
 const comesBy = own(entries, "piece", "comesBy");
 
@@ -58,8 +59,6 @@ export const given: Figure<number, "piece"> = counted(
   { written: own(entries, "piece", "written") },
   ({ written }) => written,
 );
-/** The number that the yarn on hand allows. */
-export const ofYarn: Figure<number, "piece"> = searched("pieces the yarn gives");
 const ofWarp = figure("pieces the warp gives", piecesOfOrder, {
   warpLength: job.warp.length,
   loomWaste: waste,
