@@ -1,7 +1,8 @@
 import { Decimal, EXACT_STEP, kept, onStep, PLAIN_STEP } from "../numbers.js";
 import { powersOf } from "../quantity/index.js";
 import type { Unit } from "../quantity/index.js";
-import { QuantityError } from "../refusal.js";
+import { inPlace, QuantityError } from "../refusal.js";
+import type { Place } from "../refusal.js";
 import type { Declared } from "./declaration.js";
 import { stepsOf } from "./evaluate.js";
 import type { Step, Value } from "./evaluate.js";
@@ -72,9 +73,15 @@ export function countsInUnit({ resultIn, inputs }: Declared): boolean {
 }
 
 function refuse({ name, result }: Declared, expected: string, received: string): never {
-  const where = `${name}(…)`;
+  const where: Place = [name];
   const remedy = "These inputs together give no such thing: look at each of them once more.";
-  throw new QuantityError({ code: "no-answer", where, expected: `${expected} ${result.noun}`, received, remedy });
+  throw new QuantityError({
+    code: "no-answer",
+    ...inPlace(where),
+    expected: `${expected} ${result.noun}`,
+    received,
+    remedy,
+  });
 }
 
 /** A residue of division at a bound of the result is on the bound. */

@@ -2,7 +2,8 @@ export { compare, difference, equal, inUnit, ratio, sum, times } from "./arithme
 export { described } from "./described.js";
 export { kind } from "./kind.js";
 export type { Kind } from "./kind.js";
-export { areUnitsOf, genuineUnit, isUnit, makeQuantity, requireSameDimension } from "./quantity.js";
+export { areUnitsOf } from "./units-of.js";
+export { genuineUnit, isUnit, makeQuantity, requireSameDimension } from "./quantity.js";
 export type { Quantity } from "./quantity.js";
 export { quantityText } from "./text.js";
 export type { TextOptions } from "./text.js";

@@ -1,6 +1,7 @@
 import type { Decimal as DecimalNumber } from "../numbers.js";
 import { Decimal, decimalText, isDecimalText } from "../numbers.js";
-import { QuantityError } from "../refusal.js";
+import { inPlace, missingOr, QuantityError } from "../refusal.js";
+import type { Place } from "../refusal.js";
 import { described } from "./described.js";
 import { quickRatio } from "./quick-ratio.js";
 import type { Unit } from "./unit.js";
@@ -29,8 +30,8 @@ function told(this: Quantity<string>): string {
 
 const behaviour = {
   in(this: Quantity<string>, unit: Unit<string>): number {
-    const own = unitOf(this, "quantity.in(unit)");
-    if (!isUnit(unit) || !areOneKind(unit, own)) requireSameDimension(own, unit, "quantity.in(unit)");
+    const own = unitOf(this, ["in"]);
+    if (!isUnit(unit) || !areOneKind(unit, own)) requireSameDimension(own, unit, ["in", "unit"]);
     const n = own.scale[0] * unit.scale[1];
     const d = own.scale[1] * unit.scale[0];
     const quick = Number.isSafeInteger(n) && Number.isSafeInteger(d) ? quickRatio(this.value, n, d) : null;
@@ -41,7 +42,8 @@ const behaviour = {
     if (hint === "string") return plainText(this);
     throw new QuantityError({
       code: "operator",
-      where: "an operator",
+      function: "operator",
+      path: [],
       expected: "numbers",
       received: described(this),
       remedy:
@@ -56,7 +58,7 @@ const behaviour = {
 
 /** The whole value with the unit's symbol: "12.5 in". */
 export function plainText(quantity: Quantity<string>): string {
-  return `${quantity.value} ${unitOf(quantity, "quantity").symbol}`;
+  return `${quantity.value} ${unitOf(quantity, ["toString"]).symbol}`;
 }
 
 /** Makes a quantity; a number too large or too fine to be written out would make one that nothing takes, so it is refused. */
@@ -65,7 +67,7 @@ export function makeQuantity<D extends string>(unit: Unit<D>, value: DecimalNumb
   if (!isDecimalText(text)) {
     throw new QuantityError({
       code: "out-of-range",
-      where: `${unit.name}(amount)`,
+      ...inPlace([unit.name, "amount"]),
       expected: "a number of at most 40 digits before the point and 60 after it",
       received: `the number ${value.toExponential(5)}`,
       remedy: "Such an amount is no weaver's: look at the numbers and units it comes from.",
@@ -84,15 +86,6 @@ export function isUnit(candidate: unknown): candidate is Unit<string> {
   return typeof candidate === "function" && Object.hasOwn(candidate, UNIT) && Object.isFrozen(candidate);
 }
 
-/** Whether this is a list of units, one or more, all of the dimension. */
-export function areUnitsOf(dimension: string | undefined, units: unknown): boolean {
-  return (
-    Array.isArray(units) &&
-    units.length > 0 &&
-    units.every((one: unknown) => isUnit(one) && one.dimension === dimension)
-  );
-}
-
 /** The unit of a genuine quantity; null for anything else, copies and tampered ones among them. */
 export function genuineUnit(candidate: unknown): Unit<string> | null {
   if (typeof candidate !== "object" || candidate === null || !Object.isFrozen(candidate)) return null;
@@ -104,13 +97,13 @@ export function genuineUnit(candidate: unknown): Unit<string> | null {
 }
 
 /** The unit of a quantity, or the refusal of what is none. */
-export function unitOf(quantity: unknown, where: string): Unit<string> {
+export function unitOf(quantity: unknown, where: Place): Unit<string> {
   const unit = genuineUnit(quantity);
   if (unit !== null) return unit;
   const copied = typeof quantity === "object" && quantity !== null && "dimension" in quantity && "value" in quantity;
   throw new QuantityError({
-    code: copied ? "copied-quantity" : "not-a-quantity",
-    where,
+    code: copied ? "copied-quantity" : missingOr(quantity, "wrong-kind"),
+    ...inPlace(where),
     expected: "a quantity",
     received: described(quantity),
     remedy: copied
@@ -125,14 +118,19 @@ function areOneKind(one: Unit<string>, other: Unit<string>): boolean {
 }
 
 /** Refuses a unit of another kind, naming both. */
-export function requireSameDimension(own: Unit<string>, other: unknown, where: string): asserts other is Unit<string> {
+export function requireSameDimension(own: Unit<string>, other: unknown, where: Place): asserts other is Unit<string> {
   if (isUnit(other) && areOneKind(other, own)) return;
   throw new QuantityError({
-    code: isUnit(other) ? "wrong-kind" : "unknown-unit",
-    where,
-    expected: `a unit of ${own.dimension}`,
+    code: isUnit(other) ? "wrong-kind" : missingOr(other, "unknown-unit"),
+    ...inPlace(where),
+    expected: own.dimension === "money" ? `money in ${own.name}` : `a unit of ${own.dimension}`,
     received: isUnit(other) ? `${other.name}, a unit of ${other.dimension}` : described(other),
-    remedy: isUnit(other) ? "The two are different kinds of thing." : "Units are values you import, such as yards.",
+    remedy: !isUnit(other)
+      ? "Units are values you import, such as yards."
+      : other.dimension === own.dimension
+        ? "Change it to one currency first, at the rate of your day."
+        : "The two are different kinds of thing.",
+    params: { kind: own.dimension },
   });
 }
 
