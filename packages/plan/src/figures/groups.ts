@@ -17,3 +17,6 @@ export * as fibre from "./fibre.js";
 export * as possible from "./possible.js";
 export * as remaining from "./remaining.js";
 export * as warpLeft from "./warp-left.js";
+export * as chainLimit from "./chain-limit.js";
+export * as tying from "./tying.js";
+export * as winding from "./winding.js";

@@ -27,7 +27,7 @@ import type { Shafts } from "../parts/shafts.js";
 import { heddlesTogether } from "../parts/heddles-together.js";
 import type { HeddlesTogether } from "../parts/heddles-together.js";
 import { isWhole } from "../parts/laid-heddles.js";
-import { NOTHING_ADDED, sidesAsAsked, stepOfSides } from "../parts/sides.js";
+import { NOTHING_ADDED, atSides, stepOf } from "../parts/sides.js";
 import { tableAfresh, tableTied } from "../parts/table.js";
 import type { AtSides, Paired, Table } from "../parts/table.js";
 import { standing } from "./join.js";
@@ -107,14 +107,15 @@ export const together: Part<HeddlesTogether> = part(
   },
   ({ sides: asked, ...given }) => heddlesTogether(given, asked),
 );
-/** The fewest ends that are whole repeats and whole dents; none, where threading or sley is written whole. */
-export const step: Part<number | null> = part(
-  { threading: job.loom.threading, sley: orNone(group(job.loom.sley), none) },
-  ({ threading, sley }) => stepOfSides(threading, sley),
+/** The fewest ends that are whole repeats and whole dents; one, where threading or sley is written whole. */
+export const step: Part<number> = part(
+  { threading: orNone(job.loom.threading, none), sley: orNone(group(job.loom.sley), none) },
+  ({ threading, sley }) => stepOf(threading, sley),
 );
 const sidesAsked = part(
-  { sides: group(job.join.sides), ends, places, step: orNone(step, none) },
-  (given) => sidesAsAsked(given) ?? waits("join", "sides"),
+  { sides: group(job.join.sides), ends, places, step },
+  (given) =>
+    atSides({ sides: given.sides, more: given.ends - given.places, step: given.step }) ?? waits("join", "sides"),
 );
 const sidesTogether = part({ together }, (given) => given.together.sides ?? waits("join", "sides"));
 /** How many are added or dropped at each side; asked only where the numbers differ. */

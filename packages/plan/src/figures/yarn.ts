@@ -2,6 +2,7 @@ import {
   countOfLabel,
   endsFromYarn,
   endsInAll,
+  endsOfMass,
   lengthsTogether,
   longestWarp,
   massOfPackages,
@@ -34,6 +35,7 @@ import type { Held } from "../parts/held.js";
 import { foldedTimes, singleThread, writtenAs } from "../parts/single-thread.js";
 import type { SingleThread } from "../parts/single-thread.js";
 import { largestSold, nothingLike } from "../parts/sold.js";
+import * as limit from "./chain-limit.js";
 import { job, nothing, ownYarn } from "./keys.js";
 import * as loom from "./loom.js";
 import { growing } from "./order.js";
@@ -123,6 +125,12 @@ export const inAll: Figure<Length, "yarn"> = figure("warp and weft", yarnInAll, 
 export const mass: Figure<Mass, "yarn"> = massOf("mass", inAll);
 /** Of one end, as long as the warp. */
 export const massOfEnd: Figure<Mass, "yarn"> = massOf("mass of one end", warp.length);
+
+/** Of it alone, where a chain may weigh no more than so much. */
+export const mostInChain: Figure<number, "yarn"> = figure("ends of a chain", endsOfMass, {
+  mass: limit.mass,
+  massOfEnd,
+});
 
 // What is there and what is bought.
 

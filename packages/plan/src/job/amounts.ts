@@ -35,8 +35,9 @@ function amountText<D extends string>(amount: Quantity<D>, units: readonly Unit<
 }
 
 /** What is wrong with an amount and its unit, before a reader says it in words of its own. */
-function slipOf(written: string, unitsText: string): void {
-  if (/^[\d ./½¼¾]+$/u.test(written)) throw new Unreadable(`Which unit? Write ${written} ${unitsText}.`, "ambiguous");
+function slipOf(written: string, one: string, other: string): void {
+  if (/^[\d ./½¼¾]+$/u.test(written))
+    throw new Unreadable(`Which unit? Write ${written} ${one}, or ${written} ${other}.`, "ambiguous");
   if (/\d,\d/u.test(written)) throw new Unreadable(`Write ${written.replace(/(\d),(\d)/gu, "$1.$2")}.`);
   if (/^[-−]/u.test(written)) throw new Unreadable("Write it without the minus sign.", "out-of-range");
 }
@@ -65,7 +66,7 @@ const withoutDots = (written: string): string => written.replace(/(\p{L})\.(?= |
 function lengths(mayBeNone: boolean): Notation<Length> {
   return {
     read: (written) => {
-      slipOf(written, "in, or cm");
+      slipOf(written, "in", "cm");
       const length = lengthFrom(withoutDots(written), LENGTHS);
       within(length, metres, 1e-6, 1e5, mayBeNone, "a length");
       return length;
@@ -77,7 +78,7 @@ function lengths(mayBeNone: boolean): Notation<Length> {
 export const lengthNotation: Notation<Length> = lengths(false);
 export const massNotation: Notation<Mass> = {
   read: (written) => {
-    slipOf(written, "oz, or g");
+    slipOf(written, "oz", "g");
     const mass = massFrom(withoutDots(written), MASSES);
     within(mass, grams, 1e-3, 1e7, false, "a mass");
     return mass;

@@ -106,7 +106,7 @@ const notation: Notation<YarnCount> = {
   write: ({ label, number }) => {
     if (label !== undefined) {
       const mass = massNotation.write(label.mass);
-      return `${lengthNotation.write(label.length)} per ${mass.replace(/^1 /u, "")}`;
+      return `${lengthNotation.write(label.length)} per ${mass.replace(/^1 (?=\p{L})/u, "")}`;
     }
     if (number === undefined) return "";
     const { count, plies } = number;

@@ -20,15 +20,14 @@ function readEntries(forms: Forms, entries: readonly Entry[], at: At): Readonly<
     const value = entry === undefined ? null : (forms[name]?.read(entry.value, inside(at, name)) ?? null);
     return value === null ? [] : [[name, value]];
   });
-  for (const { key, line } of entries) {
+  for (const { key, line, value } of entries) {
     if (names.includes(key)) continue;
     const place = inside(at, key);
     const expected = at.path.length === 0 ? "a key of a job" : "a key that is known here";
-    refuse(
-      place,
-      { kind: "nothing", line },
-      { expected, received: key, remedy: unlike(key, names), code: "unknown-field", params: { candidates: names } },
-    );
+    const comma = value.kind === "nothing" ? "A comma parts keys: a text with a comma stands in quotes. " : "";
+    const remedy = `${comma}${unlike(key, names)}`;
+    const params = { candidates: names };
+    refuse(place, { kind: "nothing", line }, { expected, received: key, remedy, code: "unknown-field", params });
   }
   return Object.fromEntries(read);
 }

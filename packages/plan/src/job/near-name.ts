@@ -1,6 +1,6 @@
 import { printable } from "./fault.js";
 
-/** Letters to change, add, take away or swap with a neighbour, counted up to two. */
+/** Letters to change, add, take away or swap with a neighbour, counted. */
 function distance(one: string, other: string): number {
   const table = Array.from({ length: one.length + 1 }, (_, row) => [row]);
   const at = (row: number, column: number): number => table[row]?.[column] ?? row + column;
@@ -20,6 +20,7 @@ function distance(one: string, other: string): number {
 
 const LONGEST = 40;
 const MOST_COMPARED = 100;
+const MOST_AWAY = 4;
 
 /** The name that was most likely meant; undefined where none is near. */
 export function nearName(given: string, names: readonly string[]): string | undefined {
@@ -27,7 +28,7 @@ export function nearName(given: string, names: readonly string[]): string | unde
   const wanted = given.toLowerCase();
   const scored = names.slice(0, MOST_COMPARED).map((name) => ({ name, away: distance(wanted, name.toLowerCase()) }));
   const [best] = scored.sort((a, b) => a.away - b.away);
-  return best !== undefined && best.away <= (wanted.length > 4 ? 2 : 1) ? best.name : undefined;
+  return best !== undefined && best.away <= Math.min(MOST_AWAY, Math.floor(wanted.length / 3)) ? best.name : undefined;
 }
 
 const MOST_NAMED = 30;
@@ -41,5 +42,5 @@ export function unlike(given: string, names: readonly string[]): string {
     .slice(0, MOST_NAMED)
     .map((name) => printable(name))
     .join(", ");
-  return `Write one of ${told}${more > 0 ? ` and ${String(more)} more` : ""}.`;
+  return `Write ${names.length > 1 ? "one of " : ""}${told}${more > 0 ? ` and ${String(more)} more` : ""}.`;
 }

@@ -1,6 +1,6 @@
 import { crossFaults } from "./cross-faults.js";
 import type { Fault } from "./fault.js";
-import { Unreadable } from "./fault.js";
+import { printable, Unreadable } from "./fault.js";
 import type { At } from "./form.js";
 import { frozen } from "./frozen.js";
 import { job as jobForm } from "./job.js";
@@ -16,12 +16,17 @@ export type JobReading =
   | { readonly ok: false; readonly faults: readonly Fault[] };
 
 const LONGEST = 100_000;
+const LONGEST_SENTENCE = 1000;
 
 type Told = Omit<Fault, "function">;
 
 /** A list of faults in the order of their lines. */
 function refused(name: string, faults: readonly Told[]): JobReading {
-  const named = faults.map((fault): Fault => ({ ...fault, function: name }));
+  const clean = (text: string): string => printable(text, LONGEST_SENTENCE);
+  const named = faults.map((fault): Fault => {
+    const [expected, received, remedy] = [clean(fault.expected), clean(fault.received), clean(fault.remedy)];
+    return { ...fault, function: name, expected, received, remedy };
+  });
   return frozen({ ok: false, faults: named.sort((a, b) => (a.line ?? 0) - (b.line ?? 0)) });
 }
 

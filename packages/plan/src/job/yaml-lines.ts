@@ -24,7 +24,7 @@ function leaf(tree: string | number | boolean): string {
 function flow(tree: Tree): string {
   if (typeof tree !== "object") return leaf(tree);
   if ("list" in tree) return `[${tree.list.map(flow).join(", ")}]`;
-  const entries = tree.group.map(([key, value]) => `${scalar(key)}:${isEmpty(value) ? "" : ` ${flow(value)}`}`);
+  const entries = tree.group.map(([key, value]) => `${scalar(key)}: ${flow(value)}`);
   return entries.length === 0 ? "{}" : `{ ${entries.join(", ")} }`;
 }
 

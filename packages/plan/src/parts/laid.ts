@@ -109,6 +109,26 @@ function openPlace<Run, LaidRun>(list: Runs<Run>, kind: RunKind<Run, LaidRun>, r
   return { number, over, closes: [below, over === 0 ? below : one + number * each] };
 }
 
+/** Neighbours as one, each with its place; what came to nothing left out. */
+function placed<Run, LaidRun>(list: readonly LaidRun[], kind: RunKind<Run, LaidRun>): readonly LaidRun[] {
+  const runs: LaidRun[] = [];
+  let size = 0;
+  for (const run of list) {
+    if (kind.isNothing(run)) continue;
+    const last = runs.at(-1);
+    const one = last === undefined ? null : kind.together(last, run);
+    if (one === null) runs.push(kind.placed(run, size));
+    else runs[runs.length - 1] = one;
+    size += kind.size(run);
+  }
+  return runs;
+}
+
+/** Runs as they lie where an open place comes to so much. */
+export function laidWith<Run, LaidRun>(list: Runs<Run>, kind: RunKind<Run, LaidRun>, open: number): readonly LaidRun[] {
+  return placed(written(list, open, kind), kind);
+}
+
 /**
  * Runs as they lie: repeats and mirrors written out, the open place filled from the room there is, neighbours alike as
  * one run.
@@ -120,15 +140,6 @@ export function laid<Run, LaidRun>(list: Runs<Run>, kind: RunKind<Run, LaidRun>,
   const isClosed = !isOpen(list, kind);
   if (!isClosed && room === undefined) throw new RangeError("an open place, and no room");
   const open = isClosed || room === undefined ? null : openPlace(list, kind, room);
-  const runs: LaidRun[] = [];
-  let size = 0;
-  for (const run of written(list, open?.number ?? 0, kind)) {
-    if (kind.isNothing(run)) continue;
-    const last = runs.at(-1);
-    const one = last === undefined ? null : kind.together(last, run);
-    if (one === null) runs.push(kind.placed(run, size));
-    else runs[runs.length - 1] = one;
-    size += kind.size(run);
-  }
-  return { runs, size, open };
+  const runs = laidWith(list, kind, open?.number ?? 0);
+  return { runs, size: sizeOf(runs, kind), open };
 }

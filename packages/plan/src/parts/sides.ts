@@ -42,16 +42,3 @@ export function closingEnds(ends: number, step: number): readonly [below: number
 export function timesOfRepeat(repeat: number, places: number): { readonly times: number; readonly open: number } {
   return { times: Math.floor(places / repeat), open: places % repeat };
 }
-
-/** The sides as the job asks for them; null where the numbers given do not make up what is added. */
-export function sidesAsAsked(given: {
-  readonly sides: JobSides;
-  readonly ends: number;
-  readonly places: number;
-  readonly step: number | null;
-}): AtSides | null {
-  const difference = given.ends - given.places;
-  const { where, numbers } = given.sides;
-  if (where !== undefined) return sidesOf(where, difference, given.step);
-  return numbers !== undefined && numbers.before + numbers.after === difference ? numbers : null;
-}
