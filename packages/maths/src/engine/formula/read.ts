@@ -1,10 +1,12 @@
-import { Decimal, decimalFrom } from "../numbers.js";
-import { described, genuineUnit, isUnit } from "../quantity/index.js";
+import { decimalFrom } from "../numbers.js";
+import type { Decimal } from "../numbers.js";
+import { decimalOf, described, genuineUnit, isUnit } from "../quantity/index.js";
 import type { Quantity, Unit } from "../quantity/index.js";
 import { QuantityError } from "../refusal.js";
 import type { Fault } from "../refusal.js";
 import { mixedCurrencies, unevenLists } from "./agreement.js";
-import type { Input, Range } from "./input.js";
+import type { Input } from "./input.js";
+import { outside } from "./outside.js";
 
 /** An input as read: quantities keep their unit. */
 export type Read =
@@ -13,16 +15,6 @@ export type Read =
   | { readonly what: "unit"; readonly unit: Unit<string> }
   | { readonly what: "word"; readonly word: string }
   | { readonly what: "list"; readonly members: readonly Read[] };
-
-/** The first thing wrong with a number for a range, in words; null when it lies inside. */
-export function outside(value: Decimal, { atLeast, above, below, atMost }: Range, percent: boolean): string | null {
-  const bound = (limit: number): string => (percent ? `${String(limit * 100)} %` : String(limit));
-  if (atLeast !== null && value.lt(atLeast)) return `${bound(atLeast)} or more`;
-  if (above !== null && value.lte(above)) return `more than ${bound(above)}`;
-  if (below !== null && value.gte(below)) return `less than ${bound(below)}`;
-  if (atMost !== undefined && value.gt(atMost)) return `no more than ${bound(atMost)}`;
-  return null;
-}
 
 const REMEDIES: Readonly<Record<string, string>> = {
   loss: "Write percentLost(10): a percentage lost, of what was there before.",
@@ -51,9 +43,8 @@ function readQuantity(where: string, input: Input<unknown>, given: unknown, faul
   }
   if (unit.dimension !== input.dimension && unit.dimension !== input.orDimension)
     return fault("wrong-kind", REMEDIES[input.dimension] ?? "");
-  const value = new Decimal((given as Quantity<string>).value);
-  const percent = unit.symbol === "%";
-  const wrong = outside(value.times(unit.scale[0]).div(unit.scale[1]), input.range, percent);
+  const value = decimalOf(given as Quantity<string>);
+  const wrong = outside(value, unit, input.range, unit.symbol === "%");
   return wrong === null ? { what: "quantity", value, unit } : fault("out-of-range", "", ` of ${wrong}`);
 }
 
@@ -66,7 +57,7 @@ function readNumber(where: string, input: Input<unknown>, given: unknown, faults
   if (given === undefined) return fault("missing");
   if (value === null) return fault("not-a-number");
   if (input.what === "whole" && !Number.isSafeInteger(given)) return fault("not-whole");
-  const wrong = outside(value, input.range, false);
+  const wrong = outside(value, null, input.range, false);
   return wrong === null ? { what: "number", value } : fault("out-of-range", `, ${wrong}`);
 }
 
@@ -97,6 +88,31 @@ function readOne(where: string, input: Input<unknown>, given: unknown, faults: F
   return fitting.length === members.length ? { what: "list", members: fitting } : null;
 }
 
+/** The inputs of a formula as each call goes through them. */
+interface Fields {
+  readonly each: readonly (readonly [field: string, input: Input<unknown>, where: string])[];
+  /** Whether there are lists to go together, and money to be of one currency. */
+  readonly hasLists: boolean;
+  readonly hasMoney: boolean;
+  /** Whether a plain number stands among them, with a residue of doubles in it. */
+  readonly hasPlain: boolean;
+}
+
+const known = /* @__PURE__ */ new WeakMap<object, Fields>();
+
+/** What is so of the inputs whatever is given for them, worked out once. */
+export function fieldsOf(name: string, inputs: Readonly<Record<string, Input<unknown>>>): Fields {
+  let fields = known.get(inputs);
+  if (fields === undefined) {
+    const each = Object.entries(inputs).map(([field, input]) => [field, input, `${name}({ ${field} })`] as const);
+    const hasLists = each.some(([, { what }]) => what === "list");
+    const hasMoney = each.some(([, input]) => input.dimension === "money" || input.orDimension === "money");
+    const hasPlain = each.some(([, { what }]) => what === "number");
+    known.set(inputs, (fields = { each, hasLists, hasMoney, hasPlain }));
+  }
+  return fields;
+}
+
 /** Reads every input or refuses all that is wrong in one error. */
 export function readInputs(
   name: string,
@@ -108,13 +124,14 @@ export function readInputs(
   const read = new Map<string, Read>();
   const isRecord = typeof given === "object" && given !== null && !Array.isArray(given);
   const record = (isRecord ? given : {}) as Readonly<Record<string, unknown>>;
-  for (const [field, input] of Object.entries(inputs)) {
+  const { each, hasLists, hasMoney } = fieldsOf(name, inputs);
+  for (const [field, input, where] of each) {
     const own = Object.hasOwn(record, field) ? record[field] : undefined;
-    const one = readOne(`${name}({ ${field} })`, input, own, faults);
+    const one = readOne(where, input, own, faults);
     if (one !== null) read.set(field, one);
   }
   for (const field of Object.keys(record)) {
-    if (Object.hasOwn(inputs, field)) continue;
+    if (read.has(field) || Object.hasOwn(inputs, field)) continue;
     const expected = `only ${Object.keys(inputs).join(", ")}`;
     faults.push({
       code: "unknown-field",
@@ -124,8 +141,8 @@ export function readInputs(
       remedy: "Leave the field out, or correct its name.",
     });
   }
-  if (lists === "together") faults.push(...unevenLists(name, read));
-  faults.push(...mixedCurrencies(name, read));
+  if (hasLists && lists === "together") faults.push(...unevenLists(name, read));
+  if (hasMoney) faults.push(...mixedCurrencies(name, read));
   const [first, ...others] = faults;
   if (first !== undefined) throw new QuantityError(first, ...others);
   return read;

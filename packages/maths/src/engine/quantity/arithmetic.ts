@@ -2,7 +2,8 @@ import { Decimal, decimalFrom, kept } from "../numbers.js";
 import type { Decimal as DecimalNumber } from "../numbers.js";
 import { QuantityError } from "../refusal.js";
 import { described } from "./described.js";
-import { decimalIn, makeQuantity, requireSameDimension, ownUnit } from "./quantity.js";
+import { requireSameDimension } from "./genuine.js";
+import { decimalIn, decimalOf, makeQuantity, ownUnit } from "./quantity.js";
 import type { Quantity } from "./quantity.js";
 import type { Unit } from "./unit.js";
 
@@ -18,7 +19,7 @@ function inFirstUnit(
   const unit = ownUnit(a, where);
   const other = ownUnit(b, where);
   requireSameDimension(unit, other, where);
-  return [unit, new Decimal(a.value), kept(decimalIn(b, other, unit))];
+  return [unit, decimalOf(a), unit === other ? decimalOf(b) : kept(decimalIn(b, other, unit))];
 }
 
 /**
@@ -45,7 +46,7 @@ export function inUnit<D extends string>(quantity: Quantity<D>, unit: Unit<D>): 
  */
 export function sum<D extends string>(first: Quantity<D>, ...others: readonly NoInfer<Quantity<D>>[]): Quantity<D> {
   const unit = ownUnit(first, "sum({ first })") as Unit<D>;
-  let total = new Decimal(first.value);
+  let total = decimalOf(first);
   for (const other of others) total = total.plus(inFirstUnit(first, other, "sum({ others })")[2]);
   return makeQuantity(unit, total);
 }
@@ -83,7 +84,7 @@ export function times<D extends string>(quantity: Quantity<D>, factor: number | 
       remedy: "Two quantities are not multiplied here: use a calculation of the handbook.",
     });
   }
-  return makeQuantity(unit, new Decimal(quantity.value).times(by));
+  return makeQuantity(unit, decimalOf(quantity).times(by));
 }
 
 /**

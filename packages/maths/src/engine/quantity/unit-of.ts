@@ -1,5 +1,4 @@
-import { Decimal } from "../numbers.js";
-import { genuineUnit, ownUnit } from "./quantity.js";
+import { decimalOf, genuineUnit, ownUnit } from "./quantity.js";
 import type { Quantity } from "./quantity.js";
 import type { Unit } from "./unit.js";
 
@@ -28,7 +27,7 @@ export function unitOf<D extends string>(quantity: Quantity<D>): Unit<D> {
  */
 export function sign(quantity: Quantity<string>): -1 | 0 | 1 {
   ownUnit(quantity, "sign(quantity)");
-  const value = new Decimal(quantity.value);
+  const value = decimalOf(quantity);
   if (value.isZero()) return 0;
   return value.isNegative() ? -1 : 1;
 }

@@ -1,4 +1,4 @@
-import { added, atLeastZero, calculation, listOf, positive, share } from "../../engine/formula/index.js";
+import { added, atLeastZero, calculation, noneOrMore, positive, share } from "../../engine/formula/index.js";
 import type { Calculation } from "../../engine/formula/index.js";
 import { commonPractice } from "../../sources/index.js";
 import { Mass, percentOf } from "../../units/index.js";
@@ -35,8 +35,8 @@ export const fibreShareByConditionedMass: Calculation<FibreShareByConditionedMas
     inputs: {
       fibre: positive(Mass, "of this fibre in the finished piece, dry"),
       regain: added("of the dry mass of this fibre, as agreed"),
-      others: listOf(atLeastZero(Mass, "of another fibre in the finished piece, dry")),
-      otherRegains: listOf(added("of the dry mass of that fibre, as agreed")),
+      others: noneOrMore(atLeastZero(Mass, "of another fibre in the finished piece, dry")),
+      otherRegains: noneOrMore(added("of the dry mass of that fibre, as agreed")),
     },
     formula: `
     conditioned = fibre × (1 + regain)

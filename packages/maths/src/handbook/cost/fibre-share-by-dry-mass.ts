@@ -1,4 +1,4 @@
-import { atLeastZero, calculation, listOf, positive, share } from "../../engine/formula/index.js";
+import { atLeastZero, calculation, noneOrMore, positive, share } from "../../engine/formula/index.js";
 import type { Calculation } from "../../engine/formula/index.js";
 import { commonPractice } from "../../sources/index.js";
 import { Mass, percentOf } from "../../units/index.js";
@@ -25,7 +25,7 @@ export const fibreShareByDryMass: Calculation<FibreShareByDryMassInput, Share> =
   name: "fibreShareByDryMass",
   inputs: {
     fibre: positive(Mass, "of this fibre in the finished piece, dry"),
-    others: listOf(atLeastZero(Mass, "of another fibre in the finished piece, dry")),
+    others: noneOrMore(atLeastZero(Mass, "of another fibre in the finished piece, dry")),
   },
   formula: "part = fibre ÷ (fibre + Σothers)",
   result: share("of the piece, by dry mass"),

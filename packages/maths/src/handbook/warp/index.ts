@@ -103,3 +103,5 @@ export { lengthInSteps } from "./length-in-steps.js";
 export type { LengthInStepsInput } from "./length-in-steps.js";
 export { lengthsTogether } from "./lengths-together.js";
 export type { LengthsTogetherInput } from "./lengths-together.js";
+export { endsOfMass } from "./ends-of-mass.js";
+export type { EndsOfMassInput } from "./ends-of-mass.js";

@@ -32,7 +32,7 @@ export const piecesAllowed: Calculation<PiecesAllowedInput, number> = /* @__PURE
     needed: atLeastZero(Length, "of this yarn, for the pieces reckoned"),
     oneMore: positive(Length, "of this yarn, for one piece more"),
   },
-  formula: "allowed = pieces + (onHand − needed) ÷ oneMore",
+  formula: "allowed = orNothing(pieces + (onHand − needed) ÷ oneMore)",
   result: partsToo("pieces", "that the yarn allows", { atLeast: 0 }),
   source: commonPractice,
 }));

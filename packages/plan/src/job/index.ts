@@ -1,0 +1,15 @@
+export * from "./job.js";
+export { faultsText, faultText, pathText } from "./fault.js";
+export type { Fault, FaultCode, FaultPath } from "./fault.js";
+export { jobText } from "./job-text.js";
+export type { HeddleEye, JobLoom, Room, Sley, Sleyed, SpareHeddles, Threaded } from "./loom.js";
+export type { WrittenLoss } from "./loss.js";
+export type * from "./old-warp.js";
+export type { BetweenPieces, JobPiece, OpenNumber } from "./pieces.js";
+export { checkedJob, readJob } from "./read-job.js";
+export type { JobReading } from "./read-job.js";
+export { isMirrored, isRepeated } from "./runs.js";
+export type { Hand, Mirrored, Repeated, Runs } from "./runs.js";
+export type { Stripe } from "./stripes.js";
+export type { JobWeft, Shots } from "./weft.js";
+export type { FibrePart, JobYarn, NumberedCount, OnHand, PackagesOnHand, Sold, YarnCount } from "./yarns.js";
