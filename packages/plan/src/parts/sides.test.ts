@@ -8,27 +8,27 @@ import { againstCount, againstFoundShafts, againstRoom, againstSley, againstThre
 import { heddlesTogether } from "./heddles-together.js";
 import { roomAtSides } from "./room-at-sides.js";
 import { shaftsOf } from "./shafts.js";
-import { NOTHING_ADDED, closingEnds, sidesOf, stepOfSides, timesOfRepeat } from "./sides.js";
+import { NOTHING_ADDED, closingEnds, atSides, stepOf, timesOfRepeat } from "./sides.js";
 import type { AtSides } from "./table.js";
 import { tableTied } from "./table.js";
 
 const straight: Runs<Threaded> = [1, 2, 3, 4];
 
 test("half at each side in whole repeats and dents, the odd step after the last", () => {
-  const step = stepOfSides(straight, { places: [2] });
-  expect([step, stepOfSides([1, 2, 3], { places: [2] }), stepOfSides(straight, { byYarn: { others: 2 } })]).toEqual([
-    4, 6, 4,
-  ]);
-  expect(sidesOf("both", 24, step)).toEqual({ before: 12, after: 12 });
-  expect(sidesOf("both", 30, step)).toEqual({ before: 12, after: 18 });
-  expect(sidesOf("both", -68, step)).toEqual({ before: -32, after: -36 });
-  expect(sidesOf("both", 3, step)).toEqual({ before: 0, after: 3 });
-  expect(sidesOf("after the last", 24, step)).toEqual({ before: 0, after: 24 });
-  expect(sidesOf("before end 1", -4, step)).toEqual({ before: -4, after: 0 });
-  expect([stepOfSides([1, { ends: 2, shaft: 2 }], null), sidesOf("both", 5, null)]).toEqual([
-    null,
+  const step = stepOf(straight, { places: [2] });
+  expect([step, stepOf([1, 2, 3], { places: [2] }), stepOf(straight, { byYarn: { others: 2 } })]).toEqual([4, 6, 4]);
+  expect(atSides({ sides: { where: "both" }, more: 24, step })).toEqual({ before: 12, after: 12 });
+  expect(atSides({ sides: { where: "both" }, more: 30, step })).toEqual({ before: 12, after: 18 });
+  expect(atSides({ sides: { where: "both" }, more: -68, step })).toEqual({ before: -32, after: -36 });
+  expect(atSides({ sides: { where: "both" }, more: 3, step })).toEqual({ before: 0, after: 3 });
+  expect(atSides({ sides: { where: "after the last" }, more: 24, step })).toEqual({ before: 0, after: 24 });
+  expect(atSides({ sides: { where: "before end 1" }, more: -4, step })).toEqual({ before: -4, after: 0 });
+  expect([stepOf([1, { ends: 2, shaft: 2 }], null), atSides({ sides: { where: "both" }, more: 5, step: 1 })]).toEqual([
+    1,
     { before: 2, after: 3 },
   ]);
+  expect(atSides({ sides: { numbers: { before: 8, after: 4 } }, more: 12, step: 4 })).toEqual({ before: 8, after: 4 });
+  expect(atSides({ sides: { numbers: { before: 8, after: 4 } }, more: 16, step: 4 })).toBe(null);
   expect([closingEnds(270, 4), closingEnds(264, 4)]).toEqual([
     [268, 272],
     [264, 264],
@@ -40,7 +40,10 @@ test("half at each side in whole repeats and dents, the odd step after the last"
 test("no step is left open at end 1, and both sides make the difference", () => {
   fc.assert(
     fc.property(fc.integer({ min: -200, max: 200 }), fc.integer({ min: 1, max: 30 }), (difference, step) => {
-      const { before, after } = sidesOf("both", difference, step);
+      const { before, after } = atSides({ sides: { where: "both" }, more: difference, step }) ?? {
+        before: 0,
+        after: 0,
+      };
       expect([before + after, Math.abs(before % step)]).toEqual([difference, 0]);
       expect(Math.abs(after) - Math.abs(before)).toBeGreaterThanOrEqual(0);
       expect(Math.abs(after - before)).toBeLessThan(2 * step);

@@ -4,32 +4,37 @@ import type { Runs } from "../job/runs.js";
 import { bareRepeat } from "./laid-heddles.js";
 import type { AtSides } from "./table.js";
 
-export type Where = NonNullable<JobSides["where"]>;
-
+/** Nothing added, nothing dropped. */
 export const NOTHING_ADDED: AtSides = { before: 0, after: 0 };
 
-function commonMeasure(one: number, other: number): number {
-  return other === 0 ? one : commonMeasure(other, one % other);
+function greatestCommonMeasure(one: number, other: number): number {
+  return other === 0 ? one : greatestCommonMeasure(other, one % other);
 }
 
-/** The fewest ends that are whole repeats and whole dents; null where threading or sley is written whole: no step. */
-export function stepOfSides(threading: Runs<Threaded>, sley: Sley | null): number | null {
-  const repeat = bareRepeat(threading);
-  const order = sley?.places === undefined ? [1] : bareRepeat(sley.places);
-  if (repeat === null || order === null) return null;
-  const ends = order.reduce((sum, one) => sum + one, 0);
-  return (repeat.length / commonMeasure(repeat.length, ends)) * ends;
+/** The fewest ends that are both whole repeats and whole dents; one, where threading or sley is written whole. */
+export function stepOf(threading: Runs<Threaded> | null, sley: Sley | null): number {
+  const repeat = threading === null ? null : bareRepeat(threading);
+  const order = sley?.places === undefined ? null : bareRepeat(sley.places);
+  const dent = order === null ? 1 : order.reduce((total, ends) => total + ends, 0);
+  if (threading === null || repeat === null || (sley?.places !== undefined && order === null)) return 1;
+  return (repeat.length / greatestCommonMeasure(repeat.length, dent)) * dent;
 }
 
-/**
- * Where ends are added or dropped: at one side, or half each in whole steps, the odd step and what is no whole step
- * after the last.
- */
-export function sidesOf(where: Where, difference: number, step: number | null): AtSides {
-  const half = Math.trunc(Math.trunc(difference / (step ?? 1)) / 2) * (step ?? 1);
-  const before = where === "both" ? half : where === "before end 1" ? difference : 0;
-  // Nothing is plain 0, never -0.
-  return { before: before + 0, after: difference - before + 0 };
+/** How many ends are added at each side, less than none dropped; null where the numbers given do not make it up. */
+export function atSides(given: {
+  readonly sides: JobSides;
+  readonly more: number;
+  readonly step: number;
+}): AtSides | null {
+  const { sides, more, step } = given;
+  if (sides.numbers !== undefined) {
+    const { before, after } = sides.numbers;
+    return before + after === more ? { before, after } : null;
+  }
+  if (sides.where === "before end 1") return { before: more, after: 0 };
+  if (sides.where === "after the last") return { before: 0, after: more };
+  const before = Math.trunc(Math.trunc(more / step) / 2) * step + 0;
+  return { before, after: more - before };
 }
 
 /** The two numbers of ends that leave no step open, counted from end 1; the same where this one leaves none. */
