@@ -36,12 +36,13 @@ export function figureAt(plan: PlanData, path: Path): Found | null {
 }
 
 /** The same, or the refusal of a path that leads to none. */
-export function figureOf(where: string, plan: PlanData, path: Path): Found {
+export function figureOf(caller: string, plan: PlanData, path: Path): Found {
   const found = Array.isArray(path) ? figureAt(plan, path) : null;
   if (found !== null) return found;
   const received = Array.isArray(path) ? pathText(path) : typeof path;
   const remedy = 'Write it as the origins do, such as ["figures", "yarn", "natural", "missing"].';
-  throw new QuantityError({ code: "missing", where, expected: "the path of a figure of the plan", received, remedy });
+  const expected = "the path of a figure of the plan";
+  throw new QuantityError({ code: "missing", function: caller, path: ["path"], expected, received, remedy });
 }
 
 /** The amount that an origin points to. */

@@ -24,7 +24,7 @@ function isCopied(value: object): value is CopiedQuantity {
 
 function refuse(expected: string, received: string): never {
   const remedy = "Give what planWarp made, or a copy of it as JSON or structuredClone leaves it.";
-  throw new QuantityError({ code: "unreadable", where: "planFrom(copy)", expected, received, remedy });
+  throw new QuantityError({ code: "unreadable", function: "planFrom", path: ["copy"], expected, received, remedy });
 }
 
 function quantityOf(copied: CopiedQuantity): unknown {

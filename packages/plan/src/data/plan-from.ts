@@ -1,7 +1,7 @@
 import { QuantityError } from "@thrum/maths";
 import type { Path } from "../core/source.js";
 import { frozen } from "../job/frozen.js";
-import { pathText, printable } from "../job/fault.js";
+import { printable } from "../job/fault.js";
 import { checkedJob } from "../job/read-job.js";
 import { LISTED, isFigure } from "./listed.js";
 import type { Listed } from "./listed.js";
@@ -15,11 +15,17 @@ function isGroup(value: unknown): value is Group {
 }
 
 function refuse(path: Path, expected: string, value: unknown): never {
-  const where = path.length === 0 ? "planFrom(copy)" : `planFrom(copy), ${pathText(path)}`;
   const received =
     value === undefined ? "nothing" : typeof value === "object" ? "other data" : printable(JSON.stringify(value));
   const remedy = "Give what planWarp made, or a copy of it as JSON or structuredClone leaves it.";
-  throw new QuantityError({ code: "wrong-kind", where, expected, received, remedy });
+  throw new QuantityError({
+    code: "wrong-kind",
+    function: "planFrom",
+    path: ["copy", ...path],
+    expected,
+    received,
+    remedy,
+  });
 }
 
 function groupIn(value: unknown, path: Path, expected: string): Group {

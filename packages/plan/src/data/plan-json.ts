@@ -32,7 +32,14 @@ export function readPlan(text: string): PlanData {
   } catch {
     const remedy = "Give the text that planJson wrote.";
     const received = typeof text === "string" ? "other text" : typeof text;
-    throw new QuantityError({ code: "unreadable", where: "readPlan(text)", expected: "JSON", received, remedy });
+    throw new QuantityError({
+      code: "unreadable",
+      function: "readPlan",
+      path: ["text"],
+      expected: "JSON",
+      received,
+      remedy,
+    });
   }
   return planFrom(data);
 }

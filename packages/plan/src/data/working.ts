@@ -20,7 +20,7 @@ export function inputsOf(plan: PlanData, { data }: Found): Readonly<Record<strin
  * @throws QuantityError "missing" for a path that leads to no figure
  */
 export function working(plan: PlanData, path: Path): Working | null {
-  const found = workedAt(plan, figureOf("working(plan, path)", plan, path));
+  const found = workedAt(plan, figureOf("working", plan, path));
   if (found === null || found.data.value === null) return null;
   return explain(calculationOf(found), inputsOf(plan, found));
 }

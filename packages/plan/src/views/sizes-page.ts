@@ -7,6 +7,7 @@ import * as warp from "../figures/warp.js";
 import { byTheTape, byTheTapeDown, byTheTapeUp, byTheYard, percent, perLength } from "./formats.js";
 import { many, pieceTitle } from "./shown.js";
 import { table } from "./table.js";
+import { byWord, optional, says, shown } from "./view.js";
 import type { View } from "./view.js";
 
 /** How wide and how long, and why. */

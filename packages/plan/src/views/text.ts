@@ -42,7 +42,7 @@ const MARKS: Readonly<Record<Manner, string>> = {
 function says(as: Manner, line: Line): readonly string[] {
   const mark = MARKS[as];
   const hanging = as === "caution" ? "" : " ".repeat(mark.length);
-  return wrapped(`${hanging}${lineText(line)}`.trimStart(), mark, hanging);
+  return wrapped(lineText(line), mark.slice(0, -1), hanging);
 }
 
 function picture(stripes: readonly { readonly yarns: readonly string[]; readonly ends: number }[], signs: Signs): readonly string[] {

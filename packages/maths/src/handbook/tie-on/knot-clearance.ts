@@ -13,7 +13,7 @@ export interface KnotClearanceInput {
 }
 
 /**
- * How many diameters of the thread the free space of a dent is wide.
+ * How many diameters of the thicker thread the free space of a dent is wide.
  *
  * @formula
  * ```text
@@ -24,18 +24,18 @@ export interface KnotClearanceInput {
  * @exactness to 34 digits
  * @throws QuantityError "missing", "unknown-field", "wrong-kind", "out-of-range", one error for all faulty fields
  * @source common-practice
- * @example knotClearance({ space: millimetres("1.5"), oldDiameter: millimetres("0.4"), newDiameter: millimetres("0.6") }) // 3
+ * @example knotClearance({ space: millimetres("1.5"), oldDiameter: millimetres("0.4"), newDiameter: millimetres("0.6") }) // 2.5
  */
 export const knotClearance: Calculation<KnotClearanceInput, number> = /* @__PURE__ */ calculation(() => ({
   name: "knotClearance",
   inputs: {
     space: positive(Length, "free in one dent"),
-    oldDiameter: positive(Length, "across the old thread, pressed together"),
-    newDiameter: positive(Length, "across the new thread, pressed together"),
+    oldDiameter: positive(Length, "across the thickest old thread, pressed together"),
+    newDiameter: positive(Length, "across the thickest new thread, pressed together"),
   },
   formula: `
-    diameter  = (oldDiameter + newDiameter) ÷ 2
+    diameter  = oldDiameter + orNothing(newDiameter − oldDiameter)
     clearance = space ÷ diameter`,
-  result: plainNumber("diameters", "of the thread, in the free space"),
+  result: plainNumber("diameters", "of the thicker thread, in the free space"),
   source: commonPractice,
 }));

@@ -32,7 +32,9 @@ export interface MiscountAtEdge {
  * @example miscountAtEdge({ planned: [24, 24, 12], lastRight: 1, foundAt: 2, oldLeft: 1, newLeft: 0 }).firstEnd // 25
  */
 export function miscountAtEdge(input: MiscountAtEdgeInput): MiscountAtEdge {
-  const groups = Array.isArray(input.planned) ? input.planned.length : 0;
+  const groups = Array.isArray((input as Partial<MiscountAtEdgeInput> | null | undefined)?.planned)
+    ? input.planned.length
+    : 0;
   const left = (warp: string): ReturnType<typeof whole> =>
     whole("ends", `of the ${warp} warp without a partner`, { atLeast: 0 });
   const declared = {
@@ -45,11 +47,10 @@ export function miscountAtEdge(input: MiscountAtEdgeInput): MiscountAtEdge {
   readInputs("miscountAtEdge", declared, input);
   const { planned, lastRight, foundAt, oldLeft, newLeft } = input;
   const refuse = (code: "out-of-range" | "no-answer", field: string, expected: string, received: string): never => {
-    throw new QuantityError({ code, where: `miscountAtEdge({ ${field} })`, expected, received, remedy: "" });
+    throw new QuantityError({ code, function: "miscountAtEdge", path: [field], expected, received, remedy: "" });
   };
   if (foundAt <= lastRight) refuse("out-of-range", "foundAt", "a group after the last that agreed", String(foundAt));
-  if (oldLeft + newLeft === 0)
-    refuse("no-answer", "oldLeft, newLeft", "ends without a partner", "nothing is left over");
+  if (oldLeft + newLeft === 0) refuse("no-answer", "oldLeft", "ends without a partner", "nothing is left over");
   const upTo = (group: number): number => planned.slice(0, group).reduce((total, ends) => total + ends, 0);
   const [firstEnd, lastEnd] = [upTo(lastRight) + 1, upTo(foundAt)];
   const held = Array.from({ length: foundAt - lastRight }, (_, at) => lastRight + at + 1);

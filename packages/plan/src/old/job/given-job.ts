@@ -4,7 +4,6 @@ import { isChecked } from "./checked-jobs.js";
 import { checkedJob } from "./job-faults.js";
 import type { Job } from "./job.js";
 import { madeAmounts } from "./made-amounts.js";
-import { pathText } from "./placed-fault.js";
 import { jobSchema } from "./schema.js";
 
 /** A job as a program gives it; what is wrong with it is thrown, all of it at once. */
@@ -14,7 +13,9 @@ export function givenJob(job: unknown): Job {
   if (checked.ok) return checked.job;
   const faults = checked.faults.map(({ path, ...words }): Fault => ({
     ...words,
-    where: `planWarp(${pathText(["job", ...path])})`,
+    function: "planWarp",
+    path: ["job", ...path],
+    params: {},
   }));
   const [first, ...others] = faults;
   if (first === undefined) throw new RangeError("a job was refused without a fault");

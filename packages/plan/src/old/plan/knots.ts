@@ -56,7 +56,7 @@ export function joinable(
   const oldDiameter = diameterOf(oldCount);
   const clearances = yarns.map(({ name, count }) => {
     const diameters = { oldDiameter, newDiameter: diameterOf(count) };
-    return [name, knotsThroughReed({ space, ...diameters, knot: loom.knot })] as const;
+    return [name, knotsThroughReed({ space, ...diameters, endsInDent: endsPerDent, knot: loom.knot })] as const;
   });
   return {
     lease: leaseLifts({ shafts, parts }),

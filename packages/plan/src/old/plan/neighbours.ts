@@ -1,7 +1,7 @@
 import type { Sequence } from "@thrum/stripes";
 import type { JobColoursSeen } from "../job/beside-the-warp.js";
-import { colourDifference } from "./colour-difference.js";
-import { labOf } from "./screen-colour.js";
+import { colourDifference } from "../../parts/colour-difference.js";
+import { labOf } from "../../parts/screen-colour.js";
 
 /** Two colours that lie side by side somewhere in the warp. */
 export interface Neighbours {
