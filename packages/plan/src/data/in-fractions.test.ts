@@ -1,5 +1,4 @@
 import { isQuantity } from "@thrum/maths";
-import type { Quantity } from "@thrum/maths";
 import { expect, it } from "vitest";
 import { examplePlans } from "#ci/example-plans.js";
 import { apart, fractionFrom, inBase, linesInFractions } from "#ci/rational.js";

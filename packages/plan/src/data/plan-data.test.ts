@@ -44,7 +44,7 @@ describe("a plan as data", () => {
     const copy = planFrom(structuredClone(plan));
     const worked = figurePaths(plan).filter((path) => {
       const data = figureAt(plan, path)?.data;
-      return data !== undefined && data.calculation !== null && data.value !== null;
+      return typeof data?.calculation === "string" && data.value !== null;
     });
     expect(worked.length).toBeGreaterThan(4);
     for (const path of worked) {
@@ -53,7 +53,7 @@ describe("a plan as data", () => {
       const number = typeof value === "number" ? value : Number((value as { value: string }).value);
       const [, told = ""] = /^(-?[\d.,]+)/u.exec(shown?.result.value ?? "") ?? [];
       const last = Number(told.replaceAll(",", ""));
-      expect(Math.abs(last - number) <= 1e-3 * Math.max(1, Math.abs(number)), `${path.join(" ")} ${String(told)}`).toBe(
+      expect(Math.abs(last - number) <= 1e-3 * Math.max(1, Math.abs(number)), `${path.join(" ")} ${told}`).toBe(
         true,
       );
     }
