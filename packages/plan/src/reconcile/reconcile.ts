@@ -1,5 +1,5 @@
 import { QuantityError } from "@thrum/maths";
-import { frozen } from "../old/job/frozen.js";
+import { frozen } from "../job/frozen.js";
 import { allAgree, checkedSums } from "./checked-sums.js";
 import type { CheckedSum } from "./checked-sums.js";
 import type { Rounding, SumConvention, WayOfReckoning } from "./relations.js";

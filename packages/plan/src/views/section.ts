@@ -47,7 +47,9 @@ function told(sections: readonly Section[]): readonly Section[] {
   const lines = waiting.map(({ heading, needs }) => waits(`${heading}: ${waitsFor(needs)}.`));
   const withNeeds = others
     .filter(({ isOfJob }) => isOfJob)
-    .map((one) => (one.needs.length === 0 ? one : { ...one, blocks: [...one.blocks, waits(`${waitsFor(one.needs)}.`)] }));
+    .map((one) =>
+      one.needs.length === 0 ? one : { ...one, blocks: [...one.blocks, waits(`${waitsFor(one.needs)}.`)] },
+    );
   return [{ ...first, blocks: [...first.blocks, ...lines] }, ...withNeeds];
 }
 

@@ -60,3 +60,6 @@ function ofYarn(mass: Figure<Mass, "yarn">, format: typeof byTheScale): Shown {
 
 export const weighed = (mass: Figure<Mass, "yarn">): Shown => ofYarn(mass, byTheScale);
 export const weighedDown = (mass: Figure<Mass, "yarn">): Shown => ofYarn(mass, byTheScaleDown);
+
+/** The name of a row as it stands. */
+export const rowWord: Shown = always(({ row }) => [row?.name ?? ""]);

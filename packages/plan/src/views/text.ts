@@ -45,9 +45,14 @@ function says(as: Manner, line: Line): readonly string[] {
   return wrapped(lineText(line), mark.slice(0, -1), hanging);
 }
 
-function picture(stripes: readonly { readonly yarns: readonly string[]; readonly ends: number }[], signs: Signs): readonly string[] {
+function picture(
+  stripes: readonly { readonly yarns: readonly string[]; readonly ends: number }[],
+  signs: Signs,
+): readonly string[] {
   const letter = (yarn: string): string => signs.get(yarn)?.letter ?? "";
-  const shown = stripes.slice(0, MOST_IN_PICTURE).map(({ yarns, ends }) => `${String(ends)} ${yarns.map(letter).join("+")}`);
+  const shown = stripes
+    .slice(0, MOST_IN_PICTURE)
+    .map(({ yarns, ends }) => `${String(ends)} ${yarns.map(letter).join("+")}`);
   const more = stripes.length > shown.length ? [`and ${String(stripes.length - shown.length)} more`] : [];
   const key = [...signs].map(([name, sign]) => `${sign.letter} ${plainText(name)}`);
   return [...wrapped([...shown, ...more].join(" | ")), ...wrapped(`(${key.join(", ")})`)];

@@ -46,7 +46,10 @@ function shownAs(hole: Hole): Shown {
 }
 
 /** An amount, said in a way of its own. */
-export function shown<T>(source: Source<T | null, string>, format: (value: T, units: Units, at: At) => string | Line): Shown {
+export function shown<T>(
+  source: Source<T | null, string>,
+  format: (value: T, units: Units, at: At) => string | Line,
+): Shown {
   return {
     reads: [source],
     say: (at) => {
@@ -73,7 +76,11 @@ function sentence(as: Manner, words: readonly string[], holes: readonly Hole[]):
     reads,
     build: (at) => {
       const seen = made.map((hole) => hole.say(at));
-      const missing = togetherIn(seen.map((one) => (one.is === "none" ? { ...one, way: null } : one.is === "there" ? { ...one, way: null } : one)));
+      const missing = togetherIn(
+        seen.map((one) =>
+          one.is === "none" ? { ...one, way: null } : one.is === "there" ? { ...one, way: null } : one,
+        ),
+      );
       if (missing === null)
         return { blocks: [{ is: "says", as, says: wordsAndHoles(words, seen) }], needs: [], isOfJob: reads.length > 0 };
       if (missing.is === "waiting") return { ...NOTHING, needs: missing.needs };
@@ -84,7 +91,10 @@ function sentence(as: Manner, words: readonly string[], holes: readonly Hole[]):
 }
 
 type Tag = (words: TemplateStringsArray, ...holes: readonly Hole[]) => Template;
-const tag = (as: Manner): Tag => (words, ...holes) => sentence(as, words, holes);
+const tag =
+  (as: Manner): Tag =>
+  (words, ...holes) =>
+    sentence(as, words, holes);
 
 /** A sentence; its holes are figures and keys, nothing else. */
 export const says: Tag = tag("fact");
@@ -133,15 +143,40 @@ export function under(text: string, ...templates: readonly Template[]): Template
   };
 }
 
-/** Several ways, named by a word of the job. */
-export function byWord<W extends string>(word: Source<W, string>, ways: Readonly<Record<W, Template>>): Template {
+/** Several ways, named by a word of the job; where it is not said, and need not be, another. */
+export function byWord<W extends string>(
+  word: Source<W, string>,
+  ways: Readonly<Record<W, Template>>,
+  unsaid?: Template,
+): Template {
   const byName: Readonly<Record<string, Template>> = ways;
+  const all = [...Object.values<Template>(ways), ...(unsaid === undefined ? [] : [unsaid])];
   return {
-    reads: [word, ...Object.values<Template>(ways).flatMap(({ reads }) => reads)],
+    reads: [word, ...all.flatMap(({ reads }) => reads)],
     build: (at) => {
       const seen = at.see(word, at.row);
-      if (seen.is === "there") return { ...(byName[seen.value] ?? NONE).build(at) };
+      if (seen.is === "there") {
+        const built = (byName[seen.value] ?? NONE).build(at);
+        return { ...built, isOfJob: built.blocks.length > 0 };
+      }
+      if (unsaid !== undefined) return unsaid.build(at);
       return seen.is === "waiting" ? { ...NOTHING, needs: seen.needs } : NOTHING;
+    },
+  };
+}
+
+/** What stands only where an amount or a part is so. */
+export function where<T>(
+  source: Source<T, string>,
+  holds: (value: T) => boolean,
+  ...templates: readonly Template[]
+): Template {
+  const whole = all(...templates);
+  return {
+    reads: [source, ...whole.reads],
+    build: (at) => {
+      const seen = at.see(source, at.row);
+      return seen.is === "there" && holds(seen.value) ? whole.build(at) : NOTHING;
     },
   };
 }
@@ -169,7 +204,11 @@ export function fromPart<T>(part: Source<T, string>, make: (value: T, at: At) =>
       const seen = at.see(part, at.row);
       if (seen.is === "waiting") return { ...NOTHING, needs: seen.needs };
       if (seen.is === "none")
-        return { blocks: [{ is: "says", as: "note", says: [`${seen.label} ${seen.why}.`.trim()] }], needs: [], isOfJob: true };
+        return {
+          blocks: [{ is: "says", as: "note", says: [`${seen.label} ${seen.why}.`.trim()] }],
+          needs: [],
+          isOfJob: true,
+        };
       const blocks = make(seen.value, at);
       return { blocks, needs: [], isOfJob: blocks.length > 0 };
     },
