@@ -21,7 +21,8 @@ function tried<T>(path: Place, make: () => T): Tried<T> {
     return { ok: true, value: make() };
   } catch (error) {
     if (!(error instanceof StripeError)) throw error;
-    const { where, expected, received, remedy } = error;
+    const { expected, received, remedy } = error;
+    const where = String(error.path[0] ?? "");
     const key = KEYS[where] ?? where;
     const at = path[0] === "stripes" ? path : [...path, key];
     return { ok: false, fault: { code: "out-of-range", path: at, expected, received, remedy } };

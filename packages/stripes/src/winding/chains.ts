@@ -36,7 +36,7 @@ export function chains<C>(input: ChainsInput<C>): readonly Chain<C>[] {
   const atEdges = cutAt === "stripe edges";
   const widest = atEdges ? sequence.runs.reduce((so, { ends }) => Math.max(so, ends), 0) : cutAt;
   if (widest > most) {
-    refuse("chains", "does-not-fit", "most", {
+    refuse("chains", "does-not-fit", ["most"], {
       expected: `at least ${widest}, the ends between two places for a cut`,
       received: most,
       remedy: "Allow longer chains, or more cuts.",
@@ -52,5 +52,4 @@ export function chains<C>(input: ChainsInput<C>): readonly Chain<C>[] {
   });
 }
 
-const edgesOrStep: Check = (value, where) =>
-  (typeof value === "number" ? whole(1) : oneOf("stripe edges"))(value, where);
+const edgesOrStep: Check = (value, path) => (typeof value === "number" ? whole(1) : oneOf("stripe edges"))(value, path);

@@ -44,7 +44,7 @@ export function windingList<C>(input: WindingListInput<C>): readonly WoundStripe
   check("windingList", input, { sequence: someEnds, threads: whole(1), tieEvery: whole(1) });
   const { sequence, threads, tieEvery } = input;
   if (threads > sequence.ends) {
-    refuse("windingList", "out-of-range", "threads", {
+    refuse("windingList", "out-of-range", ["threads"], {
       expected: `at most the ${sequence.ends} ends of the sequence`,
       received: threads,
       remedy: "Wind fewer threads together.",
