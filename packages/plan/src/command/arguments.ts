@@ -1,6 +1,6 @@
 import { parseArgs } from "node:util";
-import { nearName } from "../old/job/near-name.js";
-import { shownText } from "../old/text/clean.js";
+import { nearName } from "../job/near-name.js";
+import { shownText } from "../text/clean.js";
 
 /** The forms a plan can take. */
 export const FORMS = ["text", "json", "html"] as const;

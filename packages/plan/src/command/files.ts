@@ -1,7 +1,7 @@
 import { closeSync, fsyncSync, linkSync, openSync, readSync, realpathSync, renameSync, rmSync } from "node:fs";
 import { writeFileSync } from "node:fs";
 import { dirname, join } from "node:path";
-import { shownText } from "../old/text/clean.js";
+import { shownText } from "../text/clean.js";
 import { FileTrouble } from "./world.js";
 
 const STANDARD_INPUT = 0;

@@ -9,7 +9,7 @@ import {
   readJob,
 } from "../index.js";
 import type { Job, WarpPlan } from "../index.js";
-import { shownText } from "../old/text/clean.js";
+import { shownText } from "../text/clean.js";
 import { askedFor } from "./arguments.js";
 import type { Asked, Form } from "./arguments.js";
 import { HELP } from "./help.js";

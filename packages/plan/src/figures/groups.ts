@@ -20,3 +20,4 @@ export * as warpLeft from "./warp-left.js";
 export * as chainLimit from "./chain-limit.js";
 export * as tying from "./tying.js";
 export * as winding from "./winding.js";
+export * as stripe from "./stripe.js";

@@ -1,3 +1,3 @@
 export { readText, writeWhole } from "../command/files.js";
 export { FileTrouble } from "../command/world.js";
-export { shownText } from "../old/text/clean.js";
+export { shownText } from "../text/clean.js";

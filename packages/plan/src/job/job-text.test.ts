@@ -84,8 +84,7 @@ const stripe = fc.tuple(ends, hand).map(([n, one]) => ({ ends: n * one.yarns.len
 
 function runsOf<Run>(run: fc.Arbitrary<Run>, open: readonly unknown[] = []): fc.Arbitrary<readonly never[]> {
   const level = (deep: number): fc.Arbitrary<readonly unknown[]> => {
-    const inner =
-      deep === 0 ? run : fc.oneof({ weight: 3, arbitrary: run as fc.Arbitrary<unknown> }, ...groups(deep - 1));
+    const inner = deep === 0 ? run : fc.oneof({ weight: 3, arbitrary: run }, ...groups(deep - 1));
     return fc.array(inner, { minLength: 1, maxLength: 4 });
   };
   const groups = (deep: number): readonly fc.Arbitrary<unknown>[] => [

@@ -1,4 +1,4 @@
-import { job as jobForm } from "./job.js";
+import { jobForm } from "./job.js";
 import type { Job } from "./job.js";
 import { yamlText } from "./yaml-lines.js";
 

@@ -75,7 +75,7 @@ const costs = group<JobCosts>({
 const label = group<NonNullable<Job["label"]>>({ regain: byName("regains", addition, null, fibreNameFault) });
 
 /** Every key of a job, in the order in which it is written. */
-export const job: Group<Job> = group<Job>({
+export const jobForm: Group<Job> = group<Job>({
   thrum: oneOf(1),
   title: words(200),
   note: words(5000, true),

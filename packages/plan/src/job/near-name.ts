@@ -2,20 +2,19 @@ import { printable } from "./fault.js";
 
 /** Letters to change, add, take away or swap with a neighbour, counted. */
 function distance(one: string, other: string): number {
-  const table = Array.from({ length: one.length + 1 }, (_, row) => [row]);
-  const at = (row: number, column: number): number => table[row]?.[column] ?? row + column;
-  for (let row = 0; row <= one.length; row += 1) {
-    for (let column = row === 0 ? 1 : 0; column <= other.length; column += 1) {
-      const cells = table[row];
-      if (cells === undefined) continue;
-      const differs = one[row - 1] === other[column - 1] ? 0 : 1;
-      const swapped = one[row - 1] === other[column - 2] && one[row - 2] === other[column - 1] && row > 1 && column > 1;
-      const ways = [at(row, column - 1) + 1, at(row - 1, column) + 1, at(row - 1, column - 1) + differs];
-      if (row === 0) cells[column] = column;
-      else if (column > 0) cells[column] = Math.min(...ways, swapped ? at(row - 2, column - 2) + 1 : Infinity);
+  let earlier: readonly number[] = [];
+  let row: readonly number[] = Array.from({ length: other.length + 1 }, (_, column) => column);
+  for (let at = 1; at <= one.length; at += 1) {
+    const next = [at];
+    for (let column = 1; column <= other.length; column += 1) {
+      const changed = (row[column - 1] ?? 0) + (one[at - 1] === other[column - 1] ? 0 : 1);
+      const swapped = one[at - 1] === other[column - 2] && one[at - 2] === other[column - 1];
+      const twoBack = swapped ? (earlier[column - 2] ?? Infinity) + 1 : Infinity;
+      next.push(Math.min(changed, twoBack, (row[column] ?? 0) + 1, (next[column - 1] ?? 0) + 1));
     }
+    [earlier, row] = [row, next];
   }
-  return at(one.length, other.length);
+  return row[other.length] ?? 0;
 }
 
 const LONGEST = 40;
@@ -26,7 +25,9 @@ const MOST_AWAY = 4;
 export function nearName(given: string, names: readonly string[]): string | undefined {
   if (given.length > LONGEST) return undefined;
   const wanted = given.toLowerCase();
-  const scored = names.slice(0, MOST_COMPARED).map((name) => ({ name, away: distance(wanted, name.toLowerCase()) }));
+  const near = (name: string): boolean => Math.abs(name.length - wanted.length) <= MOST_AWAY;
+  const compared = names.slice(0, MOST_COMPARED).filter(near);
+  const scored = compared.map((name) => ({ name, away: distance(wanted, name.toLowerCase()) }));
   const [best] = scored.sort((a, b) => a.away - b.away);
   return best !== undefined && best.away <= Math.min(MOST_AWAY, Math.floor(wanted.length / 3)) ? best.name : undefined;
 }

@@ -3,7 +3,7 @@ import type { Fault } from "./fault.js";
 import { printable, Unreadable } from "./fault.js";
 import type { At } from "./form.js";
 import { frozen } from "./frozen.js";
-import { job as jobForm } from "./job.js";
+import { jobForm } from "./job.js";
 import type { Job } from "./job.js";
 import type { Node } from "./node.js";
 import { placeIn } from "./place-in.js";

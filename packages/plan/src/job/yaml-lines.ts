@@ -21,10 +21,10 @@ function leaf(tree: string | number | boolean): string {
 }
 
 /** On one line. */
-function flow(tree: Tree): string {
+export function flowText(tree: Tree): string {
   if (typeof tree !== "object") return leaf(tree);
-  if ("list" in tree) return `[${tree.list.map(flow).join(", ")}]`;
-  const entries = tree.group.map(([key, value]) => `${scalar(key)}: ${flow(value)}`);
+  if ("list" in tree) return `[${tree.list.map(flowText).join(", ")}]`;
+  const entries = tree.group.map(([key, value]) => `${scalar(key)}: ${flowText(value)}`);
   return entries.length === 0 ? "{}" : `{ ${entries.join(", ")} }`;
 }
 
@@ -41,7 +41,7 @@ function below(tree: Tree, indent: string): readonly string[] | null {
 
 function entryLines(key: string, value: Tree, indent: string): readonly string[] {
   if (isEmpty(value)) return [`${indent}${scalar(key)}:`];
-  const line = `${indent}${scalar(key)}: ${flow(value)}`;
+  const line = `${indent}${scalar(key)}: ${flowText(value)}`;
   const under = below(value, `${indent}  `);
   return under === null || (line.length <= LINE && indent !== "") || line.length <= LINE * 0.8
     ? [line]
@@ -49,7 +49,7 @@ function entryLines(key: string, value: Tree, indent: string): readonly string[]
 }
 
 function itemLines(item: Tree, indent: string): readonly string[] {
-  const line = `${indent}- ${flow(item)}`;
+  const line = `${indent}- ${flowText(item)}`;
   const under = below(item, `${indent}  `);
   if (under === null || line.length <= LINE) return [line];
   const [first = "", ...others] = under;

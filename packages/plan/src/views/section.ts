@@ -1,7 +1,7 @@
 import { lookUpIn } from "../core/look-up.js";
 import type { Path } from "../core/source.js";
 import type { PlanData } from "../data/plan-data.js";
-import { NAMES } from "../data/plan-data.js";
+import { NAMES } from "../data/listed.js";
 import { PLAN } from "../figures/list.js";
 import { pathText } from "../job/fault.js";
 import type { Block, Section } from "./block.js";

@@ -19,7 +19,12 @@ const BRAND = Symbol.for("thrum.plan.1");
 function refuseUnlessPlan(plan: unknown): void {
   if (typeof plan === "object" && plan !== null && Object.hasOwn(plan, BRAND)) return;
   throw new QuantityError({
-    ...{ code: "wrong-kind", where: "workbookOf(plan)", expected: "a plan made by planWarp, or a calculation" },
+    ...{
+      code: "wrong-kind",
+      function: "workbookOf",
+      path: ["plan"],
+      expected: "a plan made by planWarp, or a calculation",
+    },
     ...{ received: typeof plan, remedy: "Give the plan itself: a copy of one is only data." },
   });
 }

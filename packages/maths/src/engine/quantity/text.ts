@@ -20,7 +20,8 @@ function stepFrom(text: unknown): readonly [over: string, under: string] {
   if (more === undefined && plain?.gt(0) && parts?.isInteger() && parts.gt(0)) return [over, under];
   throw new QuantityError({
     code: "unreadable",
-    where: "asText({ step })",
+    function: "asText",
+    path: ["step"],
     expected: 'a step such as "1/8", "1" or "0.01"',
     received: described(text),
     remedy: "The step is counted in the quantity's own unit.",
@@ -33,7 +34,8 @@ function roundingFrom(rounding: unknown): Rounding {
   if (ROUNDINGS.includes(rounding)) return rounding as Rounding;
   throw new QuantityError({
     code: "wrong-kind",
-    where: "asText({ rounding })",
+    function: "asText",
+    path: ["rounding"],
     expected: ROUNDINGS.join(" or "),
     received: described(rounding),
     remedy: "Leave it out for the nearest step.",
@@ -55,7 +57,7 @@ function fractionText(value: Decimal, [over, under]: readonly [string, string], 
 
 /** A quantity in words of its own unit; whole value where no step is asked for. */
 export function quantityText(quantity: Quantity<string>, options?: TextOptions): string {
-  const unit = ownUnit(quantity, "asText({ quantity })");
+  const unit = ownUnit(quantity, ["asText", "quantity"]);
   if (options === undefined) return plainText(quantity);
   const { step, rounding = "nearest" } = Object(options) as TextOptions;
   const amount = fractionText(new Decimal(quantity.value), stepFrom(step), roundingFrom(rounding));

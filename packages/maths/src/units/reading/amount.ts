@@ -109,7 +109,7 @@ export function amountFrom<D extends string>(
   const known = areUnitsOf(dimension, units) ? units.map(({ name }) => name).join(", ") : "";
   const refuse: Refuse = (code, remedy) => {
     const expected = known === "" ? `an amount and a list of units of ${dimension}` : `an amount in ${known}`;
-    throw new QuantityError({ code, where: `${reader}(text)`, expected, received: described(text), remedy });
+    throw new QuantityError({ code, function: reader, path: ["text"], expected, received: described(text), remedy });
   };
   if (known === "")
     return refuse("unknown-unit", "Give the units the text may use, for example [yards, feet, inches].");

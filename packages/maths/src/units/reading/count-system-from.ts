@@ -35,7 +35,14 @@ export function countSystemFrom(name: string): CountSystem {
   const given: unknown = name;
   const refuse = (code: "ambiguous" | "unknown-unit" | "unreadable", remedy: string): never => {
     const expected = "the name of one count system";
-    throw new QuantityError({ code, where: "countSystemFrom(name)", expected, received: described(name), remedy });
+    throw new QuantityError({
+      code,
+      function: "countSystemFrom",
+      path: ["name"],
+      expected,
+      received: described(name),
+      remedy,
+    });
   };
   if (typeof given !== "string" || given.length > LONGEST) return refuse("unreadable", "Give the name as text.");
   const wanted = given.trim().replace(/\s+/gu, " ").toLowerCase();

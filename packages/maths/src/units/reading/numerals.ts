@@ -29,7 +29,8 @@ export function marksOf(locale: string | null): NumeralMarks {
   if (!isLocale(locale)) {
     throw new QuantityError({
       code: "unreadable",
-      where: "options.locale",
+      function: "locale",
+      path: [],
       expected: 'a locale that is known here, such as "de" or "en-GB"',
       received: described(locale),
       remedy: "It says which marks stand for decimals and thousands.",

@@ -1,7 +1,8 @@
 import { decimalFrom } from "../../engine/numbers.js";
 import { described, areUnitsOf, makeQuantity } from "../../engine/quantity/index.js";
 import type { Quantity, Unit } from "../../engine/quantity/index.js";
-import { QuantityError } from "../../engine/refusal.js";
+import { inPlace, QuantityError } from "../../engine/refusal.js";
+import type { Place } from "../../engine/refusal.js";
 
 /**
  * A quantity made again from the data a copy holds, as JSON or structuredClone leaves it.
@@ -13,7 +14,7 @@ import { QuantityError } from "../../engine/refusal.js";
  */
 export function quantityFrom<D extends string>(data: unknown, units: readonly Unit<D>[]): Quantity<D> {
   const dimension = (units as readonly Unit<D>[] | null | undefined)?.[0]?.dimension;
-  const where = "quantityFrom(data, units)";
+  const where: Place = ["quantityFrom"];
   const listed = areUnitsOf(dimension, units);
   const record = typeof data === "object" && data !== null ? (data as Readonly<Record<string, unknown>>) : {};
   const value = typeof record["value"] === "string" ? decimalFrom(record["value"]) : null;
@@ -21,12 +22,18 @@ export function quantityFrom<D extends string>(data: unknown, units: readonly Un
   const plain = keys.length === 3 && keys.every((key) => key === "dimension" || key === "value" || key === "unit");
   if (!listed || value === null || !plain) {
     const expected = "data with dimension, value and unit, and a list of units";
-    throw new QuantityError({ code: "unreadable", where, expected, received: described(data), remedy: "" });
+    throw new QuantityError({ code: "unreadable", ...inPlace(where), expected, received: described(data), remedy: "" });
   }
   const unit = units.find(({ name, dimension }) => name === record["unit"] && dimension === record["dimension"]);
   if (unit === undefined) {
     const expected = `one of ${units.map(({ name }) => name).join(", ")}`;
-    throw new QuantityError({ code: "unknown-unit", where, expected, received: described(data), remedy: "" });
+    throw new QuantityError({
+      code: "unknown-unit",
+      ...inPlace(where),
+      expected,
+      received: described(data),
+      remedy: "",
+    });
   }
   return makeQuantity(unit, value);
 }
