@@ -302,6 +302,6 @@ test("each stripe is wound with its own number of threads, and ties stand at the
     [8, 1],
     [14, 3],
   ]);
-  expect(refusalOf(() => windingList({ sequence: warp, threads: [2], tieEvery: 5 })).where).toBe("threads");
+  expect(refusalOf(() => windingList({ sequence: warp, threads: [2], tieEvery: 5 })).path).toEqual(["threads"]);
   expect(refusalOf(() => windingList({ sequence: warp, threads: [2, 0], tieEvery: 5 })).code).toBe("out-of-range");
 });
