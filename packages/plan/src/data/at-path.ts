@@ -46,9 +46,9 @@ export function figureOf(caller: string, plan: PlanData, path: Path): Found {
 }
 
 /** The amount that an origin points to. */
-export function amountOf(plan: PlanData, origin: Origin): unknown {
+export function amountAt(plan: PlanData, origin: Origin): unknown {
   if ("amount" in origin) return origin.amount;
-  if ("list" in origin) return origin.list.map((one) => amountOf(plan, one));
+  if ("list" in origin) return origin.list.map((one) => amountAt(plan, one));
   const isWhole = listedAt(origin.path) !== null;
   return atPath(plan, isWhole ? [...origin.path, "value"] : origin.path);
 }
