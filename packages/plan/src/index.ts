@@ -29,5 +29,5 @@ export type { CheckedFigure } from "./data/check-figure.js";
 export type { SlipAbove } from "./data/slips-above.js";
 export { planSums } from "./data/sums.js";
 export type { PlanSum } from "./data/sums.js";
-export { amountAt } from "./data/at-path.js";
+export { amountAt, membersAt } from "./data/at-path.js";
 export { pathText } from "./job/fault.js";

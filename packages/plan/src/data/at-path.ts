@@ -60,3 +60,13 @@ export function workedAt(plan: PlanData, found: Found): Found | null {
   const next = is !== undefined && "path" in is ? figureAt(plan, is.path) : null;
   return next === null ? null : workedAt(plan, next);
 }
+
+/** The members of a list, each with where it comes from. */
+export function membersAt(plan: PlanData, origin: Origin): readonly Origin[] {
+  if ("list" in origin) return origin.list;
+  const value = amountAt(plan, origin);
+  const members: readonly unknown[] = Array.isArray(value) ? value : [];
+  if ("amount" in origin) return members.map((amount) => ({ amount }));
+  const path = listedAt(origin.path) === null ? origin.path : [...origin.path, "value"];
+  return members.map((_, at) => ({ path: [...path, at] }));
+}
