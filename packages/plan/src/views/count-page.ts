@@ -1,4 +1,3 @@
-import * as join from "../figures/join.js";
 import { job } from "../figures/keys.js";
 import * as loom from "../figures/loom.js";
 import * as tying from "../figures/tying.js";
@@ -6,7 +5,7 @@ import { fromTo, shaftText, specialsText } from "./hands.js";
 import { whereEndOneIs, tiedOrAfresh } from "./seat.js";
 import { many } from "./shown.js";
 import { listOf } from "./table.js";
-import { all, byWord, fromPart, NONE, optional, says, step } from "./view.js";
+import { all, fromPart, NONE, optional, says, step } from "./view.js";
 import type { View } from "./view.js";
 
 const groups = fromPart(tying.onLoom, (rows, at) =>

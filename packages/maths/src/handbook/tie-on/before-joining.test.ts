@@ -13,7 +13,6 @@ import {
   knotsThroughHeddles,
   knotsThroughReed,
   leaseLifts,
-  miscountAtEdge,
   oldWarpToKeep,
   spaceInDent,
   wasteByKnots,
@@ -272,18 +271,6 @@ describe("a miscount", () => {
     expect(found[0]?.says).toBe("Group 2: 1 old end too many, its new ends are right.");
     expect(groupsWithMiscount({ planned, oldCounted: planned, newCounted: planned })).toEqual([]);
     expect(() => groupsWithMiscount({ planned, oldCounted: [24], newCounted: planned })).toThrow("a list of 4");
-  });
-
-  it("left over at an edge lies between that edge and the last that agreed", () => {
-    const planned = [24, 24, 12, 24];
-    const found = miscountAtEdge({ planned, lastRight: 1, foundAt: 3, oldLeft: 0, newLeft: 2 });
-    expect(found).toMatchObject({ groups: [2, 3], firstEnd: 25, lastEnd: 60 });
-    expect(found.says).toContain("2 more new than old");
-    expect(() => miscountAtEdge({ planned, lastRight: 4, foundAt: 4, oldLeft: 1, newLeft: 0 })).toThrow("lastRight");
-    expect(() => miscountAtEdge({ planned, lastRight: 3, foundAt: 2, oldLeft: 1, newLeft: 0 })).toThrow("foundAt");
-    expect(() => miscountAtEdge({ planned, lastRight: 1, foundAt: 2, oldLeft: 0, newLeft: 0 })).toThrow(
-      "nothing is left over",
-    );
   });
 });
 

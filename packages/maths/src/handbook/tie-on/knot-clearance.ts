@@ -6,9 +6,9 @@ import { Length } from "../../units/index.js";
 export interface KnotClearanceInput {
   /** Free in one dent. */
   readonly space: Length;
-  /** Across the old thread, pressed together. */
+  /** Across the thickest old thread, pressed together. */
   readonly oldDiameter: Length;
-  /** Across the new thread, pressed together. */
+  /** Across the thickest new thread, pressed together. */
   readonly newDiameter: Length;
 }
 
@@ -17,7 +17,7 @@ export interface KnotClearanceInput {
  *
  * @formula
  * ```text
- * diameter  = (oldDiameter + newDiameter) ÷ 2
+ * diameter  = oldDiameter + orNothing(newDiameter − oldDiameter)
  * clearance = space ÷ diameter
  * ```
  * @units a length → diameters

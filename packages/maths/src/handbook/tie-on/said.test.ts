@@ -11,7 +11,6 @@ import {
   knotsThroughHeddles,
   knotsThroughReed,
   leaseLifts,
-  miscountAtEdge,
   tieOn,
   wasteByKnots,
 } from "./index.js";
@@ -236,27 +235,12 @@ describe("waste is told", () => {
 });
 
 describe("a miscount is told", () => {
-  const groups = { planned: [24, 24, 12], lastRight: 0, foundAt: 2 };
-  const left = (oldLeft: number, newLeft: number): string => miscountAtEdge({ ...groups, oldLeft, newLeft }).says;
-
   it("by the group, in the number of ends", () => {
     const found = groupsWithMiscount({ planned: [24, 24], oldCounted: [22, 24], newCounted: [24, 26] });
     expect(found.map(({ says }) => says)).toEqual([
       "Group 1: 2 old ends too few, its new ends are right.",
       "Group 2: its old ends are right, 2 new ends too many.",
     ]);
-  });
-
-  it("by what is left over", () => {
-    expect(left(1, 1)).toBe("As many old as new ends are left over: tie them, then count ends 1 to 48 again.");
-    expect(left(3, 1)).toBe(
-      "2 more old than new: between ends 1 and 48 an old end was passed over, or the chain is short of a new one.",
-    );
-    expect(left(1, 3)).toBe(
-      "2 more new than old: between ends 1 and 48 a new end was passed over, or the chain holds one too many.",
-    );
-    const refused = { ...groups, lastRight: 2, oldLeft: 1, newLeft: 0 };
-    expect(() => miscountAtEdge(refused)).toThrow("expected a group after the last that agreed, received 2.");
   });
 });
 
