@@ -5,8 +5,9 @@ import * as yarn from "../figures/yarn.js";
 import { money, moneyUp } from "./formats.js";
 import { pieceTitle, yarnName } from "./shown.js";
 import { table } from "./table.js";
-import { optional, says, shown } from "./view.js";
+import { says, shown } from "./view.js";
 import type { View } from "./view.js";
+import { optional } from "./ways.js";
 
 /** What the run costs, and the price that leaves no loss. */
 export const costPage: View = {

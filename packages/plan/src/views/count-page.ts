@@ -5,8 +5,9 @@ import { fromTo, shaftText, specialsText } from "./hands.js";
 import { whereEndOneIs, tiedOrAfresh } from "./seat.js";
 import { many } from "./shown.js";
 import { listOf } from "./table.js";
-import { all, fromPart, NONE, optional, says, step } from "./view.js";
+import { says, step } from "./view.js";
 import type { View } from "./view.js";
+import { all, fromPart, NONE, optional } from "./ways.js";
 
 const groups = fromPart(tying.onLoom, (rows, at) =>
   listOf(

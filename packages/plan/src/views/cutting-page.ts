@@ -6,8 +6,9 @@ import type { Block } from "./block.js";
 import { byTheTapeDown, byTheTapeUp } from "./formats.js";
 import { whereEndOneIs, whereTheKnotsAre, tiedOrAfresh } from "./seat.js";
 import { either } from "./shown.js";
-import { all, byWord, caution, fromPart, NONE, optional, says, shown, step } from "./view.js";
+import { caution, says, shown, step } from "./view.js";
 import type { Template, View } from "./view.js";
+import { all, byWord, fromPart, NONE, optional } from "./ways.js";
 
 function leaseSteps({ lifts, together, floating }: OldLease): readonly Block[] {
   const said = (says: string): Block => ({ is: "says", as: "step", says: [says] });

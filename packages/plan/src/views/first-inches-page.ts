@@ -2,8 +2,9 @@ import * as found from "../figures/found.js";
 import { job } from "../figures/keys.js";
 import * as loom from "../figures/loom.js";
 import { byTheTape, percent, perLength } from "./formats.js";
-import { blanks, optional, says, shown, step } from "./view.js";
+import { says, shown, step } from "./view.js";
 import type { View } from "./view.js";
+import { blanks, optional } from "./ways.js";
 
 /** The first inches of cloth say whether the plan holds. */
 export const firstInchesPage: View = {

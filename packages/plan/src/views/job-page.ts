@@ -1,6 +1,7 @@
 import { job } from "../figures/keys.js";
-import { optional, says } from "./view.js";
+import { says } from "./view.js";
 import type { View } from "./view.js";
+import { optional } from "./ways.js";
 
 /** What the job is, what of it does not agree, and what waits. */
 export const jobPage: View = {

@@ -8,10 +8,12 @@ import { numberDown } from "./formats.js";
 import { fromTo, handLine, shaftText, specialsText } from "./hands.js";
 import { whereEndOneIs, tiedOrAfresh } from "./seat.js";
 import { many } from "./shown.js";
+import { threadedAfresh } from "./threading-list.js";
 import { listOf } from "./table.js";
 import type { Column } from "./table.js";
-import { all, blanks, byWord, fromPart, NONE, optional, says, shown, step } from "./view.js";
+import { says, shown, step } from "./view.js";
 import type { At, Template, View } from "./view.js";
+import { all, blanks, byWord, fromPart, NONE, optional } from "./ways.js";
 
 /** Ends of the stripe whose edge this is: what is miscounted lies there, if the edge before agreed. */
 function lookIn(rows: readonly JoiningRow[]): Column<JoiningRow> {
@@ -48,25 +50,6 @@ function knotTable(rows: readonly JoiningRow[], at: At): readonly Block[] {
       ["old left", ({ group }) => [{ blank: `old ends left over in group ${String(group)}` }]],
       ["new left", ({ group }) => [{ blank: `new ends left over in group ${String(group)}` }]],
       lookIn(rows),
-    ],
-    at,
-    ({ edge }) => edge !== null,
-  );
-}
-
-function threadTable(rows: readonly JoiningRow[], at: At): readonly Block[] {
-  return listOf(
-    { caption: "The ends, group by group", read: "bench", ticked: true },
-    rows,
-    [
-      ["group", ({ group }) => group],
-      ["ends", ({ firstEnd, lastEnd }) => fromTo(firstEnd, lastEnd)],
-      ["colour", handLine],
-      ["how many", ({ ends }) => ends],
-      ["first shaft", ({ firstShaft }) => shaftText(firstShaft)],
-      ["last shaft", ({ lastShaft }) => shaftText(lastShaft)],
-      ["first dent", ({ firstDent }) => firstDent],
-      ["last dent", ({ lastDent }) => lastDent],
     ],
     at,
     ({ edge }) => edge !== null,
@@ -139,15 +122,9 @@ const tied: Template = all(
   blanks("stopped at end", "on the"),
 );
 
-const afresh: Template = all(
-  says`${many(loom.ends, "end")}, threaded and sleyed from end 1.`,
-  step`Thread each group, sley it, look at its last shaft and dent, tick it.`,
-  fromPart(tying.joining, threadTable),
-);
-
 /** The list that is ticked off group by group; what is left over at an edge tells where a miscount lies. */
 export const joiningPage: View = {
   name: "joining",
   heading: "Joining list",
-  blocks: [tiedOrAfresh(tied, afresh)],
+  blocks: [tiedOrAfresh(tied, threadedAfresh)],
 };

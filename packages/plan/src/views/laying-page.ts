@@ -6,8 +6,9 @@ import { byTheTape, perLength } from "./formats.js";
 import { whereEndOneIs, tiedOrAfresh } from "./seat.js";
 import { many } from "./shown.js";
 import { listOf } from "./table.js";
-import { all, byWord, fromPart, NONE, optional, says, shown, step, under } from "./view.js";
+import { says, shown, step } from "./view.js";
 import type { Template, View } from "./view.js";
+import { all, byWord, fromPart, NONE, optional, under } from "./ways.js";
 
 const laid = fromPart(winding.laying, (chains, at) =>
   listOf(

@@ -2,8 +2,9 @@ import * as found from "../figures/found.js";
 import * as loom from "../figures/loom.js";
 import { job } from "../figures/keys.js";
 import { byTheTape, percent } from "./formats.js";
-import { blanks, caution, optional, says, shown, step, under } from "./view.js";
+import { caution, says, shown, step } from "./view.js";
 import type { View } from "./view.js";
+import { blanks, optional, under } from "./ways.js";
 
 /** Four moments of one piece: what the next job is made of. */
 export const measuresPage: View = {

@@ -6,8 +6,9 @@ import type { Block } from "./block.js";
 import { fromTo } from "./hands.js";
 import { tiedOrAfresh } from "./seat.js";
 import { listOf } from "./table.js";
-import { all, byWord, fromPart, NONE, says, step, where } from "./view.js";
+import { says, step } from "./view.js";
 import type { At, View } from "./view.js";
+import { all, byWord, fromPart, NONE, where } from "./ways.js";
 
 const WHY = { added: "added at the side", broken: "the old end is broken", mended: "an end was left out" } as const;
 

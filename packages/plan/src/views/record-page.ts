@@ -1,8 +1,9 @@
 import * as loom from "../figures/loom.js";
 import { perLength } from "./formats.js";
 import { many } from "./shown.js";
-import { blanks, says, shown, step } from "./view.js";
+import { says, shown, step } from "./view.js";
 import type { View } from "./view.js";
+import { blanks } from "./ways.js";
 
 /** What is kept for the next run. */
 export const recordPage: View = {

@@ -1,8 +1,9 @@
 import * as join from "../figures/join.js";
 import { job } from "../figures/keys.js";
 import * as winding from "../figures/winding.js";
-import { byWord, optional, says } from "./view.js";
+import { says } from "./view.js";
 import type { Template } from "./view.js";
+import { byWord, optional } from "./ways.js";
 
 const AT_YOUR_LEFT = says`End 1 is at your left as you sit.`;
 const AT_YOUR_RIGHT = says`End 1 is at your right as you sit.`;

@@ -4,8 +4,9 @@ import { counted, listed } from "../parts/told.js";
 import type { Block, Inline, Line } from "./block.js";
 import { handLine } from "./hands.js";
 import { listOf } from "./table.js";
-import { fromPart, step } from "./view.js";
+import { step } from "./view.js";
 import type { View } from "./view.js";
+import { fromPart } from "./ways.js";
 
 function ofWhich({ colours, blends }: ShaftRow): Line {
   const parts: readonly Line[] = [

@@ -8,8 +8,9 @@ import * as warp from "../figures/warp.js";
 import { byTheTape, byTheTapeDown, byTheTapeUp, byTheYard, percent, perLength } from "./formats.js";
 import { many, pieceTitle } from "./shown.js";
 import { table } from "./table.js";
-import { byWord, optional, says, shown, where } from "./view.js";
+import { says, shown } from "./view.js";
 import type { View } from "./view.js";
+import { byWord, optional, where } from "./ways.js";
 
 /** How wide and how long, and why. */
 export const sizesPage: View = {

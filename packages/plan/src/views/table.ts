@@ -1,8 +1,7 @@
-import type { Part, Path, Source } from "../core/source.js";
+import type { Path } from "../core/source.js";
 import type { Block, Line, Table } from "./block.js";
 import { shownAs } from "./view.js";
 import type { At, Hole, Template } from "./view.js";
-import { fromPart } from "./view.js";
 
 export interface TableOptions {
   readonly caption: string;
@@ -82,15 +81,6 @@ export function listOf<T>(
       rows.map((row, index) => ({ cells: kept.map((column) => line(column.cells[index])), isEdge: isEdge(row) })),
     ),
   ];
-}
-
-/** A list of the rows that a part made. */
-export function list<T>(
-  part: Source<readonly T[], string> | Part<readonly T[], string>,
-  options: TableOptions,
-  ...columns: readonly Column<T>[]
-): Template {
-  return fromPart(part, (rows, at) => listOf(options, rows, columns, at));
 }
 
 function tableOf(

@@ -9,8 +9,9 @@ import type { Block } from "./block.js";
 import { byTheTape, perLength } from "./formats.js";
 import { many, pieceTitle } from "./shown.js";
 import { table } from "./table.js";
-import { each, fromPart, optional, says, shown, step, where } from "./view.js";
+import { says, shown, step } from "./view.js";
 import type { Template, View } from "./view.js";
+import { each, fromPart, optional, where } from "./ways.js";
 
 /** The tape of each entry that is cloth, drawn full size. */
 const tapes: Template = each(

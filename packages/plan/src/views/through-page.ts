@@ -1,8 +1,9 @@
 import * as join from "../figures/join.js";
 import { packed } from "./laying-page.js";
 import { either } from "./shown.js";
-import { all, byWord, NONE, step } from "./view.js";
+import { step } from "./view.js";
 import type { View } from "./view.js";
+import { all, byWord, NONE } from "./ways.js";
 
 const sticksOut = step`Take both pairs of lease sticks out, those of the old warp and those of the new: no knot passes a stick.`;
 const trimmed = step`Trim the tails of the knots to about ${either("1/2 in", "1 cm")}, so that they do not catch.`;

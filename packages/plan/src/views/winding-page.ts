@@ -8,8 +8,9 @@ import { byTheTapeUp, byTheYard } from "./formats.js";
 import { fromTo, handLine } from "./hands.js";
 import { many } from "./shown.js";
 import { listOf } from "./table.js";
-import { fromPart, optional, says, shown, step, under } from "./view.js";
+import { says, shown, step } from "./view.js";
 import type { At, View } from "./view.js";
+import { fromPart, optional, under } from "./ways.js";
 
 /** Rounds there and back, and a half where the last way is not gone back. */
 function rounds({ rounds: whole, halfRound }: WoundPart): string | number {

@@ -4,8 +4,9 @@ import * as yarn from "../figures/yarn.js";
 import { byTheYard, byTheYardDown, numberDown, percent } from "./formats.js";
 import { weighed, weighedDown, yarnName } from "./shown.js";
 import { table } from "./table.js";
-import { fromPart, optional, says, shown, under } from "./view.js";
+import { says, shown } from "./view.js";
 import type { View } from "./view.js";
+import { fromPart, optional, under } from "./ways.js";
 
 /** What the run takes of each yarn, what is there, and what that allows. */
 export const yarnPage: View = {
