@@ -8,7 +8,7 @@ import { workbookOf } from "../workbook-of.js";
 import { HELP } from "./help.js";
 import { run } from "./run.js";
 
-const JOB = "examples/hall-napkins/job.yaml";
+const JOB = "examples/jobs/2-hall-napkins.yaml";
 const text = readFileSync(JOB, "utf8");
 const reading = readJob(text);
 const workbook = reading.ok ? workbookOf(planWarp(reading.job)) : new Uint8Array();
@@ -71,7 +71,7 @@ describe("the command for workbooks", () => {
 
   it("writes the workbook of a warp that does not fit, and says so in its exit code", () => {
     const job = join(folder, "three.yaml");
-    writeFileSync(job, text.replace("threading: [1, 2, 3, 4] #", "threading: [1, 2, 3] #"));
+    writeFileSync(job, text.replace("\ncloth:\n", "\ncloth:\n  threading: [1, 3, 2, 4]\n"));
     const { code, printed, complained } = ran([job]);
     expect(code).toBe(3);
     expect(printed.length).toBeGreaterThan(1000);

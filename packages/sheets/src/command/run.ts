@@ -1,4 +1,4 @@
-import { faultText, planWarp, readJob } from "@thrum/plan";
+import { canBeWoven, faultText, planWarp, readJob } from "@thrum/plan";
 import { FileTrouble, shownText } from "@thrum/plan/files";
 import { workbookOf } from "../index.js";
 import { askedFor } from "./asked.js";
@@ -29,7 +29,7 @@ function written({ job, file, existing }: Extract<Asked, { verb: "write" }>, wor
   const workbook = workbookOf(plan);
   if (file === null) world.print(workbook);
   else world.write(file, workbook, existing);
-  if (plan.fit.verdict !== "does not fit") return DONE;
+  if (canBeWoven(plan)) return DONE;
   world.complain("This warp does not fit the old one as it is planned: thrum plan says why, first of all.\n");
   return CANNOT_BE_WOVEN;
 }
