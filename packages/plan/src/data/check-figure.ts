@@ -68,12 +68,18 @@ function sentence({ written, unit }: Claim<string>, { path, label, says }: SlipA
  * @throws QuantityError "missing" for a path that leads to no figure or to one without a sum, else as `check` does
  */
 export function checkFigure(plan: PlanData, path: Path, claim: Claim<string>): CheckedFigure {
-  const where = "checkFigure(plan, path, claim)";
-  const below = workedAt(plan, figureOf(where, plan, path));
+  const below = workedAt(plan, figureOf("checkFigure", plan, path));
   if (below === null || below.data.value === null) {
     const expected = "a figure that a formula gives";
     const received = `${pathText(path)}, which is counted, waits or has no answer`;
-    throw new QuantityError({ code: "missing", where, expected, received, remedy: "" });
+    throw new QuantityError({
+      code: "missing",
+      function: "checkFigure",
+      path: ["path"],
+      expected,
+      received,
+      remedy: "",
+    });
   }
   const verdict = check(calculationOf(below), inputsOf(plan, below), claim);
   const target = targetOf(claim, below.data.value);

@@ -53,9 +53,7 @@ describe("a plan as data", () => {
       const number = typeof value === "number" ? value : Number((value as { value: string }).value);
       const [, told = ""] = /^(-?[\d.,]+)/u.exec(shown?.result.value ?? "") ?? [];
       const last = Number(told.replaceAll(",", ""));
-      expect(Math.abs(last - number) <= 1e-3 * Math.max(1, Math.abs(number)), `${path.join(" ")} ${told}`).toBe(
-        true,
-      );
+      expect(Math.abs(last - number) <= 1e-3 * Math.max(1, Math.abs(number)), `${path.join(" ")} ${told}`).toBe(true);
     }
   });
 

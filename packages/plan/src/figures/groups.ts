@@ -22,3 +22,4 @@ export * as chainLimit from "./chain-limit.js";
 export * as tying from "./tying.js";
 export * as winding from "./winding.js";
 export * as stripe from "./stripe.js";
+export * as told from "./told.js";

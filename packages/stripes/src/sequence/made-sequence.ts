@@ -77,9 +77,10 @@ export function stripe<C>(colour: C, ends: number): Stripe<C> {
 
 /** Refuses a total before memory is spent on it. */
 export function refuseLength(refusedBy: string, ends: number): never {
-  return refuse(refusedBy, "too-long", "ends", {
+  return refuse(refusedBy, "too-long", [], {
     expected: `at most ${MOST_ENDS} ends`,
     received: ends,
     remedy: "Look for a slip in a count.",
+    params: { atMost: MOST_ENDS },
   });
 }
