@@ -1,6 +1,7 @@
 // One ESM file for each entry of a package: its main module, and whatever else its package.json names under dist/.
-import { existsSync, readFileSync } from "node:fs";
+import { existsSync, readFileSync, writeFileSync } from "node:fs";
 import { resolve } from "node:path";
+import { transform } from "esbuild";
 import { defineConfig, type Options } from "tsup";
 
 interface Manifest {
@@ -40,6 +41,14 @@ const decimalBeside: NonNullable<Options["esbuildPlugins"]>[number] = {
 const decimal =
   manifest.devDependencies?.["decimal.js"] === undefined ? {} : { decimal: "node_modules/decimal.js/decimal.mjs" };
 
+/** What is taken whole or not at all needs no marks, and no blanks. */
+async function withoutBlanks(): Promise<void> {
+  for (const file of ["dist/decimal.js", "dist/verification.js"].filter((path) => existsSync(path))) {
+    const { code } = await transform(readFileSync(file, "utf8"), { minifyWhitespace: true, charset: "utf8" });
+    writeFileSync(file, code);
+  }
+}
+
 const config: Options = {
   entry: { ...Object.fromEntries(sources), ...decimal },
   format: ["esm"],
@@ -47,8 +56,14 @@ const config: Options = {
   platform: "neutral",
   // A command loads what it needs when it needs it; elsewhere one file is one entry.
   splitting: manifest.bin !== undefined,
-  minify: true,
   sourcemap: false,
+  onSuccess: withoutBlanks,
+  // Short names, but the blanks stay: without them the marks of what has no side effect go too, and with them every bundle
+  // would hold the whole handbook.
+  esbuildOptions(options) {
+    options.minifyIdentifiers = true;
+    options.minifySyntax = true;
+  },
   clean: true,
   esbuildPlugins: [mainModuleOnce, decimalBeside],
   // `paths` point at sources for the editor and the tests; declarations are made against the built packages.
