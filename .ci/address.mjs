@@ -17,8 +17,8 @@ export function addressOf(repository, name) {
 
 /** A manifest with the address in it, after its licence; without one, where there is none. */
 export function addressed(manifest, repository, name) {
-  const { homepage, bugs, repository: old, ...others } = manifest;
-  const entries = Object.entries(others);
+  const written = ["homepage", "bugs", "repository"];
+  const entries = Object.entries(manifest).filter(([key]) => !written.includes(key));
   const at = entries.findIndex(([key]) => key === "license") + 1;
   return Object.fromEntries([
     ...entries.slice(0, at),

@@ -76,7 +76,7 @@ export function stripe<C>(colour: C, ends: number): Stripe<C> {
 }
 
 /** Refuses a total before memory is spent on it. */
-export function refuseLength(refusedBy: string, ends: number, most = MOST_ENDS): never {
+export function refuseLength(refusedBy: string, ends: number, most: number = MOST_ENDS): never {
   return refuse(refusedBy, "too-long", "ends", {
     expected: `at most ${most} ends`,
     received: ends,

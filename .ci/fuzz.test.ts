@@ -5,8 +5,8 @@ import * as maths from "@thrum/maths";
 import { sequenceFromList, settFromThreadCount } from "@thrum/stripes";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { namesIn, orderIn } from "../../docs/.vitepress/theme/written-order.js";
-import { root } from "../built.mjs";
+import { namesIn, orderIn } from "../docs/.vitepress/theme/written-order.js";
+import { root } from "./built.mjs";
 
 const SEED = 22;
 const RUNS = Number(process.env["THRUM_FUZZ"] ?? 1000);
