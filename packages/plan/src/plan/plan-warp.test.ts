@@ -27,7 +27,7 @@ function faultsOf(job: unknown): readonly string[] {
   try {
     planWarp(job as Job);
   } catch (error) {
-    if (error instanceof QuantityError) return error.faults.map(({ code, where }) => `${code} ${where}`);
+    if (error instanceof QuantityError) return error.faults.map(({ code, function: name, path }) => `${code} ${name}(${path.join(".")})`);
     throw error;
   }
   return [];

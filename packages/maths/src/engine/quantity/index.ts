@@ -5,6 +5,8 @@ export type { Kind } from "./kind.js";
 export { areUnitsOf } from "./units-of.js";
 export { genuineUnit, isUnit, makeQuantity, requireSameDimension } from "./quantity.js";
 export type { Quantity } from "./quantity.js";
+export { marksOf } from "./marks.js";
+export type { NumeralMarks } from "./marks.js";
 export { quantityText } from "./text.js";
 export type { TextOptions } from "./text.js";
 export { powersOf, unit } from "./unit.js";

@@ -2,7 +2,7 @@ import type { Decimal as DecimalNumber } from "../numbers.js";
 import { Decimal, decimalText, isDecimalText } from "../numbers.js";
 import { inPlace, missingOr, QuantityError } from "../refusal.js";
 import type { Place } from "../refusal.js";
-import { described } from "./described.js";
+import { described, PERCENT } from "./described.js";
 import { quickRatio } from "./quick-ratio.js";
 import type { Unit } from "./unit.js";
 
@@ -58,7 +58,8 @@ const behaviour = {
 
 /** The whole value with the unit's symbol: "12.5 in". */
 export function plainText(quantity: Quantity<string>): string {
-  return `${quantity.value} ${unitOf(quantity, ["toString"]).symbol}`;
+  const { symbol, dimension } = unitOf(quantity, ["toString"]);
+  return [quantity.value, symbol, PERCENT.get(dimension)].filter(Boolean).join(" ");
 }
 
 /** Makes a quantity; a number too large or too fine to be written out would make one that nothing takes, so it is refused. */
