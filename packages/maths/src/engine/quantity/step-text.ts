@@ -23,6 +23,7 @@ const ROUNDINGS: readonly unknown[] = ["roundUp", "roundDown", "nearest"] satisf
 
 /** A direction of rounding, or the refusal of what is none. */
 export function roundingFrom(rounding: unknown): Rounding {
+  if (rounding === undefined) return "nearest";
   if (ROUNDINGS.includes(rounding)) return rounding as Rounding;
   throw new QuantityError({
     code: "unknown-word",

@@ -35,7 +35,8 @@ function refuse(field: string, code: "unknown-field" | "wrong-kind", expected: s
 
 /** The options as given, or the refusal of any that is none. */
 function optionsFrom(given: unknown): TextOptions {
-  const options = Object(given) as TextOptions & Readonly<Record<string, unknown>>;
+  if (typeof given !== "object" || given === null) return refuse("options", "wrong-kind", "an object of options", given);
+  const options = given as TextOptions & Readonly<Record<string, unknown>>;
   const unknown = Object.keys(options).find((field) => !KNOWN.includes(field));
   if (unknown !== undefined) return refuse(unknown, "unknown-field", `only ${KNOWN.join(", ")}`, options[unknown]);
   const { step, digits, decimals } = options;
@@ -54,7 +55,7 @@ function optionsFrom(given: unknown): TextOptions {
 /** A number as the options want it, in plain digits or as a whole and a fraction. */
 function numberText(value: Decimal, options: TextOptions): string {
   const { step, digits = USUAL_DIGITS, decimals, locale = null } = options;
-  const rounding = roundingFrom(options.rounding ?? "nearest");
+  const rounding = roundingFrom(options.rounding);
   if (step !== undefined) {
     const [whole = "", ...part] = fractionText(value, stepFrom(step), rounding).split(" ");
     const [sign, figures] = whole.startsWith("-") ? ["-", whole.slice(1)] : ["", whole];
@@ -79,7 +80,7 @@ function partsText(value: Decimal, units: readonly Unit<string>[], smallest: Uni
   const { step = options.decimals === undefined && options.digits === undefined ? "1" : undefined } = options;
   const grain = step === undefined ? null : stepFrom(step);
   const size = ({ scale }: Unit<string>): Decimal => new Decimal(scale[0]).div(scale[1]).div(smallest.scale[0]).times(smallest.scale[1]);
-  const rounding = awayFrom(roundingFrom(options.rounding ?? "nearest"), value);
+  const rounding = awayFrom(roundingFrom(options.rounding), value);
   const all = value.abs();
   let left = grain === null ? all : rounded(all.times(grain[1]).div(grain[0]), rounding, EXACT_STEP).times(grain[0]).div(grain[1]);
   const texts: string[] = [];
@@ -96,7 +97,7 @@ function partsText(value: Decimal, units: readonly Unit<string>[], smallest: Uni
 /** A quantity as a person would write it: six figures in its own unit where no option says otherwise. */
 export function quantityText(quantity: Quantity<string>, options?: TextOptions): string {
   const own = unitOf(quantity, ["asText", "quantity"]);
-  const wanted = optionsFrom(options);
+  const wanted = options === undefined ? {} : optionsFrom(options);
   const asked: unknown = wanted.unit ?? own;
   const units = (Array.isArray(asked) ? asked : [asked]) as readonly Unit<string>[];
   for (const unit of units) requireSameDimension(own, unit, ["asText", "unit"]);
