@@ -1,8 +1,21 @@
-export { compare, difference, equal, inUnit, ratio, sum, times } from "./engine/quantity/index.js";
+export {
+  compare,
+  difference,
+  equal,
+  inUnit,
+  isQuantity,
+  isUnit,
+  ratio,
+  sign,
+  sum,
+  times,
+  unitOf,
+} from "./engine/quantity/index.js";
 export type { Kind, Quantity, TextOptions, Unit, UnitParts } from "./engine/quantity/index.js";
 export { attempt, faultText, isThrumError, QuantityError } from "./engine/refusal.js";
 export type { Fault, FaultParams, FaultPath, Faults, Reading, RefusalCode, ThrumError } from "./engine/refusal.js";
-export type { Calculation, Declared, ReportStep, Source } from "./engine/formula/index.js";
+export { isCalculation } from "./engine/formula/index.js";
+export type { AnyCalculation, Calculation, Declared, ReportStep, Source } from "./engine/formula/index.js";
 export { asHtml, asLatex, asMarkdown, asMathML, asText, explain, inWords } from "./engine/working/index.js";
 export type { Told, Working, WorkingStep } from "./engine/working/index.js";
 export { solveFor } from "./engine/solve/index.js";

@@ -80,6 +80,7 @@ const ROUNDINGS = { roundUp: "up", roundDown: "down", nearest: "to the nearest" 
 function changesAt(tree: Tree, scene: Scene): Change[] {
   if (tree.op === "number" || tree.op === "name" || tree.op === "Σ") return [];
   if (tree.op === "√") return [change(1, () => `forgets the square root of ${words(tree.of)}`, tree.of)];
+  if (tree.op === "orNothing") return [change(3, () => "counts less than nothing", tree.of)];
   if ("of" in tree) {
     const { op, of } = tree;
     const others = (["roundUp", "roundDown", "nearest"] as const).filter((other) => other !== op);

@@ -10,6 +10,7 @@ const ROUNDED = {
   roundUp: (x: number): number => Math.ceil(x - NEAR),
   roundDown: (x: number): number => Math.floor(x + NEAR),
   nearest: (x: number): number => Math.floor(x + 0.5 + NEAR),
+  orNothing: (x: number): number => (x < 0 ? 0 : x),
 } as const;
 
 const APPLY = {

@@ -48,11 +48,13 @@ function flattened(
   readonly sizes: ReadonlyMap<string, number>;
 } {
   const sizes = new Map<string, number>();
-  const named = Object.entries(inputs).flatMap(([field, { what }]): (readonly [string, unknown])[] => {
+  const named = Object.entries(inputs).flatMap(([field, { what, mayBeEmpty }]): (readonly [string, unknown])[] => {
     const one = given[field];
     if (what === "unit") return [];
     if (what !== "list") return [[field, one]];
-    if (!Array.isArray(one) || one.length === 0) return refuse(where(field), "a list of columns, one or more", one);
+    if (!Array.isArray(one) || (one.length === 0 && !mayBeEmpty)) {
+      return refuse(where(field), mayBeEmpty ? "a list of columns" : "a list of columns, one or more", one);
+    }
     sizes.set(field, one.length);
     return one.map((member: unknown, at) => [`${field}[${String(at)}]`, member] as const);
   });

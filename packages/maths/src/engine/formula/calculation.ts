@@ -1,6 +1,6 @@
 import { described, makeQuantity } from "../quantity/index.js";
 import { inPlace, QuantityError } from "../refusal.js";
-import type { Calculation, Declaration, Declared } from "./declaration.js";
+import type { AnyCalculation, Calculation, Declaration, Declared } from "./declaration.js";
 import { parseLines } from "./parse.js";
 import { run } from "./run.js";
 
@@ -16,6 +16,16 @@ export function declarationOf(caller: string, calculation: unknown): Declared {
     received: described(calculation),
     remedy: "Hand over the calculation itself, for example warpLength, without calling it.",
   });
+}
+
+/**
+ * Whether this is a calculation of the handbook, or one that `solveFor` made.
+ *
+ * @param candidate anything
+ * @example isCalculation(42) // false
+ */
+export function isCalculation<T>(candidate: T): candidate is AnyCalculation & T {
+  return typeof candidate === "function" && Object.hasOwn(candidate, "declaration");
 }
 
 /** Frozen with all that hangs on it: a program that changed a declaration would change every later answer. */

@@ -79,7 +79,7 @@ describe.each(calculations)("%s", (_name, calculation) => {
           return;
         }
         const unit = typeof answer === "number" ? null : unitOf(answer as Quantity<string>);
-        const { units, columns } = plainRow(input);
+        const { units, columns } = plainRow(input, declaration);
         const column = forColumns(calculation as never, units, unit)(columns);
         const exact = unit === null ? (answer as number) : (answer as Quantity<string>).in(unit);
         // No warp has ten million ends; past them a residue of doubles and a true fraction look alike to the guard.
@@ -99,7 +99,8 @@ describe.each(calculations)("%s", (_name, calculation) => {
         path: [field],
         received: "nothing",
       });
-      const bad: unknown[] = [null, "3", {}, [], true, Number.NaN, Number.POSITIVE_INFINITY, -1, () => 3, Symbol("x")];
+      const bad: unknown[] = [null, "3", {}, true, Number.NaN, Number.POSITIVE_INFINITY, -1, () => 3, Symbol("x")];
+      if (!input.mayBeEmpty) bad.push([]);
       if (input.what === "whole") bad.push(2.5, 2 ** 60);
       for (const value of bad) {
         const refusal = refusalOf(() => calculation({ ...sample, [field]: value }));

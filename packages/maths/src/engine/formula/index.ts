@@ -1,5 +1,5 @@
-export { calculation, declarationOf } from "./calculation.js";
-export type { Calculation, Declared, ReportStep, Source } from "./declaration.js";
+export { calculation, declarationOf, isCalculation } from "./calculation.js";
+export type { AnyCalculation, Calculation, Declared, ReportStep, Source } from "./declaration.js";
 export { dimensionsOf } from "./dimensions.js";
 export type { Powers } from "./dimensions.js";
 export { stepsOf } from "./evaluate.js";
@@ -12,7 +12,9 @@ export {
   atLeastZero,
   listOf,
   loss,
+  noneOrMore,
   oneOf,
+  partsToo,
   plainNumber,
   positive,
   positiveEither,

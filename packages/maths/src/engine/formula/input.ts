@@ -23,6 +23,10 @@ export interface Input<T> {
   readonly example: string;
   readonly range: Range;
   readonly member: Input<unknown> | null;
+  /** Set where a number counts things, and is no coefficient of a rule. */
+  readonly isCount?: true;
+  /** Set where a list may have no members. */
+  readonly mayBeEmpty?: true;
   readonly type?: T | undefined;
 }
 
@@ -106,6 +110,15 @@ export function plainNumber(noun: string, meaning: string): Input<number> {
   return { ...plain, what: "number", noun, meaning, example: "12.5", range: { ...anything, above: 0 } };
 }
 
+/** A number of things, of which one may be there in part: one and a half cones. */
+export function partsToo(
+  noun: string,
+  meaning: string,
+  bounds: { readonly atLeast: number } | null = null,
+): Input<number> {
+  return { ...plainNumber(noun, meaning), ...(bounds && { range: { ...anything, ...bounds } }), isCount: true };
+}
+
 /** A quantity above zero of either of two kinds. */
 export function positiveEither<A extends Quantity<string>, B extends Quantity<string>>(
   first: Kind<A>,
@@ -126,6 +139,11 @@ export function oneOf<W extends string>(words: readonly W[], meaning: string): I
 /** One or more of the same kind. */
 export function listOf<T>(member: Input<T>): Input<readonly T[]> {
   return { ...member, what: "list", example: `[${member.example}]`, member } as Input<readonly T[]>;
+}
+
+/** Any number of the same kind, or none: their sum is then nothing. */
+export function noneOrMore<T>(member: Input<T>): Input<readonly T[]> {
+  return { ...listOf(member), mayBeEmpty: true };
 }
 
 /** A unit the answer is wanted in. */

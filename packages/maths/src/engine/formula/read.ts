@@ -1,10 +1,12 @@
-import { Decimal, decimalFrom } from "../numbers.js";
-import { described, genuineUnit, isUnit } from "../quantity/index.js";
+import { decimalFrom } from "../numbers.js";
+import type { Decimal } from "../numbers.js";
+import { decimalOf, described, genuineUnit, isUnit } from "../quantity/index.js";
 import type { Quantity, Unit } from "../quantity/index.js";
 import { inPlace, QuantityError } from "../refusal.js";
 import type { Place, Refusal } from "../refusal.js";
 import { mixedCurrencies, unevenLists } from "./agreement.js";
-import type { Input, Range } from "./input.js";
+import type { Input } from "./input.js";
+import { outside } from "./outside.js";
 import { limitsOf, remedyFor, wanted } from "./wanted.js";
 
 /** An input as read: quantities keep their unit. */
@@ -14,16 +16,6 @@ export type Read =
   | { readonly what: "unit"; readonly unit: Unit<string> }
   | { readonly what: "word"; readonly word: string }
   | { readonly what: "list"; readonly members: readonly Read[] };
-
-/** The first thing wrong with a number for a range, in words; null when it lies inside. */
-export function outside(value: Decimal, { atLeast, above, below, atMost }: Range, percent: boolean): string | null {
-  const bound = (limit: number): string => (percent ? `${String(limit * 100)} %` : String(limit));
-  if (atLeast !== null && value.lt(atLeast)) return `${bound(atLeast)} or more`;
-  if (above !== null && value.lte(above)) return `more than ${bound(above)}`;
-  if (below !== null && value.gte(below)) return `less than ${bound(below)}`;
-  if (atMost !== undefined && value.gt(atMost)) return `no more than ${bound(atMost)}`;
-  return null;
-}
 
 /** Refuses one input: the code, the range in words where that is what is wrong, and another remedy where there is one. */
 type Refuse = (code: Refusal["code"], range?: string, remedy?: string) => null;
@@ -36,8 +28,8 @@ function readQuantity(input: Input<unknown>, given: unknown, refuse: Refuse): Re
     return refuse("copied-quantity", "", "A copy is only data: read it back with quantityFrom(data, [units]).");
   }
   if (unit.dimension !== input.dimension && unit.dimension !== input.orDimension) return refuse("wrong-kind");
-  const value = new Decimal((given as Quantity<string>).value);
-  const wrong = outside(value.times(unit.scale[0]).div(unit.scale[1]), input.range, unit.symbol === "%");
+  const value = decimalOf(given as Quantity<string>);
+  const wrong = outside(value, unit, input.range, unit.symbol === "%");
   return wrong === null ? { what: "quantity", value, unit } : refuse("out-of-range", ` of ${wrong}`, "");
 }
 
@@ -48,7 +40,7 @@ function readNumber({ what, range }: Input<unknown>, given: unknown, refuse: Ref
   const value = decimalFrom(given);
   const most = what === "whole" ? Number.MAX_SAFE_INTEGER : 1e60;
   if (value === null || Math.abs(given) > most) return refuse("out-of-range", `, no more than ${String(most)}`, "");
-  const wrong = outside(value, range, false);
+  const wrong = outside(value, null, range, false);
   return wrong === null ? { what: "number", value } : refuse("out-of-range", `, ${wrong}`, "");
 }
 
@@ -71,12 +63,37 @@ function readOne(place: Place, input: Input<unknown>, given: unknown, faults: Re
     if (typeof given === "string" && input.words?.includes(given) === true) return { what: "word", word: given };
     return refuse(typeof given === "string" ? "unknown-word" : "wrong-kind");
   }
-  const { member } = input;
+  const { member, mayBeEmpty = false } = input;
   if (member === null || !Array.isArray(given)) return refuse("wrong-kind");
-  if (given.length === 0) return refuse("empty");
+  if (given.length === 0 && !mayBeEmpty) return refuse("empty");
   const members = Array.from(given, (one: unknown, at) => readOne([...place, at], member, one, faults));
   const fitting = members.filter((one) => one !== null);
   return fitting.length === members.length ? { what: "list", members: fitting } : null;
+}
+
+/** What is so of the inputs of a formula whatever is given for them. */
+interface Fields {
+  readonly each: readonly (readonly [field: string, input: Input<unknown>])[];
+  /** Whether there are lists to go together, and money to be of one currency. */
+  readonly hasLists: boolean;
+  readonly hasMoney: boolean;
+  /** Whether a plain number stands among them, with a residue of doubles in it. */
+  readonly hasPlain: boolean;
+}
+
+const known = /* @__PURE__ */ new WeakMap<object, Fields>();
+
+/** Worked out once. */
+export function fieldsOf(inputs: Readonly<Record<string, Input<unknown>>>): Fields {
+  let fields = known.get(inputs);
+  if (fields === undefined) {
+    const each = Object.entries(inputs);
+    const hasLists = each.some(([, { what }]) => what === "list");
+    const hasMoney = each.some(([, input]) => input.dimension === "money" || input.orDimension === "money");
+    const hasPlain = each.some(([, { what }]) => what === "number");
+    known.set(inputs, (fields = { each, hasLists, hasMoney, hasPlain }));
+  }
+  return fields;
 }
 
 /** Reads every input or refuses all that is wrong in one error; the place is the function's, or that of a part of its input. */
@@ -91,24 +108,25 @@ export function readInputs(
   const read = new Map<string, Read>();
   const isRecord = typeof given === "object" && given !== null && !Array.isArray(given);
   const record = (isRecord ? given : {}) as Readonly<Record<string, unknown>>;
-  for (const [field, input] of Object.entries(inputs)) {
+  const { each, hasLists, hasMoney } = fieldsOf(inputs);
+  for (const [field, input] of each) {
     const one = readOne([...place, field], input, Object.hasOwn(record, field) ? record[field] : undefined, faults);
     if (one !== null) read.set(field, one);
   }
-  const known = Object.keys(inputs);
   for (const field of Object.keys(record)) {
-    if (Object.hasOwn(inputs, field)) continue;
+    if (read.has(field) || Object.hasOwn(inputs, field)) continue;
+    const candidates = Object.keys(inputs);
     faults.push({
       code: "unknown-field",
       ...inPlace([...place, field]),
-      expected: `only ${known.join(", ")}`,
+      expected: `only ${candidates.join(", ")}`,
       received: described(record[field]),
       remedy: "Leave the field out, or correct its name.",
-      params: { candidates: known },
+      params: { candidates },
     });
   }
-  if (lists === "together") faults.push(...unevenLists(place, read));
-  faults.push(...mixedCurrencies(place, read));
+  if (hasLists && lists === "together") faults.push(...unevenLists(place, read));
+  if (hasMoney) faults.push(...mixedCurrencies(place, read));
   const [first, ...others] = faults;
   if (first !== undefined) throw new QuantityError(first, ...others);
   return read;

@@ -2,8 +2,8 @@ import type { FaultParams } from "../refusal.js";
 import type { Input } from "./input.js";
 
 /** What an input wants, in words; a range stands before the meaning. */
-export function wanted({ what, noun, meaning, member }: Input<unknown>, range = ""): string {
-  if (member !== null) return `a list of at least one, each ${wanted(member)}`;
+export function wanted({ what, noun, meaning, member, mayBeEmpty }: Input<unknown>, range = ""): string {
+  if (member !== null) return `a list${mayBeEmpty === true ? "" : " of at least one"}, each ${wanted(member)}`;
   if (what === "number") return `a number (${noun}, ${meaning})${range}`;
   return `${what === "whole" ? "a whole number of " : ""}${noun}${range} (${meaning})`;
 }

@@ -3,7 +3,8 @@ import type { Decimal as DecimalNumber } from "../numbers.js";
 import { QuantityError } from "../refusal.js";
 import type { Place } from "../refusal.js";
 import { described } from "./described.js";
-import { decimalIn, makeQuantity, requireSameDimension, unitOf } from "./quantity.js";
+import { requireSameDimension } from "./genuine.js";
+import { decimalIn, decimalOf, makeQuantity, ownUnit } from "./quantity.js";
 import type { Quantity } from "./quantity.js";
 import type { Unit } from "./unit.js";
 
@@ -16,10 +17,10 @@ function inFirstUnit(
   b: Quantity<string>,
   where: Place,
 ): readonly [Unit<string>, DecimalNumber, DecimalNumber] {
-  const unit = unitOf(a, where);
-  const other = unitOf(b, where);
+  const unit = ownUnit(a, where);
+  const other = ownUnit(b, where);
   requireSameDimension(unit, other, where);
-  return [unit, new Decimal(a.value), kept(decimalIn(b, other, unit))];
+  return [unit, decimalOf(a), unit === other ? decimalOf(b) : kept(decimalIn(b, other, unit))];
 }
 
 /**
@@ -31,7 +32,7 @@ function inFirstUnit(
  * @example inUnit(inches(36), yards).value // "1"
  */
 export function inUnit<D extends string>(quantity: Quantity<D>, unit: Unit<D>): Quantity<D> {
-  const own = unitOf(quantity, ["inUnit", "quantity"]);
+  const own = ownUnit(quantity, ["inUnit", "quantity"]);
   requireSameDimension(own, unit, ["inUnit", "unit"]);
   return makeQuantity(unit, kept(decimalIn(quantity, own, unit)));
 }
@@ -45,8 +46,8 @@ export function inUnit<D extends string>(quantity: Quantity<D>, unit: Unit<D>): 
  * @example sum(feet(2), inches(6)).value // "2.5"
  */
 export function sum<D extends string>(first: Quantity<D>, ...others: readonly NoInfer<Quantity<D>>[]): Quantity<D> {
-  const unit = unitOf(first, ["sum", "first"]) as Unit<D>;
-  let total = new Decimal(first.value);
+  const unit = ownUnit(first, ["sum", "first"]) as Unit<D>;
+  let total = decimalOf(first);
   for (const other of others) total = total.plus(inFirstUnit(first, other, ["sum", "others"])[2]);
   return makeQuantity(unit, total);
 }
@@ -73,7 +74,7 @@ export function difference<D extends string>(from: Quantity<D>, taken: NoInfer<Q
  * @example times(inches("10.5"), 6).value // "63"
  */
 export function times<D extends string>(quantity: Quantity<D>, factor: number | string): Quantity<D> {
-  const unit = unitOf(quantity, ["times", "quantity"]) as Unit<D>;
+  const unit = ownUnit(quantity, ["times", "quantity"]) as Unit<D>;
   const by = decimalFrom(factor);
   if (by === null) {
     throw new QuantityError({
@@ -85,7 +86,7 @@ export function times<D extends string>(quantity: Quantity<D>, factor: number | 
       remedy: "Two quantities are not multiplied here: use a calculation of the handbook.",
     });
   }
-  return makeQuantity(unit, new Decimal(quantity.value).times(by));
+  return makeQuantity(unit, decimalOf(quantity).times(by));
 }
 
 /**
@@ -98,8 +99,8 @@ export function times<D extends string>(quantity: Quantity<D>, factor: number | 
  */
 export function ratio<D extends string>(over: Quantity<D>, under: NoInfer<Quantity<D>>): number {
   const where: Place = ["ratio", "under"];
-  const upper = unitOf(over, ["ratio", "over"]);
-  const lower = unitOf(under, where);
+  const upper = ownUnit(over, ["ratio", "over"]);
+  const lower = ownUnit(under, where);
   requireSameDimension(upper, lower, where);
   const divisor = new Decimal(under.value).times(lower.scale[0]).times(upper.scale[1]);
   if (divisor.isZero()) {

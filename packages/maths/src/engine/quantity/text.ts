@@ -2,8 +2,10 @@ import { Decimal, decimalText, EXACT_STEP, kept, rounded, shown } from "../numbe
 import type { Rounding } from "../numbers.js";
 import { inPlace, QuantityError } from "../refusal.js";
 import { described, PERCENT } from "./described.js";
+import { factorBetween, timesFactor } from "./factor.js";
 import { withMarks } from "./marks.js";
-import { decimalIn, requireSameDimension, unitOf } from "./quantity.js";
+import { requireSameDimension } from "./genuine.js";
+import { ownUnit } from "./quantity.js";
 import type { Quantity } from "./quantity.js";
 import { fractionText, roundingFrom, stepFrom } from "./step-text.js";
 import type { Unit } from "./unit.js";
@@ -96,13 +98,13 @@ function partsText(value: Decimal, units: readonly Unit<string>[], smallest: Uni
 
 /** A quantity as a person would write it: six figures in its own unit where no option says otherwise. */
 export function quantityText(quantity: Quantity<string>, options?: TextOptions): string {
-  const own = unitOf(quantity, ["asText", "quantity"]);
+  const own = ownUnit(quantity, ["asText", "quantity"]);
   const wanted = options === undefined ? {} : optionsFrom(options);
   const asked: unknown = wanted.unit ?? own;
   const units = (Array.isArray(asked) ? asked : [asked]) as readonly Unit<string>[];
   for (const unit of units) requireSameDimension(own, unit, ["asText", "unit"]);
   const smallest = units.at(-1) ?? refuse("unit", "wrong-kind", "a unit, or some from large to small", asked);
-  const value = kept(decimalIn(quantity, own, smallest));
+  const value = kept(timesFactor(new Decimal(quantity.value), factorBetween(own, smallest)));
   if (units.length > 1) return partsText(value, units, smallest, wanted);
   return [numberText(value, wanted), smallest.symbol, PERCENT.get(own.dimension)].filter(Boolean).join(" ");
 }

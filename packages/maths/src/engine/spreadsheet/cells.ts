@@ -30,6 +30,8 @@ const FUNCTIONS: Readonly<Record<Unary, (inside: string) => string>> = {
   roundUp: (inside) => `-INT(-ROUND(${inside},9))`,
   roundDown: (inside) => `INT(ROUND(${inside},9))`,
   nearest: (inside) => `INT(ROUND(${inside},9)+0.5)`,
+  // Not over a list: MAX would give the largest of all members.
+  orNothing: (inside) => `MAX(0,${inside})`,
 };
 
 /** A tree as a cell writes it, its names put where they stand. */

@@ -91,7 +91,7 @@ describe("slips that no numbers tell apart", () => {
 
 /** The first problem that can be made of a calculation, from random inputs and at few or more decimals. */
 function made(calculation: (typeof calculations)[number][1]): Problem<unknown, string> | null {
-  for (const own of fc.sample(validInput(calculation), { numRuns: 2, seed: 3 })) {
+  for (const own of fc.sample(validInput(calculation), { numRuns: 3, seed: 3 })) {
     for (const decimals of [4]) {
       try {
         const answer = calculation(own) as number | Quantity<string>;
@@ -128,6 +128,6 @@ describe("of the whole handbook", () => {
         }).toEqual({ name, answer, named: true, others: [] });
       }
     }
-    expect(not.length).toBeLessThanOrEqual(sample.length * 0.15);
+    expect(not.length, not.join()).toBeLessThanOrEqual(sample.length * 0.15);
   });
 });

@@ -58,7 +58,8 @@ describe("what a sum of the tie-on wants and does not get is named, with what it
         "knotsThroughHeddles({ eyeWidth }): a length (of the eye, measured)",
         "knotsThroughHeddles({ eyeHeight }): a length (of the eye, measured)",
         'knotsThroughHeddles({ eye }): "metal" or "cord" (what the eye is made of)',
-        "knotsThroughHeddles({ diameter }): a length (across the thicker of the two threads, pressed together)",
+        "knotsThroughHeddles({ oldDiameter }): a length (across the thickest old thread, pressed together)",
+        "knotsThroughHeddles({ newDiameter }): a length (across the thickest new thread, pressed together)",
         `knotsThroughHeddles({ knot }): ${KNOTS}`,
       ],
     ],
@@ -67,8 +68,9 @@ describe("what a sum of the tie-on wants and does not get is named, with what it
       { space: millimetres(0) },
       [
         "knotsThroughReed({ space }): a length of more than 0 (free in one dent)",
-        "knotsThroughReed({ oldDiameter }): a length (across the old thread, pressed together)",
-        "knotsThroughReed({ newDiameter }): a length (across the new thread, pressed together)",
+        "knotsThroughReed({ oldDiameter }): a length (across the thickest old thread, pressed together)",
+        "knotsThroughReed({ newDiameter }): a length (across the thickest new thread, pressed together)",
+        "knotsThroughReed({ endsInDent }): a whole number of ends in a dent (of the thickest new yarn, where there are most)",
         `knotsThroughReed({ knot }): ${KNOTS}`,
       ],
     ],
@@ -82,18 +84,20 @@ describe("what a sum of the tie-on wants and does not get is named, with what it
     ],
     [
       miscountAtEdge,
-      { planned: [0, 24], lastRight: 2, foundAt: 3, oldLeft: -1, newLeft: -1 },
+      { planned: [0, 24], lastRight: 2, foundAt: 3, oldSeen: -1, newSeen: -1, countedRight: [0], countedOdd: [3] },
       [
         "miscountAtEdge({ planned[0] }): a whole number of ends, 1 or more (of one group, as planned)",
         "miscountAtEdge({ lastRight }): a whole number of groups, no more than 1 (up to the last edge that agreed)",
         "miscountAtEdge({ foundAt }): a whole number of groups, no more than 2 (up to the edge with ends left over)",
-        "miscountAtEdge({ oldLeft }): a whole number of ends, 0 or more (of the old warp without a partner)",
-        "miscountAtEdge({ newLeft }): a whole number of ends, 0 or more (of the new warp without a partner)",
+        "miscountAtEdge({ oldSeen }): a whole number of ends, 0 or more (of the old warp seen left at the edge)",
+        "miscountAtEdge({ newSeen }): a whole number of ends, 0 or more (of the new warp seen left at the edge)",
+        "miscountAtEdge({ countedRight[0] }): a whole number of groups, 1 or more (by number, that were counted right)",
+        "miscountAtEdge({ countedOdd[0] }): a whole number of groups, no more than 2 (by number, that were counted odd)",
       ],
     ],
     [
       miscountAtEdge,
-      { planned: [24, 24], lastRight: -1, foundAt: 0, oldLeft: 1, newLeft: 0 },
+      { planned: [24, 24], lastRight: -1, foundAt: 0, oldSeen: 1, newSeen: 0, countedRight: [], countedOdd: [] },
       [
         "miscountAtEdge({ lastRight }): a whole number of groups, 0 or more (up to the last edge that agreed)",
         "miscountAtEdge({ foundAt }): a whole number of groups, 1 or more (up to the edge with ends left over)",
@@ -101,13 +105,13 @@ describe("what a sum of the tie-on wants and does not get is named, with what it
     ],
     [
       miscountAtEdge,
-      { planned: [24, 24], lastRight: 1, foundAt: 1, oldLeft: 1, newLeft: 0 },
+      { planned: [24, 24], lastRight: 1, foundAt: 1, oldSeen: 1, newSeen: 0, countedRight: [], countedOdd: [] },
       ["miscountAtEdge({ foundAt }): a group after the last that agreed"],
     ],
     [
       miscountAtEdge,
-      { planned: [24, 24], lastRight: 1, foundAt: 2, oldLeft: 0, newLeft: 0 },
-      ["miscountAtEdge({ oldLeft }): ends without a partner"],
+      { planned: [24, 24], lastRight: 1, foundAt: 2, oldSeen: 0, newSeen: 0, countedRight: [], countedOdd: [] },
+      ["miscountAtEdge({ newSeen }): ends of one warp left over"],
     ],
     [
       wasteByKnots,

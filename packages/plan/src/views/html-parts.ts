@@ -1,0 +1,149 @@
+import type { Block, Inline, Line, Manner, Says, Table } from "./block.js";
+import { html } from "./markup.js";
+import type { Markup } from "./markup.js";
+import { HATCHES } from "./signs.js";
+import type { Signs } from "./signs.js";
+
+/** The hatches, to be put into a page once. */
+export const hatchPatterns: Markup = html`<svg class="hatches" aria-hidden="true" focusable="false">
+  <defs>
+    ${HATCHES.map(
+      ({ name, lines }) =>
+        html`<pattern id="hatch-${name}" width="8" height="8" patternUnits="userSpaceOnUse">
+          <rect width="8" height="8" fill="#fff" />
+          <path d="${lines}" fill="${name === "black" ? "#000" : "none"}" stroke="#000" stroke-width="1.2" />
+        </pattern>`,
+    )}
+  </defs>
+</svg>`;
+
+/** A yarn by its letter, its hatch and its word. */
+export function colourSign(name: string, signs: Signs): Markup {
+  const sign = signs.get(name);
+  if (sign === undefined) return html`${name}`;
+  return html`<span class="colour"
+    ><b>${sign.letter}</b
+    ><svg class="swatch" viewBox="0 0 32 24" aria-hidden="true" focusable="false">
+      <rect x="1" y="1" width="30" height="22" fill="url(#hatch-${sign.hatch})" stroke="#000" stroke-width="1.5" />
+    </svg>
+    <span>${name}</span></span
+  >`;
+}
+
+function inline(part: Inline, signs: Signs): Markup {
+  if (typeof part !== "object") return html`${part}`;
+  if ("yarn" in part) return colourSign(part.yarn, signs);
+  return html`<input type="text" aria-label="${part.blank}" />`;
+}
+
+export function line(parts: Line, signs: Signs): readonly Markup[] {
+  return parts.map((part) => inline(part, signs));
+}
+
+const tick: Markup = html`<input type="checkbox" aria-label="done" />`;
+
+const MARKED: Readonly<Partial<Record<Manner, string>>> = {
+  MUST: "MUST",
+  CHECK: "CHECK",
+  ASK: "ASK",
+  WAITS: "WAITS",
+  caution: "Caution.",
+};
+
+export function said({ as, says }: Says, signs: Signs): Markup {
+  if (as === "step") return html`<p class="step">${tick}<span>${line(says, signs)}</span></p>`;
+  const mark = MARKED[as];
+  const marked = mark === undefined ? html`` : html`<span class="mark">${mark}</span> `;
+  return html`<p class="${as === "caution" ? "caution" : "said"}">${marked}${line(says, signs)}</p>`;
+}
+
+function isNumber(cell: Line | undefined): boolean {
+  return cell?.length === 1 && typeof cell[0] === "number";
+}
+
+function kindOf(cell: Line): string {
+  if (isNumber(cell)) return "number";
+  return cell.some((part) => typeof part === "object" && "yarn" in part) ? "colour-cell" : "words";
+}
+
+/** A table with a caption that is read aloud; on a narrow screen each row is a card. */
+export function tableMarkup({ caption, read, ticked, heads, rows }: Table, signs: Signs): Markup {
+  const head = (name: string, at: number): Markup =>
+    html`<th scope="col" class="${rows.every(({ cells }) => isNumber(cells[at])) ? "number" : "words"}">${name}</th>`;
+  const tickHead = ticked ? [html`<th scope="col">done</th>`] : [];
+  const tickCell = ticked ? [html`<td class="tick-cell">${tick}</td>`] : [];
+  return html`<table class="${read}">
+    <caption>
+      ${caption}
+    </caption>
+    <thead>
+      <tr>
+        ${[...tickHead, ...heads.map(head)]}
+      </tr>
+    </thead>
+    <tbody>
+      ${rows.map(
+        ({ cells, isEdge }) =>
+          html`<tr class="${isEdge ? "edge" : "within"}">
+            ${[...tickCell, ...cells.map((cell, at) => html`<td class="${kindOf(cell)}" data-head="${heads[at] ?? ""}">${line(cell, signs)}</td>`)]}
+          </tr>`,
+      )}
+    </tbody>
+  </table>`;
+}
+
+/** Lines to fill in. */
+export function blanksMarkup(what: readonly string[]): Markup {
+  const row = (one: string): Markup =>
+    html`<div>
+      <dt>${one}</dt>
+      <dd><input type="text" aria-label="${one}" /></dd>
+    </div>`;
+  return html`<dl>${what.map(row)}</dl>`;
+}
+
+const [WIDE, HIGH] = [1000, 110];
+/** A narrower stripe has no room for its letter; more stripes than these are no picture. */
+const [FOR_A_LETTER, MOST] = [16, 600];
+
+/** The stripes as threads, true to their proportion, with their letters; a blend in bands of its hand. */
+export function pictureMarkup({ stripes }: Extract<Block, { is: "picture" }>, signs: Signs): Markup {
+  const ends = stripes.reduce((total, stripe) => total + stripe.ends, 0);
+  if (stripes.length > MOST || ends === 0) return html``;
+  let before = 0;
+  const drawn = stripes.map(({ yarns, ends: own }) => {
+    const from = (before / ends) * WIDE;
+    const width = (own / ends) * WIDE;
+    before += own;
+    const bands =
+      yarns.length === 1 ? 1 : yarns.length * Math.max(1, Math.min(6, Math.round(width / 8 / yarns.length)));
+    const rects = Array.from({ length: bands }, (_, band) => {
+      const hatch = signs.get(yarns[band % yarns.length] ?? "")?.hatch ?? "level";
+      return html`<rect
+        x="${(from + (band * width) / bands).toFixed(2)}"
+        y="4"
+        width="${(width / bands).toFixed(2)}"
+        height="${HIGH - 34}"
+        fill="url(#hatch-${hatch})"
+        stroke="#000"
+        stroke-width="${bands === 1 ? 1 : 0.3}"
+      />`;
+    });
+    const letters = [...new Set(yarns)].map((yarn) => signs.get(yarn)?.letter ?? "").join("");
+    const letter =
+      width < FOR_A_LETTER * letters.length
+        ? html``
+        : html`<text x="${(from + width / 2).toFixed(2)}" y="${HIGH - 8}" text-anchor="middle">${letters}</text>`;
+    return html`${rects}${letter}`;
+  });
+  return html`<svg
+      class="picture"
+      viewBox="0 0 ${WIDE} ${HIGH}"
+      preserveAspectRatio="none"
+      role="img"
+      aria-label="The stripes, end 1 first"
+    >
+      <g font-size="20" font-family="Arial, Helvetica, sans-serif">${drawn}</g>
+    </svg>
+    <p class="key">${[...signs.keys()].map((name) => colourSign(name, signs))}</p>`;
+}
