@@ -72,12 +72,17 @@ export function inBase(quantity: Quantity<string>): Fraction {
   return BINARY["×"](fractionFrom(quantity.value), [BigInt(over), BigInt(under)]);
 }
 
+function isFraction(value: unknown): value is Fraction {
+  return Array.isArray(value) && value.length === 2 && value.every((one) => typeof one === "bigint");
+}
+
 function numberFrom(value: unknown): Fraction {
+  if (isFraction(value)) return value;
   if (Array.isArray(value)) throw new RangeError("a list within a list");
   return typeof value === "number" ? fractionFrom(String(value)) : inBase(value as Quantity<string>);
 }
 
-/** Every line of a formula in base units; a line whose value is nothing throws NoValue. */
+/** Every line of a formula in base units, of inputs that may be fractions already; a line whose value is nothing throws NoValue. */
 export function linesInFractions(
   { inputs, lines }: Declared,
   input: Readonly<Record<string, unknown>>,
@@ -93,7 +98,7 @@ export function linesInFractions(
         const [amount, { scale }] = of[part];
         known.set(`${name}.${part}`, fraction(BigInt(amount) * BigInt(scale[0] ?? 0), BigInt(scale[1] ?? 0)));
       }
-    } else known.set(name, Array.isArray(value) ? value.map(numberFrom) : numberFrom(value));
+    } else known.set(name, Array.isArray(value) && !isFraction(value) ? value.map(numberFrom) : numberFrom(value));
   }
   for (const { name, tree } of lines) known.set(name, valueOf(tree, known));
   return known;

@@ -6,6 +6,7 @@ const packages = { maths: [], stripes: [], plan: ["maths", "stripes"], sheets: [
 const outside = { maths: ["decimal.js"], stripes: [] };
 const rooms = ["engine", "units", "sources", "handbook", "verification"];
 const parts = [
+  "fault",
   "refusal",
   "numbers",
   "quantity",

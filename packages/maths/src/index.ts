@@ -12,8 +12,8 @@ export {
   unitOf,
 } from "./engine/quantity/index.js";
 export type { Kind, Quantity, TextOptions, Unit, UnitParts } from "./engine/quantity/index.js";
-export { QuantityError } from "./engine/refusal.js";
-export type { Fault, Reading, RefusalCode } from "./engine/refusal.js";
+export { attempt, faultText, isThrumError, QuantityError } from "./engine/refusal.js";
+export type { Fault, FaultParams, FaultPath, Faults, Reading, RefusalCode, ThrumError } from "./engine/refusal.js";
 export { isCalculation } from "./engine/formula/index.js";
 export type { AnyCalculation, Calculation, Declared, ReportStep, Source } from "./engine/formula/index.js";
 export { asHtml, asLatex, asMarkdown, asMathML, asText, explain, inWords } from "./engine/working/index.js";

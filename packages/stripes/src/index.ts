@@ -1,4 +1,4 @@
-export { StripeError, type StripeErrorCode, type StripeFault } from "./refusal/stripe-error.js";
+export { attempt, type Reading, StripeError, type StripeErrorCode, type StripeFault } from "./refusal/stripe-error.js";
 export { type ColourOfEndInput, colourOfEnd } from "./sequence/colour-of-end.js";
 export { edges } from "./sequence/edges.js";
 export { endsPerColour } from "./sequence/ends-per-colour.js";

@@ -1,6 +1,6 @@
 import { parseArgs } from "node:util";
-import { nearName } from "../old/job/near-name.js";
-import { shownText } from "../old/text/clean.js";
+import { nearName } from "../job/near-name.js";
+import { shownText } from "../text/clean.js";
 
 /** The forms a plan can take. */
 export const FORMS = ["text", "json", "html"] as const;
@@ -65,6 +65,7 @@ function asked({ values, positionals }: Given): Asked {
   if (verb === "compare") {
     const [second, ...more] = others;
     if (second === undefined || more.length > 0) return misread("compare takes two job files.");
+    if (job === "-" && second === "-") return misread("Standard input can be read only once.");
     return { verb, jobs: [job, second] };
   }
   if (others.length > 0) return misread("One job file at a time.");

@@ -13,8 +13,8 @@ export type Seen<T> =
 
 /** Reads figures, parts and keys out of a plan's data, or a copy of it. */
 export interface LookUp {
-  see<T>(source: Source<T, string>, row?: Row | null): Seen<T>;
-  rows(scope: string): Seen<readonly Row[]>;
+  readonly see: <T>(source: Source<T, string>, row?: Row | null) => Seen<T>;
+  readonly rows: (scope: string) => Seen<readonly Row[]>;
 }
 
 /** The group and name of what is listed, and the part that makes the rows of each scope. */
@@ -58,26 +58,18 @@ export function lookUpIn(data: { readonly job: object; readonly figures: object 
       if (datum !== undefined) return seenOf(datum as Datum);
       return row === null ? { is: "waiting", needs: [] } : rowsOf(row.scope);
     }
-    switch (node.is) {
-      case "key": {
-        const at = pathIn(node.path, row);
-        const value = valueAt(data.job, at);
-        return value === undefined ? { is: "waiting", needs: [at] } : { is: "there", value };
-      }
-      case "group":
-        return see(node.of, row);
-      case "own":
-        return within(see(node.of, null), row?.index ?? 0, node.field);
-      case "field":
-        return within(see(node.of, row), node.field);
-      case "its": {
-        const rows = rowsOf(node.owner);
-        const owner = rows.is === "there" ? rows.value.find(({ name }) => name === row?.of?.[node.owner]) : undefined;
-        return rows.is === "there" ? see(node.of, owner ?? null) : rows;
-      }
-      default:
-        throw new TypeError(`a view reads what is listed, and keys; not this ${node.is}`);
+    if (node.is === "key") {
+      const at = pathIn(node.path, row);
+      const value = valueAt(data.job, at);
+      return value === undefined ? { is: "waiting", needs: [at] } : { is: "there", value };
     }
+    if (node.is === "group") return see(node.of, row);
+    if (node.is === "own") return within(see(node.of, null), row?.index ?? 0, node.field);
+    if (node.is === "field") return within(see(node.of, row), node.field);
+    if (node.is !== "its") throw new TypeError(`a view reads what is listed, and keys; not this ${node.is}`);
+    const rows = rowsOf(node.owner);
+    if (rows.is !== "there") return rows;
+    return see(node.of, rows.value.find(({ name }) => name === row?.of?.[node.owner]) ?? null);
   }
 
   function rowsOf(scope: string): Seen<readonly Row[]> {

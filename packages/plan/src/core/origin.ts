@@ -15,9 +15,31 @@ export function pathOf(names: Names, node: Node, row: Row | null): Path | null {
   return ["figures", name[0], ...("scope" in node && node.scope !== "plan" && row !== null ? [row.name] : []), name[1]];
 }
 
+/** The list of sources that a named list is, where it went that way. */
+function listTaken(work: Work, node: Node, row: Row | null): Node | null {
+  if ((node.is !== "first" && node.is !== "choice") || node.label !== null) return null;
+  const state = work.stateOf(node, row);
+  const way = state.is === "waiting" ? null : state.way;
+  return way?.is === "these" || way?.is === "joined" ? way : null;
+}
+
+/** The members of a list, each with where it came from. */
+function membersOf(work: Work, names: Names, node: Node, row: Row | null): readonly Origin[] {
+  const origin = originOf(work, names, node, row);
+  if ("list" in origin) return origin.list;
+  const state = work.stateOf(node, row);
+  const members: readonly unknown[] = state.is === "there" && Array.isArray(state.value) ? state.value : [];
+  if ("amount" in origin) return members.map((amount) => ({ amount }));
+  const isWhole = node.is === "key" || pathOf(names, node, row) === null;
+  const path = isWhole ? origin.path : [...origin.path, "value"];
+  return members.map((_, at) => ({ path: [...path, at] }));
+}
+
 /** Where what a source gives came from, once it is there. */
 export function originOf(work: Work, names: Names, node: Node, row: Row | null): Origin {
   const again = (other: Node, at: Row | null): Origin => originOf(work, names, other, at);
+  const way = listTaken(work, node, row);
+  if (way !== null) return originOf(work, names, way, row);
   const path = pathOf(names, node, row);
   if (path !== null) return { path };
   switch (node.is) {
@@ -42,12 +64,7 @@ export function originOf(work: Work, names: Names, node: Node, row: Row | null):
       return { path: [...whole.path, ...(node.of.is === "key" ? [] : ["value"]), node.field] };
     }
     case "joined":
-      return {
-        list: node.lists.flatMap((one) => {
-          const origin = again(one, row);
-          return "list" in origin ? origin.list : [origin];
-        }),
-      };
+      return { list: node.lists.flatMap((one) => membersOf(work, names, one, row)) };
     case "own":
       return { path: [...(pathOf(names, node.of, null) ?? []), "value", row?.index ?? 0, node.field] };
     case "orNone":

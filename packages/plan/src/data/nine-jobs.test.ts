@@ -21,8 +21,9 @@ function apart(value: { readonly value: string } | number | null, numerator: big
   const difference = BigInt(whole + part) * denominator - numerator * scale;
   return Math.abs(Number((difference * 10n ** 40n) / (denominator * scale))) / 1e40;
 }
-const fraction = (value: { readonly value: string } | number | null, n: number, d = 1): void =>
+const fraction = (value: { readonly value: string } | number | null, n: number, d = 1): void => {
   expect(apart(value, BigInt(n), BigInt(d))).toBeLessThan(typeof value === "number" ? 1e-9 : 1e-28);
+};
 
 describe("the nine jobs, reckoned in fractions by programs of their own", () => {
   it("1: the smallest, stripes and sett", () => {

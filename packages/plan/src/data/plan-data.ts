@@ -1,13 +1,13 @@
-import type { Names } from "../core/origin.js";
 import { figureData, partData } from "../core/read-out.js";
 import type { FigureData, PartData } from "../core/read-out.js";
-import { nodeOf } from "../core/source.js";
-import type { Figure, Node, Part } from "../core/source.js";
+import type { Figure, Part } from "../core/source.js";
 import { isRows, work } from "../core/work.js";
 import type { Row, Work } from "../core/work.js";
-import * as groups from "../figures/groups.js";
+import type * as groups from "../figures/groups.js";
 import { PLAN } from "../figures/list.js";
 import type { Job } from "../job/job.js";
+import { LISTED, NAMES, isFigure } from "./listed.js";
+import type { Listed } from "./listed.js";
 
 type Groups = typeof groups;
 
@@ -34,34 +34,36 @@ export interface PlanData {
   readonly figures: PlanFigures;
 }
 
-/** The group, the name and the node of everything on the list. */
-const LISTED: readonly { readonly group: string; readonly name: string; readonly node: Node }[] = Object.entries(
-  groups,
-).flatMap(([group, figures]) => Object.entries(figures).map(([name, one]) => ({ group, name, node: nodeOf(one) })));
+type Read = FigureData<unknown> | PartData<unknown>;
 
-/** The names by which figures are told. */
-export const NAMES: Names = new Map(LISTED.map(({ group, name, node }) => [node, [group, name]]));
+function dataOf(at: Work, listed: Listed, row: Row | null): Read {
+  return isFigure(listed) ? figureData(at, NAMES, listed.node, row) : partData(at, listed.node, row);
+}
 
-function dataOf(at: Work, node: Node, row: Row | null): FigureData<unknown> | PartData<unknown> {
-  return "label" in node && node.label !== null ? figureData(at, NAMES, node, row) : partData(at, node, row);
+/** Those of one group by their names; from entries, as a yarn may be called `__proto__`. */
+function groupData(at: Work, figures: readonly Listed[], row: Row | null): Readonly<Record<string, Read>> {
+  return Object.fromEntries(figures.map((listed) => [listed.name, dataOf(at, listed, row)]));
+}
+
+/** The groups of the list are what the type says: a test holds them together. */
+function areFigures(read: object): read is PlanFigures {
+  return Object.keys(read).length > 0;
 }
 
 /** All figures and parts of a plan being worked out. */
-export function figuresOf(at: Work): PlanFigures {
-  const read: Record<string, Record<string, unknown>> = {};
-  for (const { group, name, node } of LISTED) {
-    const figures = (read[group] ??= {});
-    const scope = "scope" in node ? node.scope : "plan";
-    if (scope === "plan") figures[name] = dataOf(at, node, null);
-    else {
-      const rows = at.rowsOf(scope);
-      for (const row of isRows(rows) ? rows : []) {
-        const own = (figures[row.name] ??= {}) as Record<string, unknown>;
-        own[name] = dataOf(at, node, row);
-      }
-    }
-  }
-  return read as unknown as PlanFigures;
+function figuresOf(at: Work): PlanFigures {
+  const groups = new Map<string, readonly Listed[]>();
+  for (const listed of LISTED) groups.set(listed.group, [...(groups.get(listed.group) ?? []), listed]);
+  const read = [...groups].map(([group, figures]): readonly [string, object] => {
+    const scope = figures[0]?.scope ?? "plan";
+    if (scope === "plan") return [group, groupData(at, figures, null)];
+    const rows = at.rowsOf(scope);
+    const known = isRows(rows) ? rows : [];
+    return [group, Object.fromEntries(known.map((row) => [row.name, groupData(at, figures, row)]))];
+  });
+  const figures: object = Object.fromEntries(read);
+  if (!areFigures(figures)) throw new RangeError("no figure is listed");
+  return figures;
 }
 
 /** Works out all that a job gives. */

@@ -28,6 +28,8 @@ import { heddlesTogether } from "../parts/heddles-together.js";
 import type { HeddlesTogether } from "../parts/heddles-together.js";
 import { isWhole } from "../parts/laid-heddles.js";
 import { NOTHING_ADDED, atSides, stepOf } from "../parts/sides.js";
+import { waysToAdd } from "../parts/ways-to-add.js";
+import type { WayToAdd } from "../parts/ways-to-add.js";
 import { tableAfresh, tableTied } from "../parts/table.js";
 import type { AtSides, Paired, Table } from "../parts/table.js";
 import { standing } from "./join.js";
@@ -79,7 +81,12 @@ export const stripes: Part<Laid<LaidStripe>> = partBy(written, {
   closed: closedStripes,
   open: partBy(standing, { tied: firstOf(inPlaces, inWidth), afresh: inWidth }),
 });
-export const endsOfStripes: Figure<number> = counted("ends of the stripes", { stripes }, (given) => given.stripes.size);
+export const endsOfStripes: Figure<number> = counted(
+  "ends of the stripes",
+  { stripes },
+  (given) => given.stripes.size,
+  "SUM(stripe_ends)",
+);
 /** Those of the stripes; without stripes the places of the old warp. */
 export const ends: Figure<number> = first("ends", endsOfStripes, places);
 
@@ -88,13 +95,17 @@ export const ends: Figure<number> = first("ends", endsOfStripes, places);
 /** How it is known what is added or dropped at the sides. */
 export const sidesBy: Figure<"none" | "as asked" | "heddle by heddle"> = counted(
   "ends at the sides",
-  { ends, places, loom: orNone(job.loom.threading, none), cloth: orNone(job.cloth.threading, none) },
-  (given) =>
-    isWhole(given.loom) && isWhole(given.cloth)
-      ? "heddle by heddle"
-      : given.ends === given.places
-        ? "none"
-        : "as asked",
+  {
+    ends,
+    places: orNone(places, none),
+    loom: orNone(job.loom.threading, none),
+    cloth: orNone(job.cloth.threading, none),
+  },
+  (given) => {
+    if (given.places === null) return "none";
+    if (isWhole(given.loom) && isWhole(given.cloth)) return "heddle by heddle";
+    return given.ends === given.places ? "none" : "as asked";
+  },
 );
 /** The threadings of cloth and loom, both written whole, laid together. */
 export const together: Part<HeddlesTogether> = part(
@@ -124,6 +135,21 @@ export const sides: Part<AtSides> = partBy(sidesBy, {
   "as asked": sidesAsked,
   "heddle by heddle": sidesTogether,
 });
+/** The three ways to add them, side by side. */
+export const ways: Part<readonly WayToAdd[]> = part(
+  {
+    threads: job.oldWarp.ends,
+    ...found,
+    ends,
+    places,
+    step,
+    threading: job.loom.threading,
+    sley: orNone(job.loom.sley.places, none),
+    room: orNone(group(job.loom.room), none),
+  },
+  ({ threads, faults, ends: wanted, places: there, room, ...given }) =>
+    waysToAdd({ oldWarp: { threads, faults }, more: wanted - there, room: room ?? {}, ...given }),
+);
 const allAfter = part({ ends, places }, (given) => ({ before: 0, after: given.ends - given.places }));
 /** Until the sides are known, as if all stood after the last. */
 export const sidesSoFar: Part<AtSides> = firstOf(sides, allAfter);

@@ -26,7 +26,7 @@ function systemOf(name: string): CountSystem {
   const { code, remedy } = system.faults[0] ?? { code: "unknown-unit", remedy: "" };
   throw new Unreadable(
     code === "ambiguous" ? remedy : "Which system of counts? Write such as cotton, worsted, linen, metric, tex.",
-    code,
+    code === "ambiguous" ? code : "unknown-unit",
     "a count of a known system",
     `"${name}"`,
   );

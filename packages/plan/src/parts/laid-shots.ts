@@ -34,7 +34,14 @@ interface Given {
 }
 
 function refuse(expected: string, received: string): never {
-  throw new QuantityError({ code: "out-of-range", where: "weft", expected, received, remedy: "" });
+  throw new QuantityError({
+    code: "out-of-range",
+    function: "laidShots",
+    path: ["stripes"],
+    expected,
+    received,
+    remedy: "",
+  });
 }
 
 /** A length of a stripe at weaving tension. */

@@ -18,6 +18,7 @@ export function handOf({ yarns, order }: Hand): Hand {
 /** One hand or another: of several yarns in no order either may come first. */
 export function isSameHand(one: Hand, other: Hand): boolean {
   if (one.order !== other.order || one.yarns.length !== other.yarns.length) return false;
+  if (one.yarns.length === 1) return one.yarns[0] === other.yarns[0];
   const sorted = ({ yarns, order }: Hand): readonly string[] => (order === undefined ? inOrder(yarns) : yarns);
   const [these, those] = [sorted(one), sorted(other)];
   return these.every((yarn, at) => yarn === those[at]);

@@ -40,7 +40,7 @@ export interface Laid<LaidRun> {
 const MOST = 1_000_000;
 
 function refuse(expected: string, received: string): never {
-  throw new QuantityError({ code: "out-of-range", where: "laid", expected, received, remedy: "" });
+  throw new QuantityError({ code: "out-of-range", function: "laid", path: ["list"], expected, received, remedy: "" });
 }
 
 function isRepeat<Run>(item: Run | Repeated<Run> | Mirrored<Run>): item is Repeated<Run> {

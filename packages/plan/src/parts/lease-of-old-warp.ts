@@ -20,7 +20,7 @@ export interface OldLease {
 /** Two lifts that raise alternate old ends as they are threaded, those on another shaft too; a pair counts as one. */
 export function leaseOfOldWarp(oldWarp: OldWarpFound, threading: Runs<Threaded>): OldLease {
   const table = tableTied(oldWarp, NOTHING_ADDED);
-  const { shafts, sharing } = shaftsOf(threading, table, oldWarp.faults);
+  const { shafts, sharing, repeat } = shaftsOf(threading, table, oldWarp.faults);
   const shared = new Set(sharing);
   const [threaded, ends, floating]: [number[], number[], number[]] = [[], [], []];
   // Of a pair in one heddle one thread is enough, whichever is there.
@@ -37,7 +37,18 @@ export function leaseOfOldWarp(oldWarp: OldWarpFound, threading: Runs<Threaded>)
   });
   if (threaded.length === 0) return { lifts: null, together: [], floating };
   const most = threaded.reduce((so, shaft) => Math.max(so, shaft), 1);
-  const { lifts, together } = leaseLifts({ shafts: most, parts: [{ threading: threaded, times: 1 }] });
+  const { lifts, together } = leaseLifts({ shafts: most, parts: partsOf(threaded, repeat) });
   const named = together.map(([end, next]) => [ends[end - 1] ?? 0, ends[next - 1] ?? 0] as const);
   return { lifts, together: named, floating };
+}
+
+/** A threading over and over is told by its repeat; any other end by end. */
+function partsOf(threaded: readonly number[], repeat: number) {
+  const isRepeat = repeat > 0 && threaded.every((shaft, at) => at < repeat || shaft === threaded[at - repeat]);
+  const times = isRepeat ? Math.floor(threaded.length / repeat) : 0;
+  const [one, rest] = [threaded.slice(0, repeat), threaded.slice(times * repeat)];
+  return [
+    ...(times > 0 ? [{ threading: one, times }] : []),
+    ...(rest.length > 0 ? [{ threading: rest, times: 1 }] : []),
+  ];
 }

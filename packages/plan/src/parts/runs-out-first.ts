@@ -1,3 +1,5 @@
+import { waits } from "../core/waits.js";
+
 /** The yarn that allows the fewest pieces. */
 export interface RunsOut {
   readonly yarn: string;
@@ -10,5 +12,6 @@ export function runsOutFirst(given: {
   readonly allowed: readonly number[];
 }): RunsOut {
   const all = given.names.map((yarn, at) => ({ yarn, allowed: given.allowed[at] ?? 0 }));
+  if (all.length === 0) return waits("stripes");
   return all.reduce((first, one) => (one.allowed < first.allowed ? one : first));
 }

@@ -80,6 +80,8 @@ export function shaftsOf(
   const { isBare, repeat } = threading;
   const placeInRepeat: number[] = [];
   let [jumped, position, last] = [0, -addedBefore(table.stretches) - 1, "not known" as Hangs];
+  // Whether the heddle of a pair already holds a new end: its first place may be left empty.
+  let isTaken = false;
   eachPlace(table.stretches, (place) => {
     const { standing, newEnd, oldEnd, oldPlace } = place;
     const isMade = standing === "mended" || standing === "left out";
@@ -96,14 +98,16 @@ export function shaftsOf(
         : threading.at(position);
     const found = isMade && place.shaft !== null ? place.shaft : byThreading;
     if (standing !== "second on one knot" && place.places > 0) last = elsewhere.get(oldEnd ?? 0) ?? found;
+    if (oldPlace !== null && !threading.sharesBefore(position)) isTaken = false;
     if (!takesNewEnd(place) || newEnd === null) return;
     shafts.push(last);
     if (isBare) placeInRepeat.push((((position % repeat) + repeat) % repeat) + 1);
     const isSecond = standing === "second on one knot";
     const isShared = isOutside
-      ? ofCloth?.sharesBefore(newEnd - 1)
-      : oldPlace !== null && threading.sharesBefore(position);
-    if (isSecond || isShared === true) sharing.push(newEnd);
+      ? ofCloth?.sharesBefore(newEnd - 1) === true
+      : oldPlace !== null && threading.sharesBefore(position) && isTaken;
+    if (isSecond || isShared) sharing.push(newEnd);
+    isTaken = true;
   });
   return { shafts, sharing, placeInRepeat, repeat };
 }

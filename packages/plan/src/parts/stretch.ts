@@ -37,8 +37,6 @@ export interface Stretch {
   readonly shaft: number | null;
 }
 
-export type Place = Stretch & { readonly places: 0 | 1 };
-
 const TAKES: readonly Standing[] = ["joined", "added", "broken", "mended", "second on one knot", "threaded"];
 
 /** Whether a place takes a new end. */
@@ -46,19 +44,32 @@ export function takesNewEnd({ standing }: Stretch): boolean {
   return TAKES.includes(standing);
 }
 
-export function placeOf(standing: Standing, found: Partial<Stretch> = {}): Place {
-  return { standing, newEnd: null, oldEnd: null, oldPlace: null, shaft: null, ...found, places: 1 };
+export function stretchOf(standing: Standing, places: number, found: Partial<Stretch> = {}): Stretch {
+  return { standing, newEnd: null, oldEnd: null, oldPlace: null, shaft: null, ...found, places };
+}
+
+/** The first so many of its places, and the others. */
+export function split(stretch: Stretch, at: number): readonly [first: Stretch, others: Stretch] {
+  const on = (number: number | null): number | null => (number === null ? null : number + at);
+  const { newEnd, oldEnd, oldPlace, places } = stretch;
+  const others = { ...stretch, places: places - at, newEnd: on(newEnd), oldEnd: on(oldEnd), oldPlace: on(oldPlace) };
+  return [{ ...stretch, places: at }, others];
 }
 
 /** Each place of a table in turn, and what stands between places. */
 export function eachPlace(stretches: readonly Stretch[], see: (place: Stretch) => void): void {
-  const on = (number: number | null, by: number): number | null => (number === null ? null : number + by);
   for (const stretch of stretches) {
-    if (stretch.places === 0) see(stretch);
-    for (let by = 0; by < stretch.places; by += 1) {
-      const { newEnd, oldEnd, oldPlace } = stretch;
-      see({ ...stretch, places: 1, newEnd: on(newEnd, by), oldEnd: on(oldEnd, by), oldPlace: on(oldPlace, by) });
-    }
+    const { standing, places, newEnd, oldEnd, oldPlace, shaft } = stretch;
+    if (places === 0) see(stretch);
+    for (let by = 0; by < places; by += 1)
+      see({
+        standing,
+        places: 1,
+        newEnd: newEnd === null ? null : newEnd + by,
+        oldEnd: oldEnd === null ? null : oldEnd + by,
+        oldPlace: oldPlace === null ? null : oldPlace + by,
+        shaft,
+      });
   }
 }
 

@@ -124,6 +124,9 @@ test("a broken place left empty keeps its heddle and its part of the dent", () =
   expect([table.oldPlaces, table.newEnds]).toEqual([6, 5]);
   expect(shaftsOf([1, 2, 3, 4], table, []).shafts).toEqual([1, 2, 4, 1, 2]);
   expect(dentsByPlace([2], table).dents).toEqual([1, 1, 2, 3, 3]);
+  const pair: Runs<Threaded> = [1, 2, { ends: 2, shaft: 3 }, 4, 1];
+  expect(shaftsOf(pair, table, [])).toMatchObject({ shafts: [1, 2, 3, 4, 1], sharing: [] });
+  expect(shaftsOf(pair, tableTied({ threads: 6, faults: [] }, EVEN), []).sharing).toEqual([4]);
 });
 
 test("heddles that hold another number of ends: a second new end on one knot, the later old end cut back", () => {

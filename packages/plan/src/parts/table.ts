@@ -1,7 +1,7 @@
 import { oldWarpInOrder } from "./old-warp-in-order.js";
 import type { OldWarpFound } from "./old-warp-in-order.js";
-import { placeOf, takesNewEnd } from "./stretch.js";
-import type { Place, Standing, Stretch } from "./stretch.js";
+import { eachPlace, split, stretchOf, takesNewEnd } from "./stretch.js";
+import type { Standing, Stretch } from "./stretch.js";
 
 /** The loom places from end 1's side: nothing else numbers ends. */
 export interface Table {
@@ -27,54 +27,64 @@ export interface Paired {
   readonly more: number;
 }
 
-function paired(places: readonly Place[], pairs: readonly Paired[]): readonly Place[] {
+/** Second new ends put on their knots, later old ends of a pair cut back. */
+function paired(stretches: readonly Stretch[], pairs: readonly Paired[]): readonly Stretch[] {
+  if (pairs.length === 0) return stretches;
   const byPlace = new Map(pairs.map(({ oldPlace, more }) => [oldPlace, more]));
-  return places.flatMap((place) => {
+  const made: Stretch[] = [];
+  eachPlace(stretches, (place) => {
     const more = place.oldPlace === null ? 0 : (byPlace.get(place.oldPlace) ?? 0);
-    if (more < 0) return [{ ...place, standing: "cut back" as const }];
-    const second = placeOf("second on one knot", { oldEnd: place.oldEnd });
-    return [place, ...Array.from({ length: more }, () => second)];
+    made.push(more < 0 ? { ...place, standing: "cut back" } : place);
+    for (let second = 0; second < more; second += 1)
+      made.push(stretchOf("second on one knot", 1, { oldEnd: place.oldEnd }));
   });
+  return made;
 }
 
-/** So many outermost places that take a new end, dropped. */
-function dropped(places: readonly Place[], number: number): readonly Place[] {
-  let left = number;
-  return places.map((place) => {
-    if (left <= 0 || !takesNewEnd(place)) return place;
-    left -= 1;
-    return { ...place, standing: "dropped" as const };
+/** So many outermost places that take a new end, dropped at the one side or the other. */
+function dropped(stretches: readonly Stretch[], number: number, side: "before" | "after"): readonly Stretch[] {
+  let left = Math.max(0, number);
+  const fromThere = side === "before" ? stretches : [...stretches].reverse();
+  const kept = fromThere.flatMap((stretch): readonly Stretch[] => {
+    if (left === 0 || !takesNewEnd(stretch)) return [stretch];
+    const taken = Math.min(left, stretch.places);
+    left -= taken;
+    const [one, other] = split(stretch, side === "before" ? taken : stretch.places - taken);
+    const parts: readonly Stretch[] =
+      side === "before" ? [{ ...one, standing: "dropped" }, other] : [{ ...other, standing: "dropped" }, one];
+    return parts.filter(({ places }) => places > 0);
   });
-}
-
-function reversed<T>(list: readonly T[]): readonly T[] {
-  return [...list].reverse();
+  return side === "before" ? kept : kept.reverse();
 }
 
 /** Neighbours alike as one stretch. */
-function stretchesOf(places: readonly Place[]): readonly Stretch[] {
-  const stretches: Stretch[] = [];
-  for (const place of places) {
-    const last = stretches.at(-1);
+function together(stretches: readonly Stretch[]): readonly Stretch[] {
+  const made: Stretch[] = [];
+  for (const stretch of stretches) {
+    const last = made.at(-1);
     const runsOn = (field: "newEnd" | "oldEnd" | "oldPlace"): boolean => {
       const before = last?.[field] ?? null;
-      return place[field] === (before === null ? null : before + (last?.places ?? 0));
+      return stretch[field] === (before === null ? null : before + (last?.places ?? 0));
     };
-    const isAlike = last?.standing === place.standing && last.shaft === null && place.shaft === null;
-    if (last !== undefined && isAlike && place.places > 0 && runsOn("newEnd") && runsOn("oldEnd") && runsOn("oldPlace"))
-      stretches[stretches.length - 1] = { ...last, places: last.places + 1 };
-    else stretches.push(place);
+    const isAlike = last?.standing === stretch.standing && last.shaft === null && stretch.shaft === null;
+    const isOne = isAlike && stretch.places > 0 && runsOn("newEnd") && runsOn("oldEnd") && runsOn("oldPlace");
+    if (last !== undefined && isOne) made[made.length - 1] = { ...last, places: last.places + stretch.places };
+    else made.push(stretch);
   }
-  return stretches;
+  return made;
 }
 
-function tableOf(places: readonly Place[], oldPlaces: number): Table {
+function tableOf(stretches: readonly Stretch[], oldPlaces: number): Table {
   let newEnds = 0;
-  const numbered = places.map((place) => (takesNewEnd(place) ? { ...place, newEnd: (newEnds += 1) } : place));
+  const numbered = stretches.map((stretch) => {
+    if (!takesNewEnd(stretch)) return stretch;
+    newEnds += stretch.places;
+    return { ...stretch, newEnd: newEnds - stretch.places + 1 };
+  });
   const of = (...these: readonly Standing[]): number =>
-    places.filter(({ standing }) => these.includes(standing)).length;
+    stretches.reduce((sum, { standing, places }) => (these.includes(standing) ? sum + places : sum), 0);
   const partners = of("added", "broken", "mended");
-  return { stretches: stretchesOf(numbered), newEnds, oldPlaces, partners, seconds: of("second on one knot") };
+  return { stretches: together(numbered), newEnds, oldPlaces, partners, seconds: of("second on one knot") };
 }
 
 /**
@@ -83,16 +93,14 @@ function tableOf(places: readonly Place[], oldPlaces: number): Table {
  */
 export function tableTied(oldWarp: OldWarpFound, sides: AtSides, pairs: readonly Paired[] = []): Table {
   const found = oldWarpInOrder(oldWarp);
-  const oldPlaces = found.filter(({ oldPlace }) => oldPlace !== null).length;
-  const there = dropped(paired(found, pairs), -sides.before);
-  const kept = reversed(dropped(reversed(there), -sides.after));
-  const added = (number: number): readonly Place[] =>
-    Array.from({ length: Math.max(0, number) }, () => placeOf("added"));
+  const oldPlaces = found.reduce((sum, { oldPlace, places }) => (oldPlace === null ? sum : sum + places), 0);
+  const there = dropped(paired(found, pairs), -sides.before, "before");
+  const kept = dropped(there, -sides.after, "after");
+  const added = (number: number): readonly Stretch[] => (number > 0 ? [stretchOf("added", number)] : []);
   return tableOf([...added(sides.before), ...kept, ...added(sides.after)], oldPlaces);
 }
 
 /** The loom places of a warp threaded afresh. */
 export function tableAfresh(ends: number): Table {
-  const places = Array.from({ length: ends }, (_, at) => placeOf("threaded", { oldPlace: at + 1 }));
-  return tableOf(places, 0);
+  return tableOf([stretchOf("threaded", ends, { oldPlace: 1 })], 0);
 }

@@ -1,3 +1,4 @@
+import type { EntryRow } from "./entry-rows.js";
 import { inches, sum, wovenInOrder } from "@thrum/maths";
 import type { Length } from "@thrum/maths";
 
@@ -74,4 +75,20 @@ export function tapeOf(entries: readonly WovenEntry[], breakLength: Length): Tap
     }
   });
   return { marks, unmarked: all - marks.length };
+}
+
+/** The entries of the run, without the breaks, which lie between them. */
+export function wovenEntries(given: {
+  readonly entries: readonly EntryRow[];
+  readonly numbers: readonly number[];
+  readonly woven: readonly Length[];
+  readonly hems: readonly Length[];
+  readonly fringes: readonly Length[];
+}): readonly WovenEntry[] {
+  return given.entries.flatMap(({ name, title, kind }, at): readonly WovenEntry[] => {
+    const [number, woven, hem, fringe] = [given.numbers[at], given.woven[at], given.hems[at], given.fringes[at]];
+    if (kind === "between" || number === undefined || woven === undefined || hem === undefined || fringe === undefined)
+      return [];
+    return [{ name, title, kind, number, woven, hem, fringe }];
+  });
 }

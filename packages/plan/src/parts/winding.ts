@@ -47,8 +47,10 @@ export function woundChain({ chain, ends, parts }: WarpChain, groups: readonly G
   const tied: { readonly group: number; readonly total: number }[] = [];
   let before = 0;
   for (const { firstEnd, lastEnd, ends: ofPart } of parts) {
-    for (const { group, lastEnd: edge } of groups)
-      if (edge >= firstEnd && edge <= lastEnd) tied.push({ group, total: before + edge - firstEnd + 1 });
+    for (const { group, lastEnd: edge } of groups) {
+      if (edge > lastEnd) break;
+      if (edge >= firstEnd) tied.push({ group, total: before + edge - firstEnd + 1 });
+    }
     before += ofPart;
   }
   const held = parts.map(({ yarns }) => threadsHeld(yarns.length, threads));

@@ -53,7 +53,8 @@ export interface Lines {
   readonly lines: readonly string[];
 }
 
-export type Block = Says | Table | Blanks | Picture | Tape | Lines | { readonly is: "heading"; readonly heading: string };
+export type Block =
+  Says | Table | Blanks | Picture | Tape | Lines | { readonly is: "heading"; readonly heading: string };
 
 /** A page of the plan, for both printers. */
 export interface Section {

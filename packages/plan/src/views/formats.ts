@@ -16,6 +16,8 @@ import {
 import type { Length, Mass, Money, Quantity, Unit } from "@thrum/maths";
 import type { Units } from "./units.js";
 
+type LengthFormat = (length: Length, units: Units) => string;
+type MassFormat = (mass: Mass, units: Units, like?: Unit<"mass">) => string;
 type Way = "nearest" | "roundUp" | "roundDown";
 
 /** Six figures at most: the step of the size of an amount. */
@@ -40,15 +42,15 @@ function yard(rounding: Way): (length: Length, units: Units) => string {
 }
 
 /** The nearest mark of the tape. */
-export const byTheTape = tape("nearest");
+export const byTheTape: LengthFormat = tape("nearest");
 /** What is needed. */
-export const byTheTapeUp = tape("roundUp");
+export const byTheTapeUp: LengthFormat = tape("roundUp");
 /** What there is, or is spared. */
-export const byTheTapeDown = tape("roundDown");
+export const byTheTapeDown: LengthFormat = tape("roundDown");
 /** Yarn and warp that are needed, in yards or metres. */
-export const byTheYard = yard("roundUp");
+export const byTheYard: LengthFormat = yard("roundUp");
 /** Those that are there, or are spared. */
-export const byTheYardDown = yard("roundDown");
+export const byTheYardDown: LengthFormat = yard("roundDown");
 
 const POUND = 16;
 
@@ -71,9 +73,9 @@ function scale(rounding: Way): (mass: Mass, units: Units, like?: Unit<"mass">) =
 }
 
 /** As a scale shows it: what is needed or bought. */
-export const byTheScale = scale("roundUp");
+export const byTheScale: MassFormat = scale("roundUp");
 /** What there is, or is left over. */
-export const byTheScaleDown = scale("roundDown");
+export const byTheScaleDown: MassFormat = scale("roundDown");
 
 /** So many to a length, six figures at most. */
 export function perLength(amount: Quantity<string>): string {
@@ -94,8 +96,8 @@ function hundredths(rounding: Way): (amount: Money) => string {
 }
 
 /** Money; what is asked at least is rounded up. */
-export const money = hundredths("nearest");
-export const moneyUp = hundredths("roundUp");
+export const money: (amount: Money) => string = hundredths("nearest");
+export const moneyUp: (amount: Money) => string = hundredths("roundUp");
 
 /** A count, or pieces and the part of one: what there is, to the hundredth below. */
 export function numberDown(number: number): string {

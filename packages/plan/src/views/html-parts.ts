@@ -99,9 +99,7 @@ export function blanksMarkup(what: readonly string[]): Markup {
       <dt>${one}</dt>
       <dd><input type="text" aria-label="${one}" /></dd>
     </div>`;
-  return html`<dl>
-    ${what.map(row)}
-  </dl>`;
+  return html`<dl>${what.map(row)}</dl>`;
 }
 
 const [WIDE, HIGH] = [1000, 110];
@@ -117,10 +115,19 @@ export function pictureMarkup({ stripes }: Extract<Block, { is: "picture" }>, si
     const from = (before / ends) * WIDE;
     const width = (own / ends) * WIDE;
     before += own;
-    const bands = yarns.length === 1 ? 1 : yarns.length * Math.max(1, Math.min(6, Math.round(width / 8 / yarns.length)));
+    const bands =
+      yarns.length === 1 ? 1 : yarns.length * Math.max(1, Math.min(6, Math.round(width / 8 / yarns.length)));
     const rects = Array.from({ length: bands }, (_, band) => {
       const hatch = signs.get(yarns[band % yarns.length] ?? "")?.hatch ?? "level";
-      return html`<rect x="${(from + (band * width) / bands).toFixed(2)}" y="4" width="${(width / bands).toFixed(2)}" height="${HIGH - 34}" fill="url(#hatch-${hatch})" stroke="#000" stroke-width="${bands === 1 ? 1 : 0.3}" />`;
+      return html`<rect
+        x="${(from + (band * width) / bands).toFixed(2)}"
+        y="4"
+        width="${(width / bands).toFixed(2)}"
+        height="${HIGH - 34}"
+        fill="url(#hatch-${hatch})"
+        stroke="#000"
+        stroke-width="${bands === 1 ? 1 : 0.3}"
+      />`;
     });
     const letters = [...new Set(yarns)].map((yarn) => signs.get(yarn)?.letter ?? "").join("");
     const letter =
@@ -129,7 +136,13 @@ export function pictureMarkup({ stripes }: Extract<Block, { is: "picture" }>, si
         : html`<text x="${(from + width / 2).toFixed(2)}" y="${HIGH - 8}" text-anchor="middle">${letters}</text>`;
     return html`${rects}${letter}`;
   });
-  return html`<svg class="picture" viewBox="0 0 ${WIDE} ${HIGH}" preserveAspectRatio="none" role="img" aria-label="The stripes, end 1 first">
+  return html`<svg
+      class="picture"
+      viewBox="0 0 ${WIDE} ${HIGH}"
+      preserveAspectRatio="none"
+      role="img"
+      aria-label="The stripes, end 1 first"
+    >
       <g font-size="20" font-family="Arial, Helvetica, sans-serif">${drawn}</g>
     </svg>
     <p class="key">${[...signs.keys()].map((name) => colourSign(name, signs))}</p>`;

@@ -2,8 +2,9 @@ import * as loom from "../figures/loom.js";
 import * as yarn from "../figures/yarn.js";
 import { many, yarnName } from "./shown.js";
 import { table } from "./table.js";
-import { fromPart, optional, says } from "./view.js";
+import { says } from "./view.js";
 import type { View } from "./view.js";
+import { fromPart, optional } from "./ways.js";
 
 /** The stripes as threads, and how many ends there are of each yarn. */
 export const stripesPage: View = {

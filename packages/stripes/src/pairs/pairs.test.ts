@@ -248,7 +248,7 @@ test("one pair or one group alone meets no other: no double, and nothing left to
   expect(groupOutlook({ groups: 1, threads: 3 }).longestRun).toBe(1);
 });
 test("a lead of more than all pairs is refused where it stands", () => {
-  expect(refusalOf(() => pairOutlook({ pairs: 4, lead: { times: 3, outOf: 2 } })).where).toBe("lead.times");
+  expect(refusalOf(() => pairOutlook({ pairs: 4, lead: { times: 3, outOf: 2 } })).path).toEqual(["lead", "times"]);
 });
 
 /** Every order once, however often its letters come. */

@@ -39,7 +39,7 @@ export function chains<C>(input: ChainsInput<C>): readonly Chain<C>[] {
   const places = placesOf(sequence, cutAt);
   const widest = places === null ? Number(cutAt) : widestBetween(places);
   if (widest > most) {
-    refuse("chains", "does-not-fit", "most", {
+    refuse("chains", "does-not-fit", ["most"], {
       expected: `at least ${widest}, the ends between two places for a cut`,
       received: most,
       remedy: "Allow longer chains, or more cuts.",
@@ -59,7 +59,7 @@ function placesOf<C>({ starts, ends }: Sequence<C>, cutAt: ChainsInput<C>["cutAt
   if (cutAt === "stripe edges") return [...starts.map((start) => start - 1), ends];
   const isRising = cutAt.every((end, index) => end > (cutAt[index - 1] ?? 0));
   if (!isRising || cutAt[cutAt.length - 1] !== ends) {
-    refuse("chains", "out-of-range", "cutAt", {
+    refuse("chains", "out-of-range", ["cutAt"], {
       expected: `ends in order, the last of them ${ends}`,
       received: cutAt.join(", "),
       remedy: "List the last end of the sequence too.",

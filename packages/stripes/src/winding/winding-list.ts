@@ -45,7 +45,7 @@ export function windingList<C>(input: WindingListInput<C>): readonly WoundStripe
   const { sequence, tieEvery } = input;
   const threadsOf = typeof input.threads === "number" ? sequence.runs.map(() => Number(input.threads)) : input.threads;
   if (threadsOf.length !== sequence.runs.length) {
-    refuse("windingList", "out-of-range", "threads", {
+    refuse("windingList", "out-of-range", ["threads"], {
       expected: `a number for each of ${sequence.runs.length} stripes`,
       received: threadsOf.length,
       remedy: "Give one number for all stripes, or one for each.",
@@ -53,7 +53,7 @@ export function windingList<C>(input: WindingListInput<C>): readonly WoundStripe
   }
   const { threads } = input;
   if (typeof threads === "number" && threads > sequence.ends) {
-    refuse("windingList", "out-of-range", "threads", {
+    refuse("windingList", "out-of-range", ["threads"], {
       expected: `at most the ${sequence.ends} ends of the sequence`,
       received: threads,
       remedy: "Wind fewer threads together.",

@@ -233,7 +233,7 @@ test.each<[string, () => unknown, string]>([
     "does-not-fit",
   ],
   ["a step wider than a chain may be", () => chains({ sequence: warp, most: 3, cutAt: 4 }), "does-not-fit"],
-  ["a place to cut that is none", () => chains({ sequence: warp, most: 3, cutAt: "edges" as never }), "out-of-range"],
+  ["a place to cut that is none", () => chains({ sequence: warp, most: 3, cutAt: "edges" as never }), "unknown-word"],
   ["cutting after no ends", () => chains({ sequence: warp, most: 3, cutAt: 0 }), "out-of-range"],
   ["a chain of no ends", () => chains({ sequence: warp, most: 0, cutAt: 1 }), "out-of-range"],
   [
@@ -246,15 +246,15 @@ test.each<[string, () => unknown, string]>([
   [
     "tying in front while facing away from the knots",
     () => layingList({ ...laying, weaverFaces: "front of the loom" }),
-    "out-of-range",
+    "unknown-word",
   ],
   [
     "tying behind the heddles while facing away from them",
     () => layingList({ ...laying, tiedAt: "behind the heddles" }),
-    "out-of-range",
+    "unknown-word",
   ],
   ["laying no chains", () => layingList({ ...laying, chains: [] }), "empty"],
-  ["laying nothing at all", () => layingList(null as never), "wrong-kind"],
+  ["laying nothing at all", () => layingList(null as never), "missing"],
 ])("%s is refused", (_, call, code) => {
   expect(refusalOf(call).code).toBe(code);
 });
@@ -302,6 +302,6 @@ test("each stripe is wound with its own number of threads, and ties stand at the
     [8, 1],
     [14, 3],
   ]);
-  expect(refusalOf(() => windingList({ sequence: warp, threads: [2], tieEvery: 5 })).where).toBe("threads");
+  expect(refusalOf(() => windingList({ sequence: warp, threads: [2], tieEvery: 5 })).path).toEqual(["threads"]);
   expect(refusalOf(() => windingList({ sequence: warp, threads: [2, 0], tieEvery: 5 })).code).toBe("out-of-range");
 });

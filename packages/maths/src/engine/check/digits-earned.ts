@@ -19,8 +19,9 @@ export interface DigitsEarned {
 
 /** An input passed over without a word would leave the answer more digits than it has earned. */
 function refuse(name: string, inputs: readonly string[]): never {
-  const [where, expected] = ["digitsEarned(…, written)", `single numbers among ${inputs.join(", ")}`];
-  throw new QuantityError({ code: "unknown-field", where, expected, received: described(name), remedy: "" });
+  const place = { function: "digitsEarned", path: [name] };
+  const expected = `single numbers among ${inputs.join(", ")}`;
+  throw new QuantityError({ code: "unknown-field", ...place, expected, received: described(name), remedy: "" });
 }
 
 /**
@@ -42,7 +43,7 @@ export function digitsEarned<I>(
   const perFrame = unit === null || countsInUnit(declared) ? 1 : outOfFrame(frame, new Decimal(1), unit).toNumber();
   let [below, above, widest, limitedBy] = [0, 0, 0, null as string | null];
   for (const [name, text] of Object.entries(written) as [string, string][]) {
-    const [, decimals] = readClaim(`digitsEarned(…, { ${name} })`, text, undefined);
+    const [, decimals] = readClaim(["digitsEarned", name], text, undefined);
     const read = inputs.get(name);
     const own = known.get(name);
     if (read === undefined || !("value" in read) || typeof own !== "number") return refuse(name, [...inputs.keys()]);

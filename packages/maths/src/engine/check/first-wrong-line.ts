@@ -48,8 +48,9 @@ function slipsAt(
 function refuseOthers(figures: object, lines: readonly string[]): void {
   const other = Object.keys(figures).find((name) => !lines.includes(name));
   if (other === undefined) return;
-  const [where, expected] = ["firstWrongLine(…, figures)", `only ${lines.join(", ")}`];
-  throw new QuantityError({ code: "unknown-field", where, expected, received: described(other), remedy: "" });
+  const [path, expected] = [[other], `only ${lines.join(", ")}`];
+  const place = { function: "firstWrongLine", path };
+  throw new QuantityError({ code: "unknown-field", ...place, expected, received: described(other), remedy: "" });
 }
 
 /**
@@ -79,7 +80,7 @@ export function firstWrongLine<I>(
     const text = Object.hasOwn(figures, name) ? figures[name] : undefined;
     let carried: Value = from ?? own;
     if (text !== undefined && from instanceof Decimal && own instanceof Decimal) {
-      const [claimed, decimals] = readClaim(`firstWrongLine(…, { ${name} })`, text, undefined);
+      const [claimed, decimals] = readClaim(["firstWrongLine", name], text, undefined);
       const isClaim = (value: Decimal): boolean => value.toDecimalPlaces(decimals, Decimal.ROUND_HALF_UP).eq(claimed);
       const verdict = isClaim(own) ? "right" : isClaim(from) ? "right from the figure above" : "wrong";
       const slips = verdict === "wrong" ? slipsAt(worked, at, above, isClaim) : [];

@@ -25,8 +25,8 @@ export interface Judged {
 export function judgedBy(worked: Run, claim: Claim<string>): Judged {
   const { declared, frame, unit: own } = worked;
   const { written, unit: claimUnit, within, base } = Object(claim) as Claim<string>;
-  const [claimed, decimals, tolerance] = readClaim(`check(${declared.name}, …)`, written, within);
-  const verdict = unitVerdict(`check(${declared.name}, …, { unit })`, own, claimUnit);
+  const [claimed, decimals, tolerance] = readClaim(["check"], written, within);
+  const verdict = unitVerdict(["check", "unit"], own, claimUnit);
   const unit = verdict === "as asked" || verdict === "another of its kind" ? claimUnit : own;
   const toClaim = (value: Decimal): Decimal => {
     if (own === null || unit === null) return value;

@@ -1,5 +1,5 @@
 import { described, makeQuantity } from "../quantity/index.js";
-import { QuantityError } from "../refusal.js";
+import { inPlace, QuantityError } from "../refusal.js";
 import type { AnyCalculation, Calculation, Declaration, Declared } from "./declaration.js";
 import { parseLines } from "./parse.js";
 import { run } from "./run.js";
@@ -11,7 +11,7 @@ export function declarationOf(caller: string, calculation: unknown): Declared {
   if (declared !== undefined) return declared;
   throw new QuantityError({
     code: "wrong-kind",
-    where: `${caller}(calculation)`,
+    ...inPlace([caller, "calculation"]),
     expected: "a calculation of the handbook",
     received: described(calculation),
     remedy: "Hand over the calculation itself, for example warpLength, without calling it.",

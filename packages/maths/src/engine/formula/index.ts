@@ -28,6 +28,7 @@ export { parseLines, parseTree } from "./parse.js";
 export { plainFormula, plainTree, scaled } from "./plain-tree.js";
 export { readInputs } from "./read.js";
 export type { Read } from "./read.js";
+export { limitsOf } from "./wanted.js";
 export { countsInUnit, run } from "./run.js";
 export type { Run } from "./run.js";
 export { folded, formulaStyle, namesIn, treeText, withNames, writtenOut } from "./tree.js";

@@ -19,6 +19,8 @@ export interface Input<T> {
   /** As a sentence wants it: "a length", "pieces". */
   readonly noun: string;
   readonly meaning: string;
+  /** Something that may stand there, as one writes it in a program: "inches(21)". */
+  readonly example: string;
   readonly range: Range;
   readonly member: Input<unknown> | null;
   /** Set where a number counts things, and is no coefficient of a rule. */
@@ -33,23 +35,27 @@ export const anything: Range = { atLeast: null, above: null, below: null };
 const plain = { dimension: "number", member: null } as const;
 
 /** A quantity above zero. */
-export function positive<Q extends Quantity<string>>({ dimension, noun }: Kind<Q>, meaning: string): Input<Q> {
-  return { what: "quantity", dimension, noun, meaning, range: { ...anything, above: 0 }, member: null };
+export function positive<Q extends Quantity<string>>({ dimension, noun, example }: Kind<Q>, meaning: string): Input<Q> {
+  return { what: "quantity", dimension, noun, meaning, example, range: { ...anything, above: 0 }, member: null };
 }
 
 /** A quantity of zero or more. */
-export function atLeastZero<Q extends Quantity<string>>({ dimension, noun }: Kind<Q>, meaning: string): Input<Q> {
-  return { what: "quantity", dimension, noun, meaning, range: { ...anything, atLeast: 0 }, member: null };
+export function atLeastZero<Q extends Quantity<string>>(
+  { dimension, noun, example }: Kind<Q>,
+  meaning: string,
+): Input<Q> {
+  return { what: "quantity", dimension, noun, meaning, example, range: { ...anything, atLeast: 0 }, member: null };
 }
 
 /** A percentage of what was there before, less than all of it. */
 export function loss(meaning: string): Input<Quantity<"loss">> {
-  const noun = "a percentage lost";
+  const [noun, example] = ["a percentage lost", "percentLost(10)"];
   return {
     what: "quantity",
     dimension: "loss",
     noun,
     meaning,
+    example,
     range: { ...anything, atLeast: 0, below: 1 },
     member: null,
   };
@@ -57,8 +63,16 @@ export function loss(meaning: string): Input<Quantity<"loss">> {
 
 /** A percentage added to what is there. */
 export function added(meaning: string): Input<Quantity<"addition">> {
-  const noun = "a percentage added";
-  return { what: "quantity", dimension: "addition", noun, meaning, range: { ...anything, atLeast: 0 }, member: null };
+  const [noun, example] = ["a percentage added", "percentAdded(6)"];
+  return {
+    what: "quantity",
+    dimension: "addition",
+    noun,
+    meaning,
+    example,
+    range: { ...anything, atLeast: 0 },
+    member: null,
+  };
 }
 
 /** A percentage of a whole, more than nothing and no more than all of it. */
@@ -69,8 +83,16 @@ export function share(meaning: string): Input<Quantity<"share">> {
 
 /** A percentage of something else, which may be more than all of it. */
 export function proportionOf(meaning: string): Input<Quantity<"share">> {
-  const noun = "a share in percent";
-  return { what: "quantity", dimension: "share", noun, meaning, range: { ...anything, above: 0 }, member: null };
+  const [noun, example] = ["a share in percent", "percentOf(80)"];
+  return {
+    what: "quantity",
+    dimension: "share",
+    noun,
+    meaning,
+    example,
+    range: { ...anything, above: 0 },
+    member: null,
+  };
 }
 
 /** A whole number of things; the noun is theirs. */
@@ -79,12 +101,13 @@ export function whole(
   meaning: string,
   bounds: { readonly atLeast: number; readonly atMost?: number },
 ): Input<number> {
-  return { ...plain, what: "whole", noun, meaning, range: { ...anything, ...bounds } };
+  const example = String(Math.min(bounds.atMost ?? 8, Math.max(bounds.atLeast, 8)));
+  return { ...plain, what: "whole", noun, meaning, example, range: { ...anything, ...bounds } };
 }
 
 /** A plain number above zero, its unit in its name: for rules of thumb whose dimensions do not balance. */
 export function plainNumber(noun: string, meaning: string): Input<number> {
-  return { ...plain, what: "number", noun, meaning, range: { ...anything, above: 0 } };
+  return { ...plain, what: "number", noun, meaning, example: "12.5", range: { ...anything, above: 0 } };
 }
 
 /** A number of things, of which one may be there in part: one and a half cones. */
@@ -109,12 +132,13 @@ export function positiveEither<A extends Quantity<string>, B extends Quantity<st
 /** One of a few words. */
 export function oneOf<W extends string>(words: readonly W[], meaning: string): Input<W> {
   const noun = words.map((word) => `"${word}"`).join(" or ");
-  return { ...plain, what: "word", noun, meaning, range: anything, words };
+  const example = `"${words[0] ?? ""}"`;
+  return { ...plain, what: "word", noun, meaning, example, range: anything, words };
 }
 
 /** One or more of the same kind. */
 export function listOf<T>(member: Input<T>): Input<readonly T[]> {
-  return { ...member, what: "list", member } as Input<readonly T[]>;
+  return { ...member, what: "list", example: `[${member.example}]`, member } as Input<readonly T[]>;
 }
 
 /** Any number of the same kind, or none: their sum is then nothing. */
@@ -123,6 +147,10 @@ export function noneOrMore<T>(member: Input<T>): Input<readonly T[]> {
 }
 
 /** A unit the answer is wanted in. */
-export function unitFor<D extends string>({ dimension, noun }: Kind<Quantity<D>>, meaning: string): Input<Unit<D>> {
-  return { what: "unit", dimension, noun: `a unit for ${noun}`, meaning, range: anything, member: null };
+export function unitFor<D extends string>(
+  { dimension, noun, example: amount }: Kind<Quantity<D>>,
+  meaning: string,
+): Input<Unit<D>> {
+  const example = amount.slice(0, amount.lastIndexOf("("));
+  return { what: "unit", dimension, noun: `a unit for ${noun}`, meaning, example, range: anything, member: null };
 }

@@ -1,7 +1,8 @@
 import { Decimal, EXACT_STEP, kept, onStep, PLAIN_STEP } from "../numbers.js";
 import { powersOf } from "../quantity/index.js";
 import type { Unit } from "../quantity/index.js";
-import { QuantityError } from "../refusal.js";
+import { inPlace, QuantityError } from "../refusal.js";
+import type { Place } from "../refusal.js";
 import type { Declared } from "./declaration.js";
 import { stepsOf } from "./evaluate.js";
 import type { Step, Value } from "./evaluate.js";
@@ -73,9 +74,15 @@ export function countsInUnit({ resultIn, inputs }: Declared): boolean {
 }
 
 function refuse({ name, result }: Declared, expected: string, received: string): never {
-  const where = `${name}(…)`;
+  const where: Place = [name];
   const remedy = "These inputs together give no such thing: look at each of them once more.";
-  throw new QuantityError({ code: "no-answer", where, expected: `${expected} ${result.noun}`, received, remedy });
+  throw new QuantityError({
+    code: "no-answer",
+    ...inPlace(where),
+    expected: `${expected} ${result.noun}`,
+    received,
+    remedy,
+  });
 }
 
 /** A residue of division at a bound of the result is on the bound. */
@@ -95,7 +102,7 @@ export function run(declared: Declared, given: unknown): Run {
   const inputs = readInputs(declared.name, declared.inputs, given, "together");
   const frame = frameOf(inputs, declared.result.dimension);
   const values = valuesIn(frame, inputs);
-  const nearness = fieldsOf(declared.name, declared.inputs).hasPlain ? PLAIN_STEP : EXACT_STEP;
+  const nearness = fieldsOf(declared.inputs).hasPlain ? PLAIN_STEP : EXACT_STEP;
   const { steps, failed } = stepsOf(declared.lines, values, nearness);
   const last = steps.at(-1)?.value;
   if (failed !== null || last === undefined || Array.isArray(last)) {

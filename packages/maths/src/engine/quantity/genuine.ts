@@ -1,4 +1,5 @@
-import { QuantityError } from "../refusal.js";
+import { inPlace, missingOr, QuantityError } from "../refusal.js";
+import type { Place } from "../refusal.js";
 import { described } from "./described.js";
 import type { Unit } from "./unit.js";
 
@@ -35,13 +36,18 @@ function areOneKind(one: Unit<string>, other: Unit<string>): boolean {
 }
 
 /** Refuses a unit of another kind, naming both. */
-export function requireSameDimension(own: Unit<string>, other: unknown, where: string): asserts other is Unit<string> {
+export function requireSameDimension(own: Unit<string>, other: unknown, where: Place): asserts other is Unit<string> {
   if (isUnit(other) && areOneKind(other, own)) return;
   throw new QuantityError({
-    code: isUnit(other) ? "wrong-kind" : "unknown-unit",
-    where,
-    expected: `a unit of ${own.dimension}`,
+    code: isUnit(other) ? "wrong-kind" : missingOr(other, "unknown-unit"),
+    ...inPlace(where),
+    expected: own.dimension === "money" ? `money in ${own.name}` : `a unit of ${own.dimension}`,
     received: isUnit(other) ? `${other.name}, a unit of ${other.dimension}` : described(other),
-    remedy: isUnit(other) ? "The two are different kinds of thing." : "Units are values you import, such as yards.",
+    remedy: !isUnit(other)
+      ? "Units are values you import, such as yards."
+      : other.dimension === own.dimension
+        ? "Change it to one currency first, at the rate of your day."
+        : "The two are different kinds of thing.",
+    params: { kind: own.dimension },
   });
 }

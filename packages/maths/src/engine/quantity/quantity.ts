@@ -1,7 +1,8 @@
 import type { Decimal as DecimalNumber } from "../numbers.js";
 import { Decimal, decimalText, isDecimalText } from "../numbers.js";
-import { QuantityError } from "../refusal.js";
-import { described } from "./described.js";
+import { inPlace, missingOr, QuantityError } from "../refusal.js";
+import type { Place } from "../refusal.js";
+import { described, PERCENT } from "./described.js";
 import { factorBetween, timesFactor } from "./factor.js";
 import { isUnit, requireSameDimension, UNIT } from "./genuine.js";
 import { refuseOperator } from "./refuse-operator.js";
@@ -54,8 +55,8 @@ class Made<D extends string> implements Quantity<D> {
   }
 
   in(unit: Unit<D>): number {
-    const own = ownUnit(this, "quantity.in(unit)");
-    requireSameDimension(own, unit, "quantity.in(unit)");
+    const own = ownUnit(this, ["in"]);
+    requireSameDimension(own, unit, ["in", "unit"]);
     if (#unit in this) {
       if (this.#digits === undefined) this.#digits = digitsOf(this.value);
       const quick = this.#digits === null ? null : quickRatio(this.#digits, own.scale, unit.scale);
@@ -93,7 +94,8 @@ class Made<D extends string> implements Quantity<D> {
 
 /** The whole value with the unit's symbol: "12.5 in". */
 export function plainText(quantity: Quantity<string>): string {
-  return `${quantity.value} ${ownUnit(quantity, "quantity").symbol}`;
+  const { symbol, dimension } = ownUnit(quantity, ["toString"]);
+  return [quantity.value, symbol, PERCENT.get(dimension)].filter(Boolean).join(" ");
 }
 
 /** Makes a quantity; a number too large or too fine to be written out would make one that nothing takes, so it is refused. */
@@ -102,7 +104,7 @@ export function makeQuantity<D extends string>(unit: Unit<D>, value: DecimalNumb
   if (!value.isFinite() || (text.length > 40 && !isDecimalText(text))) {
     throw new QuantityError({
       code: "out-of-range",
-      where: `${unit.name}(amount)`,
+      ...inPlace([unit.name, "amount"]),
       expected: "a number of at most 40 digits before the point and 60 after it",
       received: `the number ${value.toExponential(5)}`,
       remedy: "Such an amount is no weaver's: look at the numbers and units it comes from.",
@@ -129,13 +131,13 @@ export function decimalOf(quantity: Quantity<string>): DecimalNumber {
 }
 
 /** The unit of a quantity, or the refusal of what is none. */
-export function ownUnit(quantity: unknown, where: string): Unit<string> {
+export function ownUnit(quantity: unknown, where: Place): Unit<string> {
   const unit = genuineUnit(quantity);
   if (unit !== null) return unit;
   const copied = typeof quantity === "object" && quantity !== null && "dimension" in quantity && "value" in quantity;
   throw new QuantityError({
-    code: copied ? "copied-quantity" : "not-a-quantity",
-    where,
+    code: copied ? "copied-quantity" : missingOr(quantity, "wrong-kind"),
+    ...inPlace(where),
     expected: "a quantity",
     received: described(quantity),
     remedy: copied

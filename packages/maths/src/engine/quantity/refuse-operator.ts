@@ -5,7 +5,8 @@ import { described } from "./described.js";
 export function refuseOperator(quantity: unknown): never {
   throw new QuantityError({
     code: "operator",
-    where: "an operator",
+    function: "operator",
+    path: [],
     expected: "numbers",
     received: described(quantity),
     remedy:

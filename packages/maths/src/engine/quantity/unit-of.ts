@@ -15,7 +15,7 @@ export function isQuantity(candidate: unknown): candidate is Quantity<string> {
  * @example unitOf(yards(2)).symbol // "yd"
  */
 export function unitOf<D extends string>(quantity: Quantity<D>): Unit<D> {
-  return ownUnit(quantity, "unitOf(quantity)") as Unit<D>;
+  return ownUnit(quantity, ["unitOf", "quantity"]) as Unit<D>;
 }
 
 /**
@@ -26,7 +26,7 @@ export function unitOf<D extends string>(quantity: Quantity<D>): Unit<D> {
  * @example sign(difference(inches(3), inches(5))) // -1
  */
 export function sign(quantity: Quantity<string>): -1 | 0 | 1 {
-  ownUnit(quantity, "sign(quantity)");
+  ownUnit(quantity, ["sign", "quantity"]);
   const value = decimalOf(quantity);
   if (value.isZero()) return 0;
   return value.isNegative() ? -1 : 1;

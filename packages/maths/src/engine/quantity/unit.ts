@@ -1,6 +1,6 @@
 import type { Decimal } from "../numbers.js";
 import { decimalFrom } from "../numbers.js";
-import { QuantityError } from "../refusal.js";
+import { inPlace, missingOr, QuantityError } from "../refusal.js";
 import { described } from "./described.js";
 import { ourUnit, UNIT } from "./genuine.js";
 import { makeQuantity } from "./quantity.js";
@@ -55,10 +55,16 @@ export function unit<D extends string>(definition: SimpleUnit<D> | CompoundUnit<
 function readAmount(name: string, amount: number | string): Decimal {
   const read = decimalFrom(amount);
   if (read === null) {
+    const isText = typeof amount === "string";
+    const isFinite = Number.isFinite(amount);
     throw new QuantityError({
-      code: "not-a-number",
-      where: `${name}(amount)`,
-      expected: "a finite number or decimal text such as 12.5",
+      code: isFinite
+        ? "out-of-range"
+        : isText || typeof amount === "number"
+          ? "not-a-number"
+          : missingOr(amount, "wrong-kind"),
+      ...inPlace([name, "amount"]),
+      expected: isFinite ? "a number of at most 60 digits" : "a finite number or decimal text such as 12.5",
       received: described(amount),
       remedy: "To turn one unit into another write inUnit(quantity, unit); to read text write lengthFrom or massFrom.",
     });

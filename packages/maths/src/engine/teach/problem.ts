@@ -6,7 +6,7 @@ import { explain } from "../working/index.js";
 import { judgedBy, slipAnswers } from "../check/index.js";
 import type { Judged, SlipAnswer } from "../check/index.js";
 import { QuantityError, reading } from "../refusal.js";
-import type { Fault } from "../refusal.js";
+import type { FaultPath, Refusal } from "../refusal.js";
 import { drawFrom, drawnLike, hasZero } from "./draw.js";
 import type { Draw } from "./draw.js";
 import { keyOf, questionOf } from "./sheet.js";
@@ -27,8 +27,8 @@ interface Drawn {
   readonly sample: Sample;
 }
 
-function refuse(name: string, fault: Omit<Fault, "where">, field = "…"): never {
-  throw new QuantityError({ where: `problem(${name}, { ${field} })`, ...fault });
+function refuse(name: string, fault: Omit<Refusal, "function" | "path">, ...path: FaultPath): never {
+  throw new QuantityError({ function: "problem", path, ...fault, params: { calculation: name } });
 }
 
 function wholeNumber(name: string, field: string, given: unknown, most: number): number {
@@ -96,7 +96,8 @@ export function problem<I, D extends string>(
     return refuse(
       name,
       { code: "out-of-range", expected: "a number above zero", received: "0", remedy },
-      `like.${empty}`,
+      "like",
+      empty,
     );
   }
   const samples: Sample[] = [];

@@ -25,7 +25,7 @@ export interface FibreShareByConditionedMassInput {
  * ```
  * @units a mass; a percentage added; a list, each a mass; a list, each a percentage added → a share in percent
  * @exactness to 34 digits
- * @throws QuantityError "missing", "unknown-field", "wrong-kind", "out-of-range", "empty", one error for all faulty fields
+ * @throws QuantityError "missing", "unknown-field", "wrong-kind", "out-of-range", one error for all faulty fields
  * @source common-practice
  * @example fibreShareByConditionedMass({ fibre: grams(100), regain: percentAdded(16), others: [grams(100)], otherRegains: [percentAdded("8.5")] }).in(percentOf) // 51.67037…
  */

@@ -17,7 +17,7 @@ export interface FibreShareByDryMassInput {
  * @formula part = fibre ÷ (fibre + Σothers)
  * @units a mass; a list, each a mass → a share in percent
  * @exactness to 34 digits
- * @throws QuantityError "missing", "unknown-field", "wrong-kind", "out-of-range", "empty", one error for all faulty fields
+ * @throws QuantityError "missing", "unknown-field", "wrong-kind", "out-of-range", one error for all faulty fields
  * @source common-practice
  * @example fibreShareByDryMass({ fibre: grams(60), others: [grams(90)] }).in(percentOf) // 40
  */

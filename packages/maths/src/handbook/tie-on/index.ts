@@ -35,3 +35,5 @@ export { placesToTie } from "./places-to-tie.js";
 export type { PlacesToTieInput } from "./places-to-tie.js";
 export { endsMore } from "./ends-more.js";
 export type { EndsMoreInput } from "./ends-more.js";
+export { oldWarpLeft } from "./old-warp-left.js";
+export type { OldWarpLeft, OldWarpLeftInput } from "./old-warp-left.js";

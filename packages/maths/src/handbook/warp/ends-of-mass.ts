@@ -15,7 +15,7 @@ export interface EndsOfMassInput {
  *
  * @formula ends = roundDown(mass ÷ massOfEnd)
  * @units a mass → ends
- * @exactness whole, by the rounding of the formula
+ * @exactness to 34 digits
  * @throws QuantityError "missing", "unknown-field", "wrong-kind", "out-of-range", one error for all faulty fields
  * @source common-practice
  * @example endsOfMass({ mass: grams(80), massOfEnd: grams("0.60406") }) // 132

@@ -17,7 +17,7 @@ export interface PiecesAllowedInput {
 /**
  * Pieces that a yarn on hand allows, with the part of one that is left: so many whole ones and no more.
  *
- * @formula allowed = pieces + (onHand − needed) ÷ oneMore
+ * @formula allowed = orNothing(pieces + (onHand − needed) ÷ oneMore)
  * @units pieces; a length → pieces
  * @exactness to 34 digits
  * @throws QuantityError "missing", "unknown-field", "wrong-kind", "out-of-range", "not-whole", one error for all faulty fields
