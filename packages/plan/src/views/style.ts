@@ -35,7 +35,11 @@ pre { margin: 0 0 3mm; font: 9.5pt/1.3 "Liberation Mono", "Courier New", monospa
 .bench th, .bench td { font-size: 14pt; line-height: 1.15; }
 .bench td { height: 10mm; }
 .bench td.number { font-size: 18pt; padding-right: 2mm; }
-.edge > td { border-bottom-width: 1.2mm; }
+.edge:not(.noted) > td { border-bottom-width: 1.2mm; }
+.noted > td { border-bottom: 0; }
+.note > td { text-align: center; font-weight: bold; }
+.bench .note > td { height: auto; }
+tr.noted { break-after: avoid; }
 .tape { break-before: page; break-inside: avoid; }
 .tape svg { display: block; overflow: visible; }
 .tape text { stroke: none; fill: #000; }
@@ -45,7 +49,9 @@ pre { margin: 0 0 3mm; font: 9.5pt/1.3 "Liberation Mono", "Courier New", monospa
   thead { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); }
   table, caption, tbody { display: block; }
   tbody tr { display: grid; grid-template-columns: repeat(auto-fit, minmax(8rem, 1fr)); gap: 1mm 4mm; border: 0.4mm solid #000; margin: 0 0 3mm; padding: 2mm; }
-  tbody tr.edge { border-bottom-width: 1.4mm; }
+  tbody tr.edge:not(.noted) { border-bottom-width: 1.4mm; }
+  tbody tr.noted { border-bottom: 0; margin-bottom: 0; }
+  tbody tr.note { display: block; border-top: 0; }
   td, .bench td { border: 0; padding: 0; height: auto; min-width: 0; overflow-wrap: break-word; }
   td.number, .bench td.number { text-align: left; padding: 0; }
   .bench td.number { font-size: 26pt; }
