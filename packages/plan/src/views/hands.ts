@@ -83,7 +83,11 @@ function foundText({ is, newEnd, oldEnd, shaft, dent }: SpecialEnd): string | nu
       return `old ${old}${onShaft(shaft)}`;
     case "in another dent":
       return `old ${old} in dent ${String(dent ?? "")}`;
-    default:
+    case "added":
+    case "dropped":
+    case "second on one knot":
+    case "joined":
+    case "threaded":
       return null;
   }
 }

@@ -61,9 +61,13 @@ function isNumber(cell: Line | undefined): boolean {
   return cell?.length === 1 && typeof cell[0] === "number";
 }
 
+/** Words that stay on one line, and rows that stay on one page. */
+const [SHORT, TOGETHER] = [9, 6];
+
 function kindOf(cell: Line): string {
   if (isNumber(cell)) return "number";
-  return cell.some((part) => typeof part === "object" && "yarn" in part) ? "colour-cell" : "words";
+  if (cell.some((part) => typeof part === "object" && "yarn" in part)) return "colour-cell";
+  return cell.length === 1 && typeof cell[0] === "string" && cell[0].length <= SHORT ? "short" : "words";
 }
 
 function rowMarkup(
@@ -91,7 +95,7 @@ export function tableMarkup({ caption, read, ticked, heads, rows }: Table, signs
     html`<th scope="col" class="${rows.every(({ cells }) => isNumber(cells[at])) ? "number" : "words"}">${name}</th>`;
   const tickHead = ticked ? [html`<th scope="col">done</th>`] : [];
   const tickCell = ticked ? [html`<td class="tick-cell">${tick}</td>`] : [];
-  return html`<table class="${read}">
+  return html`<table class="${read}${rows.length <= TOGETHER ? " whole" : ""}">
     <caption>
       ${caption}
     </caption>
