@@ -2,7 +2,7 @@ import { job } from "../figures/keys.js";
 import * as loom from "../figures/loom.js";
 import * as tying from "../figures/tying.js";
 import { plainly } from "./formats.js";
-import { fromTo, shaftText, specialsText } from "./hands.js";
+import { fromTo, shaftText, foundIn } from "./hands.js";
 import { whereEndOneIs, tiedOrAfresh } from "./seat.js";
 import { ifAny, many } from "./shown.js";
 import { listOf } from "./table.js";
@@ -20,11 +20,10 @@ const groups = fromPart(tying.onLoom, (rows, at) =>
       ["how many", ({ oldThreads }) => oldThreads],
       ["first shaft", ({ firstShaft }) => shaftText(firstShaft)],
       ["last shaft", ({ lastShaft }) => shaftText(lastShaft)],
-      ["look out", ({ special }) => specialsText(special)],
       ["found", ({ group }) => [{ blank: `found in group ${String(group)}` }]],
     ],
     at,
-    ({ endsStripe }) => endsStripe,
+    { isEdge: ({ endsStripe }) => endsStripe, note: ({ special }) => foundIn(special) },
   ),
 );
 
