@@ -49,11 +49,27 @@ export function table(
           }),
         })),
       );
-      const why = all.flatMap((cell) => (cell.is === "none" ? [`${cell.label}: ${cell.why}.`] : []));
-      const reasons = [...new Set(why)].map((says): Block => ({ is: "says", as: "note", says: [says] }));
+      const reasons = rows.flatMap(({ row }, index) =>
+        reasonsOf(
+          row.name,
+          seen.flatMap(({ head, cells }) => {
+            const cell = cells[index];
+            return cell?.is === "none" ? [{ head, why: cell.why }] : [];
+          }),
+        ),
+      );
       return { blocks: [made, ...reasons], needs, isOfJob };
     },
   };
+}
+
+/** Why a row has no answer, each reason once. */
+function reasonsOf(name: string, none: readonly { readonly head: string; readonly why: string }[]): readonly Block[] {
+  const whys = [...new Set(none.map(({ why }) => why))];
+  return whys.map((why): Block => {
+    const heads = none.filter((one) => one.why === why).map(({ head }) => head);
+    return { is: "says", as: "note", says: [`${name}, ${heads.join(", ")}: ${why}.`] };
+  });
 }
 
 /** A column of a list: what a row of the part prints of itself; nothing where it is not known. */

@@ -1,4 +1,6 @@
+import { planFrom } from "../data/plan-from.js";
 import type { PlanData } from "../data/plan-data.js";
+import { plainText } from "../text/clean.js";
 import type { Block, Inline, Line, Manner } from "./block.js";
 import { keptIndent, table, wrapped } from "./layout.js";
 import { sectionsOf } from "./section.js";
@@ -6,11 +8,6 @@ import type { PrintOptions } from "./section.js";
 import type { Signs } from "./signs.js";
 
 const BLANK = "______";
-
-/** Text from a job made fit for a terminal: no control character, no direction mark, on one line. */
-export function plainText(text: string): string {
-  return text.replace(/[\p{Cc}\p{Cf}\p{Cs}\p{Zl}\p{Zp}]+/gu, " ");
-}
 
 function inline(part: Inline): string {
   if (typeof part === "number") return String(part);
@@ -67,10 +64,11 @@ function blockText(block: Block, signs: Signs): readonly string[] {
     case "heading":
       return ["", block.heading];
     case "table": {
-      const heads = block.ticked ? ["", ...block.heads] : block.heads;
+      const isTicked = block.ticked || block.rows.some(({ isEdge }) => isEdge);
+      const heads = isTicked ? ["", ...block.heads] : block.heads;
       const rows = block.rows.map(({ cells, isEdge }) => [
-        ...(block.ticked ? ["[ ]"] : []),
-        ...cells.map((one, at) => (isEdge && at === cells.length - 1 ? `${lineText(one)} =` : cell(one))),
+        ...(isTicked ? [`${block.ticked ? "[ ]" : ""}${isEdge ? "=" : ""}`] : []),
+        ...cells.map(cell),
       ]);
       return [...(block.caption === "" ? [] : [block.caption]), ...table(heads, rows)];
     }
@@ -94,7 +92,7 @@ function blockText(block: Block, signs: Signs): readonly string[] {
  * @param options `without: "workings"` leaves out the sums at the back
  */
 export function planText(plan: PlanData, options: PrintOptions = {}): string {
-  const { title, sections, signs } = sectionsOf(plan, options);
+  const { title, sections, signs } = sectionsOf(planFrom(plan), options);
   const lines = sections.flatMap(({ heading, blocks }) => [
     heading.toUpperCase(),
     ...blocks.flatMap((block) => blockText(block, signs)),

@@ -2,7 +2,7 @@ import { existsSync, mkdtempSync, readdirSync, readFileSync, writeFileSync } fro
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { planWarp, readJob } from "@thrum/plan";
-import { readText, writeWhole } from "@thrum/plan/files";
+import { isSameFile, readText, writeWhole } from "@thrum/plan/files";
 import { describe, expect, it } from "vitest";
 import { workbookOf } from "../workbook-of.js";
 import { HELP } from "./help.js";
@@ -25,6 +25,7 @@ function ran(args: readonly string[], isScreen = false): Ran {
   const code = run(args, {
     read: readText,
     write: writeWhole,
+    isSameFile,
     print: (content) => {
       printed = content;
     },
@@ -80,6 +81,7 @@ describe("the command for workbooks", () => {
 
   it.each([
     [[JOB, "plan.xlsx"], "--to FILE"],
+    [[JOB, "--to", "-"], "leave it out"],
     [[JOB, "--to", ""], "--to needs the name of a file."],
     [[JOB, "--replace"], "--replace goes with --to FILE"],
     [["--to", "plan.xlsx"], "Which job file?"],
@@ -88,6 +90,15 @@ describe("the command for workbooks", () => {
     const { code, printed, complained } = ran(args);
     expect({ code, printed }).toEqual({ code: 2, printed: "" });
     expect(complained).toContain(says);
+  });
+
+  it("never takes the place of the job it was made from", () => {
+    const job = join(folder, "own.yaml");
+    writeFileSync(job, text);
+    const { code, complained } = ran([job, "--to", job, "--replace"]);
+    expect(code).toBe(4);
+    expect(complained).toContain("is the job file itself");
+    expect(readFileSync(job, "utf8")).toBe(text);
   });
 
   it("names a file that cannot be read", () => {

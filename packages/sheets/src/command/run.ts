@@ -1,10 +1,10 @@
 import { canBeWoven, faultText, planWarp, readJob } from "@thrum/plan";
 import { FileTrouble, shownText } from "@thrum/plan/files";
+import type { World } from "@thrum/plan/files";
 import { workbookOf } from "../index.js";
 import { askedFor } from "./asked.js";
 import type { Asked } from "./asked.js";
 import { HELP } from "./help.js";
-import type { World } from "./world.js";
 
 const DONE = 0;
 const FAULTY_JOB = 1;
@@ -24,6 +24,9 @@ function written({ job, file, existing }: Extract<Asked, { verb: "write" }>, wor
     const many = reading.faults.length === 1 ? "1 fault" : `${String(reading.faults.length)} faults`;
     world.complain([`${shownText(job)}: ${many}`, ...reading.faults.map(faultText), ""].join("\n"));
     return FAULTY_JOB;
+  }
+  if (file !== null && world.isSameFile(job, file)) {
+    throw new FileTrouble(`${shownText(file)} is the job file itself: give the workbook another name.`);
   }
   const plan = planWarp(reading.job);
   const workbook = workbookOf(plan);
