@@ -6,7 +6,7 @@ import { checkedJob, readJob } from "./read-job.js";
 import type { Job } from "./job.js";
 
 const FOLDER = "examples/jobs/";
-const examples = readdirSync(FOLDER).filter((name) => !name.includes("progress"));
+const examples = readdirSync(FOLDER).filter((name) => /^\d[^.]*\.yaml$/u.test(name));
 
 export function jobIn(text: string): Job {
   const reading = readJob(text);
