@@ -5,7 +5,6 @@ import { expect, it } from "vitest";
 import { describeWith } from "#ci/program.js";
 
 const folder = "examples/one-page";
-const bundle = `${folder}/node_modules/@thrum/plan/dist/thrum.bundle.js`;
 
 describeWith("Chromium", (executablePath) => {
   it("plans the napkins on a page opened from a disk, and the job as it is changed", async () => {
@@ -34,26 +33,6 @@ describeWith("Chromium", (executablePath) => {
       await page.click("#plan-it");
       expect(await page.textContent("#answer")).toBe("The job has faults: 1.");
       expect(faults).toEqual([]);
-    } finally {
-      await browser.close();
-    }
-  });
-
-  it("loads as a module with nothing left to import", async () => {
-    const browser = await chromium.launch({ executablePath, args: ["--no-sandbox"] });
-    try {
-      const page = await browser.newPage();
-      await page.route("http://page.test/**", (route) =>
-        route.request().url().endsWith(".js")
-          ? route.fulfill({ path: bundle, contentType: "text/javascript" })
-          : route.fulfill({ body: "<!doctype html><title>page</title>", contentType: "text/html" }),
-      );
-      await page.goto("http://page.test/");
-      const answer = await page.evaluate(
-        `import("http://page.test/thrum.js").then(({ maths, stripes, plan }) => [
-          maths.inches(18).in(maths.yards), stripes.sequence([{ colour: "a", ends: 3 }]).ends, typeof plan.planWarp])`,
-      );
-      expect(answer).toEqual([0.5, 3, "function"]);
     } finally {
       await browser.close();
     }

@@ -24,7 +24,7 @@ function lookIn(rows: readonly JoiningRow[]): Column<JoiningRow> {
     last.set(stripe, Math.max(last.get(stripe) ?? lastEnd, lastEnd));
   }
   return [
-    "if not, look in",
+    "look in",
     ({ edge, stripe }) => (edge === null ? "" : fromTo(first.get(stripe) ?? null, last.get(stripe) ?? null)),
   ];
 }
@@ -44,15 +44,14 @@ function knotTable(rows: readonly JoiningRow[], at: At): readonly Block[] {
       ["old ends", ({ firstOldEnd, lastOldEnd }) => (isPlain ? null : (fromTo(firstOldEnd, lastOldEnd) ?? "none"))],
       ["colour", handLine],
       ["knots", ({ knots }) => knots],
-      ["last shaft", ({ lastShaft }) => shaftText(lastShaft)],
-      ["last dent", ({ lastDent }) => lastDent],
-      ["look out", ({ special }) => specialsText(special)],
+      ["shaft", ({ lastShaft }) => shaftText(lastShaft)],
+      ["dent", ({ lastDent }) => lastDent],
       ["old left", ({ group }) => [{ blank: `old ends left over in group ${String(group)}` }]],
       ["new left", ({ group }) => [{ blank: `new ends left over in group ${String(group)}` }]],
       lookIn(rows),
     ],
     at,
-    ({ edge }) => edge !== null,
+    { isEdge: ({ edge }) => edge !== null, note: ({ special }) => specialsText(special) },
   );
 }
 

@@ -19,7 +19,7 @@ function rounds({ rounds: whole, halfRound }: WoundPart): string | number {
 }
 
 /** What falls within the stripe besides winding. */
-function meanwhile({ ties, threads, byItsHand, dropForLastPass, endsAt }: WoundPart): string {
+function meanwhile({ ties, threads, byItsHand, dropForLastPass, endsAt }: WoundPart, isLast: boolean): string {
   const counts = ties.map(({ group, total }) => `${String(total)} (group ${String(group)})`).join(", ");
   return [
     ...(byItsHand ? [`hold its ${counted(threads, "thread")}`] : []),
@@ -27,7 +27,7 @@ function meanwhile({ ties, threads, byItsHand, dropForLastPass, endsAt }: WoundP
     ...(dropForLastPass === 0
       ? []
       : [`lay ${String(dropForLastPass)} of ${counted(threads, "thread")} aside for the last pass`]),
-    ...(endsAt === "far peg" ? ["change colour at the far peg"] : []),
+    ...(endsAt === "far peg" ? [isLast ? "ends at the far peg" : "change colour at the far peg"] : []),
   ].join("; ");
 }
 
@@ -43,7 +43,7 @@ function chainTable({ chain, ends, parts }: WoundChain, at: At): readonly Block[
       ["ends", ({ ends: own }) => own],
       ["rounds", rounds],
       ["so far", ({ runningTotal }) => runningTotal],
-      ["meanwhile", meanwhile],
+      ["meanwhile", (part) => meanwhile(part, part === parts.at(-1))],
     ],
     at,
   );

@@ -7,6 +7,8 @@ export type { Factor } from "./factor.js";
 export { areUnitsOf, isUnit, requireSameDimension } from "./genuine.js";
 export { decimalOf, genuineUnit, makeQuantity } from "./quantity.js";
 export type { Quantity } from "./quantity.js";
+export { marksOf } from "./marks.js";
+export type { NumeralMarks } from "./marks.js";
 export { quantityText } from "./text.js";
 export type { TextOptions } from "./text.js";
 export { isQuantity, sign, unitOf } from "./unit-of.js";

@@ -2,7 +2,7 @@ import type { Decimal as DecimalNumber } from "../numbers.js";
 import { Decimal, decimalText, isDecimalText } from "../numbers.js";
 import { inPlace, missingOr, QuantityError } from "../refusal.js";
 import type { Place } from "../refusal.js";
-import { described } from "./described.js";
+import { described, PERCENT } from "./described.js";
 import { factorBetween, timesFactor } from "./factor.js";
 import { isUnit, requireSameDimension, UNIT } from "./genuine.js";
 import { refuseOperator } from "./refuse-operator.js";
@@ -94,7 +94,8 @@ class Made<D extends string> implements Quantity<D> {
 
 /** The whole value with the unit's symbol: "12.5 in". */
 export function plainText(quantity: Quantity<string>): string {
-  return `${quantity.value} ${ownUnit(quantity, ["toString"]).symbol}`;
+  const { symbol, dimension } = ownUnit(quantity, ["toString"]);
+  return [quantity.value, symbol, PERCENT.get(dimension)].filter(Boolean).join(" ");
 }
 
 /** Makes a quantity; a number too large or too fine to be written out would make one that nothing takes, so it is refused. */

@@ -33,6 +33,7 @@ export { singleForFolded } from "./single-for-folded.js";
 export type { SingleForFoldedInput } from "./single-for-folded.js";
 export { waterInYarn } from "./water-in-yarn.js";
 export type { WaterInYarnInput } from "./water-in-yarn.js";
+export { yarnFromText } from "./yarn-from-text.js";
 export { yarnFrom, yarnReading } from "./yarn-from.js";
 export type { YarnNotation } from "./yarn-from.js";
 export { foldedDirectCount } from "./folded-direct-count.js";

@@ -46,7 +46,7 @@ describe("the name of a count system", () => {
     "%j is refused as none",
     (name) => {
       const found = countSystemReading(name as never);
-      expect(found.ok ? "read" : found.faults[0].code).toMatch(/^(unknown-unit|unreadable)$/u);
+      expect(found.ok ? "read" : found.faults[0].code).toMatch(/^(unknown-unit|too-long|wrong-kind|missing)$/u);
     },
   );
 

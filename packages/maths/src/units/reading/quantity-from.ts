@@ -3,16 +3,27 @@ import { described, areUnitsOf, makeQuantity } from "../../engine/quantity/index
 import type { Quantity, Unit } from "../../engine/quantity/index.js";
 import { inPlace, QuantityError } from "../../engine/refusal.js";
 import type { Place } from "../../engine/refusal.js";
+import { amountFrom } from "./amount.js";
+import type { ReadingOptions } from "./amount.js";
 
 /**
  * A quantity made again from the data a copy holds, as JSON or structuredClone leaves it.
  *
- * @param data an object with just dimension, value and unit, as JSON.stringify wrote it
+ * What a unit prints, as text, is read too.
+ *
+ * @param data an object with just dimension, value and unit, as JSON.stringify wrote it, or text such as `21 in`
  * @param units the units it may be in
+ * @param options the locale of the numerals of a text
  * @throws QuantityError "unknown-unit" for a unit not given, "unreadable" for anything else in the data
  * @example quantityFrom(JSON.parse('{"dimension":"length","value":"21","unit":"inches"}'), [inches]).in(inches) // 21
  */
-export function quantityFrom<D extends string>(data: unknown, units: readonly Unit<D>[]): Quantity<D> {
+export function quantityFrom<D extends string>(
+  data: unknown,
+  units: readonly Unit<D>[],
+  options?: ReadingOptions,
+): Quantity<D> {
+  if (typeof data === "string" && (units as readonly Unit<D>[] | null | undefined)?.[0] !== undefined)
+    return amountFrom("quantityFrom", (units[0] as Unit<D>).dimension, data, units, options);
   const dimension = (units as readonly Unit<D>[] | null | undefined)?.[0]?.dimension;
   const where: Place = ["quantityFrom"];
   const listed = areUnitsOf(dimension, units);
