@@ -1,9 +1,29 @@
-export { readJob } from "./job/read-job.js";
-export type { JobReading } from "./job/read-job.js";
-export { jobText } from "./job/job-text.js";
-export { faultsText, faultText } from "./job/fault.js";
-export type { Fault, FaultCode, FaultPath } from "./job/fault.js";
+export {
+  checkedJob,
+  faultsText,
+  faultText,
+  isMirrored,
+  isRepeated,
+  jobSchema,
+  jobText,
+  newJob,
+  readJob,
+  readStripes,
+  stripesText,
+} from "./job/index.js";
 export type * from "./job/index.js";
+export {
+  beyondTheLast,
+  isTicked,
+  knotsTied,
+  miscounts,
+  progressText,
+  readProgress,
+  stillHolds,
+  tickedOff,
+  untick,
+} from "./progress/index.js";
+export type * from "./progress/index.js";
 export { planWarp } from "./data/plan-warp.js";
 export type { PlanData, PlanFigures } from "./data/plan-data.js";
 export type { FigureData, PartData } from "./core/read-out.js";
@@ -15,8 +35,6 @@ export { planJson, readPlan } from "./data/plan-json.js";
 export { checkFigure } from "./data/check-figure.js";
 export type { CheckedFigure } from "./data/check-figure.js";
 export { planSchema } from "./data/plan-schema.js";
-export { jobSchema } from "./job/job-schema.js";
-export type { JsonSchema } from "./job/job-schema.js";
 export { planDifferencesText } from "./views/differences.js";
 export { planDifferences } from "./data/plan-differences.js";
 export type { PlanDifference } from "./data/plan-differences.js";

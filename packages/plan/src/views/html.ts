@@ -1,9 +1,10 @@
 import type { PlanData } from "../data/plan-data.js";
 import { planFrom } from "../data/plan-from.js";
 import type { Block, Section } from "./block.js";
-import { blanksMarkup, hatchPatterns, pictureMarkup, said, tableMarkup } from "./html-parts.js";
+import { blanksMarkup, hatchPatterns, said, tableMarkup } from "./html-parts.js";
 import { html } from "./markup.js";
 import type { Markup } from "./markup.js";
+import { pictureMarkup } from "./picture.js";
 import { sectionsOf } from "./section.js";
 import type { PrintOptions } from "./section.js";
 import type { Signs } from "./signs.js";
@@ -26,7 +27,7 @@ function blockMarkup(block: Block, signs: Signs): Markup {
       return tapeMarkup(block);
     case "lines":
       return html`<h3>${block.heading}</h3>
-        <pre>${block.lines.join("\n")}</pre>`;
+        <pre>${block.lines.map((one) => html`<span class="line">${one}</span>`)}</pre>`;
   }
 }
 

@@ -30,7 +30,7 @@ function handSays({ yarns, shafts, hands, stripe }: HandCheck): Block {
     says: [
       `Stripe ${String(stripe)}, ${counted(hands, "hand")}: of every ${String(yarns.length)} ends on ${where.length === 1 ? "shaft" : "shafts"} ${listed(where)} `,
       ...names,
-      ", in either order.",
+      yarns.length === 2 ? ", in either order." : ", in any order.",
     ],
   };
 }

@@ -1,5 +1,5 @@
 import type { Path } from "../core/source.js";
-import type { Block, Line, Table } from "./block.js";
+import type { Block, Line, Table, TableRow } from "./block.js";
 import { shownAs } from "./view.js";
 import type { At, Hole, Template } from "./view.js";
 
@@ -75,13 +75,19 @@ function reasonsOf(name: string, none: readonly { readonly head: string; readonl
 /** A column of a list: what a row of the part prints of itself; nothing where it is not known. */
 export type Column<T> = readonly [head: string, cell: (row: T, at: At) => Line | string | number | null];
 
+/** What a row is besides its cells. */
+export interface RowMarks<T> {
+  readonly isEdge?: (row: T) => boolean;
+  readonly note?: (row: T) => string | null;
+}
+
 /** The rows of a part under each other; a column that is nothing in every row is left out. */
 export function listOf<T>(
   options: TableOptions,
   rows: readonly T[],
   columns: readonly Column<T>[],
   at: At,
-  isEdge: (row: T) => boolean = () => false,
+  { isEdge, note }: RowMarks<T> = {},
 ): readonly Block[] {
   if (rows.length === 0) return [];
   const cells = columns.map(([, cell]) => rows.map((row) => cell(row, at)));
@@ -94,7 +100,11 @@ export function listOf<T>(
     tableOf(
       options,
       kept.map(({ head }) => head),
-      rows.map((row, index) => ({ cells: kept.map((column) => line(column.cells[index])), isEdge: isEdge(row) })),
+      rows.map((row, index) => ({
+        cells: kept.map((column) => line(column.cells[index])),
+        isEdge: isEdge?.(row) ?? false,
+        note: note?.(row) ?? null,
+      })),
     ),
   ];
 }
@@ -102,7 +112,7 @@ export function listOf<T>(
 function tableOf(
   { caption, read = "table", ticked = false }: TableOptions,
   heads: readonly string[],
-  rows: readonly { readonly cells: readonly Line[]; readonly isEdge?: boolean }[],
+  rows: readonly (Pick<TableRow, "cells"> & Partial<TableRow>)[],
 ): Table {
   return {
     is: "table",
@@ -110,6 +120,6 @@ function tableOf(
     read,
     ticked,
     heads,
-    rows: rows.map(({ cells, isEdge = false }) => ({ cells, isEdge })),
+    rows: rows.map((row) => ({ isEdge: false, note: null, ...row })),
   };
 }

@@ -1,13 +1,17 @@
 import { planFrom } from "../data/plan-from.js";
 import type { PlanData } from "../data/plan-data.js";
-import { plainText } from "../text/clean.js";
 import type { Block, Inline, Line, Manner } from "./block.js";
-import { keptIndent, table, wrapped } from "./layout.js";
+import { keptIndent, tableRows, wrapped } from "./layout.js";
 import { sectionsOf } from "./section.js";
 import type { PrintOptions } from "./section.js";
 import type { Signs } from "./signs.js";
 
 const BLANK = "______";
+
+/** Text from a job made fit for a terminal: no control character, no direction mark, on one line. */
+export function plainText(text: string): string {
+  return text.replace(/[\p{Cc}\p{Cf}\p{Cs}\p{Zl}\p{Zp}]+/gu, " ");
+}
 
 function inline(part: Inline): string {
   if (typeof part === "number") return String(part);
@@ -70,7 +74,12 @@ function blockText(block: Block, signs: Signs): readonly string[] {
         ...(isTicked ? [`${block.ticked ? "[ ]" : ""}${isEdge ? "=" : ""}`] : []),
         ...cells.map(cell),
       ]);
-      return [...(block.caption === "" ? [] : [block.caption]), ...table(heads, rows)];
+      const [head = [], ...lines] = tableRows(heads, rows);
+      const noted = lines.flatMap((line, at) => {
+        const note = block.rows[at]?.note ?? null;
+        return note === null ? line : [...line, ...wrapped(plainText(note), "      !", "        ")];
+      });
+      return [...(block.caption === "" ? [] : [block.caption]), ...head, ...noted];
     }
     case "blanks": {
       const width = block.what.reduce((most, what) => Math.max(most, what.length), 0);
@@ -81,7 +90,7 @@ function blockText(block: Block, signs: Signs): readonly string[] {
     case "tape":
       return [];
     case "lines":
-      return [block.heading, ...block.lines.flatMap((line) => keptIndent(plainText(line))), ""];
+      return [...wrapped(plainText(block.heading)), ...block.lines.flatMap((line) => keptIndent(plainText(line))), ""];
   }
 }
 

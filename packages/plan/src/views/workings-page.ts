@@ -1,5 +1,6 @@
 import { asText } from "@thrum/maths";
 import type { Path } from "../core/source.js";
+import { atPath } from "../data/at-path.js";
 import { LISTED, isFigure } from "../data/listed.js";
 import type { PlanData } from "../data/plan-data.js";
 import { working } from "../data/working.js";
@@ -20,9 +21,9 @@ export function workingsSection(plan: PlanData): Section {
   for (const path of pathsOf(plan)) {
     const sum = working(plan, path);
     if (sum === null) continue;
-    const [name = "", ...lines] = asText(sum).split("\n");
-    const key = [name, ...lines].join("\n");
-    const of = path.length === 4 ? `${String(path[2])}, ${name}` : name;
+    const key = asText(sum);
+    const label = String(atPath(plan, [...path, "label"]));
+    const of = path.length === 4 ? `${String(path[2])}: ${label}` : label;
     byLines.set(key, [...(byLines.get(key) ?? []), of]);
   }
   const blocks = [...byLines].map(([key, headings]): Block => {

@@ -58,7 +58,10 @@ describe.each(calculations)("%s", (_name, calculation) => {
       if (member === null) continue;
       const good = sample[field] as readonly unknown[];
       if (!input.mayBeEmpty)
-        expect(refusalOf(() => calculation({ ...sample, [field]: [] }))).toMatchObject({ code: "empty", path: [field] });
+        expect(refusalOf(() => calculation({ ...sample, [field]: [] }))).toMatchObject({
+          code: "empty",
+          path: [field],
+        });
       const bad: readonly unknown[] = [
         undefined,
         null,

@@ -32,12 +32,20 @@ const KNOWN = ["unit", "step", "digits", "decimals", "rounding", "locale"];
 
 function refuse(field: string, code: "unknown-field" | "wrong-kind", expected: string, received: unknown): never {
   const place = inPlace(["asText", field]);
-  throw new QuantityError({ code, ...place, expected, received: described(received), remedy: "", params: { candidates: KNOWN } });
+  throw new QuantityError({
+    code,
+    ...place,
+    expected,
+    received: described(received),
+    remedy: "",
+    params: { candidates: KNOWN },
+  });
 }
 
 /** The options as given, or the refusal of any that is none. */
 function optionsFrom(given: unknown): TextOptions {
-  if (typeof given !== "object" || given === null) return refuse("options", "wrong-kind", "an object of options", given);
+  if (typeof given !== "object" || given === null)
+    return refuse("options", "wrong-kind", "an object of options", given);
   const options = given as TextOptions & Readonly<Record<string, unknown>>;
   const unknown = Object.keys(options).find((field) => !KNOWN.includes(field));
   if (unknown !== undefined) return refuse(unknown, "unknown-field", `only ${KNOWN.join(", ")}`, options[unknown]);
@@ -49,7 +57,8 @@ function optionsFrom(given: unknown): TextOptions {
     ["decimals", decimals, 0],
   ] as const) {
     const fits = count === undefined || (Number.isInteger(count) && count >= least && count <= MOST_DIGITS);
-    if (!fits) return refuse(field, "wrong-kind", `a whole number from ${String(least)} to ${String(MOST_DIGITS)}`, count);
+    if (!fits)
+      return refuse(field, "wrong-kind", `a whole number from ${String(least)} to ${String(MOST_DIGITS)}`, count);
   }
   return options;
 }
@@ -67,7 +76,11 @@ function numberText(value: Decimal, options: TextOptions): string {
   const places = decimals ?? Math.max(0, digits - 1 - (value.isZero() ? 0 : value.e));
   const by = new Decimal(10).pow(places);
   const exact = rounded(value.abs().times(by), awayFrom(rounding, value), EXACT_STEP).div(by);
-  const text = isUsual ? shown(value.abs(), digits).text : decimals === undefined ? decimalText(exact) : exact.toFixed(decimals);
+  const text = isUsual
+    ? shown(value.abs(), digits).text
+    : decimals === undefined
+      ? decimalText(exact)
+      : exact.toFixed(decimals);
   return (value.isNegative() && /[1-9]/u.test(text) ? "-" : "") + withMarks(text, locale);
 }
 
@@ -78,18 +91,30 @@ function awayFrom(rounding: Rounding, value: Decimal): Rounding {
 }
 
 /** An amount in several units: whole numbers of the larger ones, what is left in the smallest. */
-function partsText(value: Decimal, units: readonly Unit<string>[], smallest: Unit<string>, options: TextOptions): string {
+function partsText(
+  value: Decimal,
+  units: readonly Unit<string>[],
+  smallest: Unit<string>,
+  options: TextOptions,
+): string {
   const { step = options.decimals === undefined && options.digits === undefined ? "1" : undefined } = options;
   const grain = step === undefined ? null : stepFrom(step);
-  const size = ({ scale }: Unit<string>): Decimal => new Decimal(scale[0]).div(scale[1]).div(smallest.scale[0]).times(smallest.scale[1]);
+  const size = ({ scale }: Unit<string>): Decimal =>
+    new Decimal(scale[0]).div(scale[1]).div(smallest.scale[0]).times(smallest.scale[1]);
   const rounding = awayFrom(roundingFrom(options.rounding), value);
   const all = value.abs();
-  let left = grain === null ? all : rounded(all.times(grain[1]).div(grain[0]), rounding, EXACT_STEP).times(grain[0]).div(grain[1]);
+  let left =
+    grain === null
+      ? all
+      : rounded(all.times(grain[1]).div(grain[0]), rounding, EXACT_STEP).times(grain[0]).div(grain[1]);
   const texts: string[] = [];
   for (const unit of units) {
     const many = unit === smallest ? left : kept(left.div(size(unit))).floor();
     left = left.minus(many.times(size(unit)));
-    const number = numberText(many, unit === smallest ? { ...options, ...(step === undefined ? {} : { step }) } : { step: "1" });
+    const number = numberText(
+      many,
+      unit === smallest ? { ...options, ...(step === undefined ? {} : { step }) } : { step: "1" },
+    );
     if (!many.isZero() && number !== "0") texts.push(`${number} ${unit.symbol}`);
   }
   const sign = value.isNegative() && texts.length > 0 ? "-" : "";

@@ -8,14 +8,20 @@ import { costsTogether } from "./costs-together.js";
 const EUR = currency("EUR");
 
 describe("costs together", () => {
-  cited("yarn, work and labels", byHand(commonPractice, "167.5"), costsTogether, [
-    { costs: [EUR(64), EUR(90), EUR("13.50")] },
-  ], EUR);
+  cited(
+    "yarn, work and labels",
+    byHand(commonPractice, "167.5"),
+    costsTogether,
+    [{ costs: [EUR(64), EUR(90), EUR("13.50")] }],
+    EUR,
+  );
 
   it("do not depend on their order", () => {
     fc.assert(
       fc.property(fc.array(fc.nat(900), { minLength: 1, maxLength: 8 }), (costs) => {
-        const [one, other] = [costs, [...costs].reverse()].map((list) => costsTogether({ costs: list.map((n) => EUR(n)) }));
+        const [one, other] = [costs, [...costs].reverse()].map((list) =>
+          costsTogether({ costs: list.map((n) => EUR(n)) }),
+        );
         expect(String(one)).toBe(String(other));
       }),
     );

@@ -7,7 +7,13 @@ import { waterInYarn } from "../yarn/index.js";
 import { dryMass } from "./dry-mass.js";
 
 describe("dry mass", () => {
-  cited("linen at 12 %", byHand(commonPractice, "2500/112"), dryMass, [{ mass: grams(25), regain: percentAdded(12) }], grams);
+  cited(
+    "linen at 12 %",
+    byHand(commonPractice, "2500/112"),
+    dryMass,
+    [{ mass: grams(25), regain: percentAdded(12) }],
+    grams,
+  );
 
   it("is what is left without the water", () => {
     fc.assert(

@@ -6,9 +6,13 @@ import { grams, percentOf } from "../../units/index.js";
 import { fibreInYarns } from "./fibre-in-yarns.js";
 
 describe("a fibre in several yarns", () => {
-  cited("silk in a blend and in a yarn of its own", byHand(commonPractice, "190"), fibreInYarns, [
-    { yarns: [grams(200), grams(50)], shares: [percentOf(70), percentOf(100)] },
-  ], grams);
+  cited(
+    "silk in a blend and in a yarn of its own",
+    byHand(commonPractice, "190"),
+    fibreInYarns,
+    [{ yarns: [grams(200), grams(50)], shares: [percentOf(70), percentOf(100)] }],
+    grams,
+  );
 
   it("is all of the yarns where they are nothing else", () => {
     fc.assert(
@@ -21,6 +25,8 @@ describe("a fibre in several yarns", () => {
 
   it("is refused for a share of nothing and for lists of two lengths", () => {
     expect(() => fibreInYarns({ yarns: [grams(9)], shares: [percentOf(0)] })).toThrow("more than 0");
-    expect(() => fibreInYarns({ yarns: [grams(9)], shares: [percentOf(9), percentOf(9)] })).toThrow("one for each of yarns");
+    expect(() => fibreInYarns({ yarns: [grams(9)], shares: [percentOf(9), percentOf(9)] })).toThrow(
+      "one for each of yarns",
+    );
   });
 });

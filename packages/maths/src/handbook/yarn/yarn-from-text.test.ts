@@ -36,7 +36,8 @@ describe("a whole yarn", () => {
   it("of the numbers of a label is a count of its own", () => {
     // 225 m of 50 g are 4500 m of 1000 g; 3360 yd of a pound are four hanks of 840 yd.
     expect(convertCount(yarnFromText("225 m / 50 g").count, metresPerKilogram).count.in(metresPerKilogram)).toBe(4500);
-    const inPounds = (text: string): number => convertCount(yarnFromText(text).count, yardsPerPound).count.in(yardsPerPound);
+    const inPounds = (text: string): number =>
+      convertCount(yarnFromText(text).count, yardsPerPound).count.in(yardsPerPound);
     expect(inPounds("87 yd per 1 3/4 oz")).toBeCloseTo((87 / 1.75) * 16, 9);
   });
 
@@ -48,7 +49,11 @@ describe("a whole yarn", () => {
   ])("%s has two readings, told with their yards and given as texts that are read", (text, candidates, told) => {
     const read = attempt(yarnFromText, text);
     const fault = read.ok ? null : read.faults[0];
-    expect(fault).toMatchObject({ code: "ambiguous", params: { candidates }, remedy: expect.stringMatching(told) as string });
+    expect(fault).toMatchObject({
+      code: "ambiguous",
+      params: { candidates },
+      remedy: expect.stringMatching(told) as string,
+    });
     for (const candidate of candidates) expect(attempt(yarnFromText, candidate).ok).toBe(true);
   });
 

@@ -37,7 +37,16 @@ function twoNumbers(found: RegExpExecArray, options: ReadingOptions | undefined,
   if (isTold) return plied(`${plies}-ply of ${count} ${system}`, options, refuse);
   const systems = system === "" ? FEW : [system];
   const whole = (text: string): boolean => /^[1-9]\d{0,2}$/u.test(text);
-  const pairs = first === second ? [[first, second], ["2", first]] : [[second, first], [first, second]];
+  const pairs =
+    first === second
+      ? [
+          [first, second],
+          ["2", first],
+        ]
+      : [
+          [second, first],
+          [first, second],
+        ];
   const candidates = systems.flatMap((name) =>
     pairs.flatMap(([many = "", one = ""]) => (whole(many) ? [`${many}-ply of ${one} ${name}`] : [])),
   );
@@ -52,7 +61,8 @@ function plied(text: string, options: ReadingOptions | undefined, refuse: Refuse
     plies *= Number(found[1]);
     rest = found[2] ?? "";
   }
-  if (plies < 1 || plies > MOST_PLIES) return refuse("out-of-range", `The plies are 1 to ${String(MOST_PLIES)} in all.`);
+  if (plies < 1 || plies > MOST_PLIES)
+    return refuse("out-of-range", `The plies are 1 to ${String(MOST_PLIES)} in all.`);
   return { count: countOf(rest, options, refuse), plies, counted: "single" };
 }
 
@@ -89,7 +99,8 @@ export function yarnFromText(text: string, options?: ReadingOptions): Yarn {
   if (TICKET.test(yarn)) return refuse("unreadable", "A ticket number is no count: find the count it stands for.");
   const [, all, resultant] = IN_ALL.exec(yarn) ?? [];
   const whole = all ?? resultant;
-  if (whole !== undefined) return made({ count: countOf(whole, options, refuse), plies: 1, counted: "finished thread" });
+  if (whole !== undefined)
+    return made({ count: countOf(whole, options, refuse), plies: 1, counted: "finished thread" });
   const [, single, times] = TIMES.exec(yarn) ?? [];
   if (single !== undefined) return made(plied(`${times ?? ""}-ply of ${single}`, options, refuse));
   const two = TWO.exec(yarn);

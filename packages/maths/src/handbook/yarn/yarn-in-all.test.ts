@@ -30,6 +30,6 @@ describe("yarn in warp and wefts", () => {
     );
   });
   it("is refused where a weft is less than nothing, by its place", () => {
-    expect(() => yarnInAll({ warp: yards(1), wefts: [yards(1), yards(-1)] })).toThrow("wefts })[1]");
+    expect(() => yarnInAll({ warp: yards(1), wefts: [yards(1), yards(-1)] })).toThrow("wefts[1] })");
   });
 });

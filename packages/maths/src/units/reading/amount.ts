@@ -109,8 +109,7 @@ export function amountFrom<D extends string>(
   if (known === "")
     return refuse("unknown-unit", "Give the units the text may use, for example [yards, feet, inches].");
   if (text.trim() === "") return refuse("empty", "Write a number and its unit, such as 3 1/2 in.");
-  if (text.length > LONGEST)
-    return refuse("too-long", `Text of more than ${String(LONGEST)} characters is not read.`);
+  if (text.length > LONGEST) return refuse("too-long", `Text of more than ${String(LONGEST)} characters is not read.`);
   const alone = symbolAlone(text, units, options, refuse);
   if (alone !== null) return alone;
   // Where a locale is named a plain space between three digits and three groups them, as its own mark does.

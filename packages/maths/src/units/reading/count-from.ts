@@ -18,11 +18,7 @@ const MASSES = [grams, kilograms, pounds, ounces, grains];
 const PER = /^(\p{L}+\.?) ?(?:per|\/|to|in|=) ?(?:an? )?(.+)$/iu;
 
 /** A label: `300 m per 100 g`, `1680 yd/lb`; null for what is none. */
-function labelOf(
-  { value, rest }: Led,
-  options: ReadingOptions | undefined,
-  refuse: RefuseText,
-): IndirectCount | null {
+function labelOf({ value, rest }: Led, options: ReadingOptions | undefined, refuse: RefuseText): IndirectCount | null {
   const [, over = "", under = ""] = PER.exec(rest) ?? [];
   const length = unitFor(over, LENGTHS);
   if (length === undefined) return null;
@@ -42,7 +38,11 @@ function numbered(value: Decimal, system: string, refuse: RefuseText): DirectCou
   const found = reading(() => countSystemFrom(system));
   if (found.ok) return value.gt(0) ? found.value(many) : refuse("out-of-range", "A count is more than nothing.");
   const [{ code, remedy, params }] = found.faults;
-  return refuse(code, remedy, (params.candidates ?? []).map((name) => `${many} ${name}`));
+  return refuse(
+    code,
+    remedy,
+    (params.candidates ?? []).map((name) => `${many} ${name}`),
+  );
 }
 
 /**
@@ -64,6 +64,7 @@ export function countFrom(text: string, options?: ReadingOptions): DirectCount |
   }
   const [, system = "", number = ""] = /^(\D+?) ?(\d.*)$/u.exec(given) ?? [];
   const behind = leadingNumber(number, options, refuse, "two numbers");
-  if (behind?.rest !== "") return refuse("unreadable", "Write a number and its system: 20 cotton, 30 tex, 300 m per 100 g.");
+  if (behind?.rest !== "")
+    return refuse("unreadable", "Write a number and its system: 20 cotton, 30 tex, 300 m per 100 g.");
   return numbered(behind.value, system, refuse);
 }

@@ -23,7 +23,8 @@ const VULGAR: Readonly<Record<string, readonly [number, number]>> = {
   "⅞": [7, 8],
 };
 
-const TOKEN = /(\d{1,3}(?:[\u00a0\u2009\u202f]\d{3})+(?!\d)(?:[.,]\d+)?|\d[\d.,]*|[.,]\d+)|([½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅛⅜⅝⅞])|([/⁄])|([-−–])|(\p{L}+\.?|['’′]{2}|["”″]|['’′])/uy;
+const TOKEN =
+  /(\d{1,3}(?:[\u00a0\u2009\u202f]\d{3})+(?!\d)(?:[.,]\d+)?|\d[\d.,]*|[.,]\d+)|([½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅛⅜⅝⅞])|([/⁄])|([-−–])|(\p{L}+\.?|['’′]{2}|["”″]|['’′])/uy;
 const SPACE = /[ \t\u00a0\u2000-\u200a\u202f]*/uy;
 
 /** Splits text into marks, each told whether a space stood before it; null when something else stands in it. */
