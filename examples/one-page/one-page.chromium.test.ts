@@ -19,12 +19,12 @@ describeWith("Chromium", (executablePath) => {
       await page.goto(pathToFileURL(`${folder}/index.html`).href);
       // 9 × 17.5 ÷ 0.9 ÷ 0.92 + 10 = 200.217 in; ÷ 36 = 5.5616 yd; × 0.0254 = 5.0855 m; both rounded up.
       expect(await page.textContent("#answer")).toBe("368 ends of 5.57 yd, which are 5.09 m.");
-      expect(await page.textContent("#plan")).toContain("Width in the reed: 18.4 in");
+      expect(await page.textContent("#plan")).toContain("Width in the reed: 18 3/8 in");
       expect(
         await page.locator("#stripes").evaluate((img) => (img as unknown as { naturalWidth: number }).naturalWidth),
       ).toBeGreaterThan(0);
       const job = await page.inputValue("#job");
-      expect(job).toBe(readFileSync("examples/hall-napkins/job.yaml", "utf8"));
+      expect(job).toBe(readFileSync("examples/jobs/2-hall-napkins.yaml", "utf8"));
       await page.fill("#job", job.replace("number: 9", "number: 10"));
       await page.click("#plan-it");
       // 10 × 17.5 ÷ 0.9 ÷ 0.92 + 10 = 221.353 in, 6.1487 yd, 5.6224 m.

@@ -7,7 +7,7 @@ import type { Job } from "./job.js";
 import { newJob } from "./new-job.js";
 
 const FOLDER = "examples/jobs/";
-const examples = readdirSync(FOLDER).filter((name) => !name.includes("progress"));
+const examples = readdirSync(FOLDER).filter((name) => /^\d[^.]*\.yaml$/u.test(name));
 
 function jobIn(text: string): Job {
   const reading = readJob(text);

@@ -11,7 +11,7 @@ import { says, step } from "./view.js";
 import type { View } from "./view.js";
 import { all, fromPart, NONE, optional, where } from "./ways.js";
 
-const groups = fromPart(tying.onLoom, (rows, at) =>
+const groups = fromPart(tying.counting, (rows, at) =>
   listOf(
     { caption: "The old warp, group by group", read: "bench", ticked: true },
     rows,
