@@ -194,6 +194,8 @@ export const packages: Figure<number, "yarn"> = figure("packages to buy", packag
   needed: missing,
   packageMass,
 });
+/** Those, where it is known. */
+export const toBuy: Part<number | null, "yarn"> = firstOf(packages, none);
 /** Over, once they are bought. */
 export const spare: Figure<Mass, "yarn"> = figure("left over", yarnSpare, {
   onHand: there,

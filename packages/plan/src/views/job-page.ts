@@ -1,4 +1,5 @@
 import { job } from "../figures/keys.js";
+import { toldLines } from "./told-lines.js";
 import { says } from "./view.js";
 import type { View } from "./view.js";
 import { optional, unsaid } from "./ways.js";
@@ -7,5 +8,5 @@ import { optional, unsaid } from "./ways.js";
 export const jobPage: View = {
   name: "job",
   heading: "The job",
-  blocks: [optional(says`${job.note}`), unsaid(job.thrum, says`Read by the first form of the job file.`)],
+  blocks: [toldLines, optional(says`${job.note}`), unsaid(job.thrum, says`Read by the first form of the job file.`)],
 };
