@@ -52,7 +52,8 @@ test("knots of the hall napkins pass, or pass with easing", () => {
 
 test("2-ply of 3 metric in a gap of a millimetre will not pass, and the plan says so first of all", () => {
   const plan = planned("2-hall-napkins", ["2-ply of 8 cotton", "2-ply of 3 metric"], ["1.6 mm", "1.0 mm"]);
-  expect(musts(plan)).toHaveLength(1);
+  // The thick old yarn decides for the thin indigo too.
+  expect(musts(plan)).toHaveLength(2);
   expect(musts(plan)[0]).toContain("The knots of natural and madder will not pass the reed. Tie behind the reed");
   // d = 0.9638 mm: 1 ÷ 0.9638 = 1.04; two threads 1.928 mm.
   expect(musts(plan)[0]).toContain("1.0 threads wide (0.7 to 1.3");
@@ -86,8 +87,11 @@ test("fifteen yards give fifteen towels, and sixteen need 17.53 in more", () => 
 });
 
 test("a threading written whole that does not come to the count is a must, and the joining list waits", () => {
-  const plan = planned("7-warp-with-faults", ["ends: 370", "ends: 368"]);
-  expect(musts(plan)[0]).toContain("the count to 368 (368 threads + 1 broken − 1 too many)");
+  const whole = "threading: [{ repeat: 93, of: [1, 2, 3, 4] }]";
+  const plan = planned("2-hall-napkins", ["threading: [1, 2, 3, 4]", whole]);
+  expect(musts(plan)).toEqual([
+    "The threading comes to 372 places, the count to 368 (368 threads + 0 broken − 0 too many). Count again; the joining list waits.",
+  ]);
   expect(plan.figures.tying.joining).toMatchObject({ value: null, needs: [["oldWarp", "ends"]] });
 });
 
@@ -110,6 +114,15 @@ test("a take-up of nine tenths is asked about", () => {
 test("the loom wins over the sett that was wanted", () => {
   const plan = planned("2-hall-napkins", ["picks: 18 per inch", "sett: 24 per inch\n  picks: 18 per inch"]);
   expect(told(plan).map(({ says }) => says)).toContain(
-    "Wanted 24 per inch; reed and sley give 20 per inch. Reckoned with 20 per inch.",
+    "Wanted 24 ends per inch; reed and sley give 20 ends per inch. Reckoned with 20 ends per inch.",
   );
+});
+
+test("a yarn whose weft alone is more than is on hand is enough for no ends, in words", () => {
+  // Natural needs 3103 yd, its weft alone more than the 6 oz there, 630 yd.
+  const plan = planned("2-hall-napkins");
+  expect(plan.figures.yarn["natural"]?.endsEnough).toMatchObject({ value: 0, why: null });
+  const text = planText(plan, { without: "workings" }).replace(/\s+/gu, " ");
+  expect(text).toContain("natural: enough for none, for its weft alone takes more than is on hand.");
+  expect(text).not.toContain("received −");
 });

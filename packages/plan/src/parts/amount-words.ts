@@ -15,7 +15,7 @@ export function perLengthText(amount: Quantity<string>): string {
   return asText(amount, { step: "0.01" }).replace("/", " per ").replace(/ in$/u, " inch");
 }
 
-/** A percentage to the tenth. */
+/** A percentage to the tenth, its base in the sentence beside it. */
 export function percentText(amount: Quantity<string>): string {
-  return asText(amount, { step: "0.1" });
+  return asText(amount, { step: "0.1" }).replace(/ lost$/u, "");
 }
