@@ -18,6 +18,19 @@ const RUNS = {
   "pieces.*.weft.stripes": "[12 madder, the rest natural]",
 };
 
+/** Values that say more than the one example of their kind. */
+const VALUES = {
+  "loom.heddleEye.wide": "3 mm",
+  "loom.heddleEye.high": "8 mm",
+  "loom.sley.NAME": "3",
+  "oldWarp.left.pastReed": "10 in",
+  "oldWarp.left.behindHeddles": "24 in",
+  "join.sides.after": "4 fewer",
+};
+
+/** Words about a value stand without the marks of what is typed. */
+const ABOUT = ["a whole number", "a number", "words", "a list of such"];
+
 /** Several forms of one value as they follow each other; null, which stands for a key left out, is none. */
 const waysOf = ({ anyOf, ...one }) => (anyOf ?? [one]).filter(({ type }) => type !== "null");
 const isGroup = (way) => way.properties !== undefined || typeof way.additionalProperties === "object";
@@ -27,21 +40,24 @@ function valueOf(way) {
   if (way.enum !== undefined) return way.enum.filter((word) => typeof word !== "boolean").join(", ");
   if (way.examples !== undefined) return way.examples[0];
   if (way.type === "integer") return "a whole number";
-  if (way.type === "array") return waysOf(way.items).some(isGroup) ? undefined : `a list of such`;
+  if (way.type === "number") return "a number";
+  if (way.type === "array") return waysOf(way.items).some(isGroup) ? undefined : "a list of such";
   return isGroup(way) ? undefined : "words";
 }
 
 /** A key and all those below it, each once, as rows of its table. */
 function rowsOf(key, described) {
   const ways = waysOf(described);
-  const values = [...new Set(ways.map(valueOf).filter((value) => value !== undefined))];
-  const own = [`\`${key}\``, plain(described.description ?? ""), values.map((value) => `\`${value}\``).join(" or ")];
+  const known = VALUES[key] === undefined ? ways.map(valueOf) : [VALUES[key]];
+  const values = [...new Set(known.filter((value) => value !== undefined))];
+  const shown = values.map((value) => (ABOUT.includes(value) ? value : `\`${value}\``)).join(" or ");
+  const own = [`\`${key}\``, plain(described.description ?? ""), shown];
   const items = ways.flatMap((way) => (way.type === "array" ? waysOf(way.items) : [way]));
   const below = items.flatMap((way) => [
     ...Object.entries(way.properties ?? {}),
     ...(typeof way.additionalProperties === "object" ? [["NAME", way.additionalProperties]] : []),
   ]);
-  return [own, ...below.flatMap(([name, one]) => rowsOf(`${key}.${name}`, one))];
+  return [...(own[1] + own[2] === "" ? [] : [own]), ...below.flatMap(([name, one]) => rowsOf(`${key}.${name}`, one))];
 }
 
 /** Rows of one key are one row: a value of several forms has its keys in each of them. */
