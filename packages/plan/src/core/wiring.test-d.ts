@@ -30,7 +30,7 @@ it("a wrong wiring is refused by the compiler", () => {
   // @ts-expect-error a row of another scope
   worked("piece").counted("one", { length: ownYarn.length }, () => 1);
   // @ts-expect-error a key misspelt
-  void job.warp.lenght;
+  expectTypeOf(job.warp.lenght).toBeObject();
   // @ts-expect-error an input left out
   figure("width", reedWidth, { ends: job.ends });
   // @ts-expect-error an input misspelt

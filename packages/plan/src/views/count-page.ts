@@ -3,14 +3,15 @@ import * as loom from "../figures/loom.js";
 import * as tying from "../figures/tying.js";
 import { plainly } from "./formats.js";
 import { fromTo, shaftText, foundIn } from "./hands.js";
+import { sidesTable } from "./sides-table.js";
 import { whereEndOneIs, tiedOrAfresh } from "./seat.js";
 import { ifAny, many } from "./shown.js";
 import { listOf } from "./table.js";
 import { says, step } from "./view.js";
 import type { View } from "./view.js";
-import { all, fromPart, NONE, optional } from "./ways.js";
+import { all, fromPart, NONE, optional, where } from "./ways.js";
 
-const groups = fromPart(tying.onLoom, (rows, at) =>
+const groups = fromPart(tying.counting, (rows, at) =>
   listOf(
     { caption: "The old warp, group by group", read: "bench", ticked: true },
     rows,
@@ -42,7 +43,8 @@ export const countPage: View = {
         whereEndOneIs,
         step`Count the old warp as it stands, group by group, from end 1, before anything is cut.`,
         step`Write down what is broken, doubled, left out, or on another shaft; where a number is another than here the loom is right: put it into the job under oldWarp.faults and plan again.`,
-        groups,
+        where(loom.tableFor, (word) => word === "tied", groups),
+        sidesTable,
       ),
       NONE,
     ),

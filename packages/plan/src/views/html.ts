@@ -27,7 +27,7 @@ function blockMarkup(block: Block, signs: Signs): Markup {
       return tapeMarkup(block);
     case "lines":
       return html`<h3>${block.heading}</h3>
-        <pre>${block.lines.join("\n")}</pre>`;
+        <pre>${block.lines.map((one) => html`<span class="line">${one}</span>`)}</pre>`;
   }
 }
 

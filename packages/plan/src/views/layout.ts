@@ -1,5 +1,5 @@
 const WIDTH = 80;
-const NARROWEST = 8;
+const NARROWEST = 5;
 
 /** A word too long for any line, in pieces that fit. */
 function pieces(word: string, width: number): readonly string[] {

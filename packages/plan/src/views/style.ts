@@ -33,6 +33,7 @@ input[type="text"] { width: 22mm; border: 0; border-bottom: 0.3mm solid #000; bo
 dl { margin: 0 0 3mm; }
 dl > div { display: flex; gap: 3mm; justify-content: space-between; border-bottom: 0.2mm solid #000; padding: 1mm 0; break-inside: avoid; }
 dd { margin: 0; }
+.line { display: block; min-height: 1.3em; }
 pre { margin: 0 0 3mm; font: 9.5pt/1.3 "Liberation Mono", "Courier New", monospace; white-space: pre-wrap; break-inside: avoid; }
 .bench th, .bench td { font-size: 14pt; line-height: 1.15; }
 .bench td { height: 10mm; }

@@ -90,7 +90,7 @@ function blockText(block: Block, signs: Signs): readonly string[] {
     case "tape":
       return [];
     case "lines":
-      return [block.heading, ...block.lines.flatMap((line) => keptIndent(plainText(line))), ""];
+      return [...wrapped(plainText(block.heading)), ...block.lines.flatMap((line) => keptIndent(plainText(line))), ""];
   }
 }
 

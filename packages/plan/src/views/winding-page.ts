@@ -8,6 +8,7 @@ import { byTheTapeUp, byTheYard } from "./formats.js";
 import { fromTo, handLine } from "./hands.js";
 import { many } from "./shown.js";
 import { listOf } from "./table.js";
+import { toldLine } from "./told.js";
 import { says, shown, step } from "./view.js";
 import type { At, View } from "./view.js";
 import { fromPart, optional, under } from "./ways.js";
@@ -79,7 +80,7 @@ export const windingPage: View = {
     step`Make the lease at the end of the chain that will be tied, and tie it up before the chain leaves its pegs.`,
     step`Label each chain with its number and its first end.`,
     fromPart(winding.chains, ({ tooWide, waitsForMost }) => [
-      ...tooWide.map(({ says: text }): Block => ({ is: "says", as: "MUST", says: [text] })),
+      ...tooWide.map(toldLine),
       ...(waitsForMost ? [{ is: "says", as: "WAITS", says: ["winding.most."] } as const] : []),
     ]),
     fromPart(winding.wound, (chains, at) => chains.flatMap((chain) => chainTable(chain, at))),

@@ -15,7 +15,7 @@ import {
 } from "../book/cells.js";
 import { sourceText } from "../calculation/source-text.js";
 import type { GridGroup } from "./grid.js";
-import type { Ledger } from "./ledger.js";
+import type { Ledger } from "./ledger-cells.js";
 
 const FIRST = 5;
 const SAYS =

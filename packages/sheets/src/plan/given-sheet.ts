@@ -1,7 +1,7 @@
 import type { BookCell, Rule, Sheet } from "../book/book.js";
 import { PLAIN, TITLE, INPUT, UNIT, formulaCell, headings, textCell } from "../book/cells.js";
 import { inputRow, ruleOf } from "../calculation/input-row.js";
-import type { GivenCell } from "./ledger.js";
+import type { GivenCell } from "./ledger-cells.js";
 
 const FIRST = 5;
 const COLUMNS = ["Key of the job", "Number", "Unit", "Meaning", "Allowed", "Check"];

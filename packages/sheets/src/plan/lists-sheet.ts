@@ -1,6 +1,6 @@
 import type { BookCell, Sheet } from "../book/book.js";
 import { PLAIN, TITLE, columnLetters, formulaCell, headings, textCell } from "../book/cells.js";
-import type { ListRow } from "./ledger.js";
+import type { ListRow } from "./ledger-cells.js";
 
 const FIRST = 5;
 

@@ -28,7 +28,8 @@ function compared(plan: PlanData, book: ReturnType<typeof planBook>, cells: Cell
       "number" in content ? content.number : "formula" in content ? content.now : null,
     ]),
   );
-  expect([...names.map((at) => Number(held.get(at)))].sort()).toEqual([...wanted].sort());
+  const inOrder = (numbers: readonly number[]): readonly number[] => [...numbers].sort((a, b) => a - b);
+  expect(inOrder(names.map((at) => Number(held.get(at))))).toEqual(inOrder(wanted));
   return names.filter((at) => {
     const [now, value] = [Number(cells.get(at)), Number(held.get(at))];
     return !(Math.abs(now - value) / Math.max(1, Math.abs(value)) < 1e-12);

@@ -53,7 +53,9 @@ describe("the workbook of a plan", () => {
   });
 
   it("takes any name for a yarn", () => {
-    const job = jobIn('stripes: [4 __proto__, "4 =1+1"]\nyarns: { "__proto__": { count: 2-ply of 8 cotton }, "=1+1": { count: 20 tex in all } }');
+    const job = jobIn(
+      'stripes: [4 __proto__, "4 =1+1"]\nyarns: { "__proto__": { count: 2-ply of 8 cotton }, "=1+1": { count: 20 tex in all } }',
+    );
     const odd = planBook(planWarp(job));
     const texts = odd.sheets.flatMap(({ cells }) =>
       cells.flatMap(({ content }) => ("text" in content ? [content.text] : [])),

@@ -1,9 +1,10 @@
 import type { BookCell, LiveLook, Rule, Sheet } from "../book/book.js";
-import { columnLetters, formulaCell, headings, INPUT, PLAIN, textCell, TITLE, UNIT, WARNING } from "../book/cells.js";
+import { formulaCell, headings, INPUT, PLAIN, textCell, TITLE, UNIT, WARNING } from "../book/cells.js";
 import { colourOf } from "./colours.js";
 import { handText } from "./hands.js";
 import type { Hand, LaidStripe } from "./hands.js";
-import { rowPrefix } from "./ledger.js";
+import { rowPrefix } from "./ledger-cells.js";
+import { shareCells } from "./share-cells.js";
 
 const FIRST = 5;
 const SAYS = "a whole number of ends, 1 or more, of one of the hands on the right";
@@ -30,45 +31,6 @@ function stripeRow(row: string, colour: string, ends: number, yarn: number, last
       "",
       WARNING,
     ),
-  ];
-}
-
-/** What each yarn has of a hand: in the list of hands beside them, and through that of every stripe. */
-function shareCells(
-  hands: readonly Hand[],
-  yarns: readonly string[],
-  stripes: number,
-): { readonly cells: readonly BookCell[]; readonly ranges: readonly string[] } {
-  const [first, lastHand, lastStripe] = [FIRST, FIRST + hands.length - 1, FIRST + stripes - 1].map(String);
-  const cells = yarns.flatMap((yarn, at): readonly BookCell[] => {
-    const [own, read] = [columnLetters(12 + at), columnLetters(12 + yarns.length + at)];
-    const ofHand = hands.map(({ yarns: held }, hand): BookCell => {
-      const times = held.filter((one) => one === yarn).length;
-      const share = `=${String(times)}/${String(held.length)}`;
-      return formulaCell(`${own}${String(FIRST + hand)}`, share, times / held.length, PLAIN);
-    });
-    const ofStripe = Array.from({ length: stripes }, (_, stripe): BookCell => {
-      const row = String(FIRST + stripe);
-      return formulaCell(
-        `${read}${row}`,
-        `=IF(G${row}>0,INDEX(${own}$${String(first)}:${own}$${String(lastHand)},G${row}),0)`,
-        null,
-        PLAIN,
-      );
-    });
-    return [...shareHeadings(own, read, yarn), ...ofHand, ...ofStripe];
-  });
-  const ranges = yarns.map((_, at) => {
-    const read = columnLetters(12 + yarns.length + at);
-    return `'Stripes'!$${read}$${String(first)}:$${read}$${String(lastStripe)}`;
-  });
-  return { cells, ranges };
-}
-
-function shareHeadings(own: string, read: string, yarn: string): readonly BookCell[] {
-  return [
-    textCell(`${own}${String(FIRST - 1)}`, `${yarn} in a hand`, PLAIN),
-    textCell(`${read}${String(FIRST - 1)}`, `${yarn} in the stripe`, PLAIN),
   ];
 }
 
@@ -111,7 +73,7 @@ export function stripesSheet(
     formula: `$G${String(FIRST)}=${String(at + 1)}`,
     look: { fill: colourOf(at) },
   }));
-  const shares = shareCells(hands, yarns, runs.length);
+  const shares = shareCells(FIRST, hands, yarns, runs.length);
   const sheet: Sheet = {
     name: "Stripes",
     widths: [8, 24, 9, 10, 10, 10, 10, 34, 9, 24, 10],

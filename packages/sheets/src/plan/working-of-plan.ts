@@ -4,7 +4,7 @@ import { DOUBTFUL, TITLE, WARNING, formulaCell, headings, textCell } from "../bo
 import { sourceText } from "../calculation/source-text.js";
 import { workingRow } from "../calculation/working-row.js";
 import type { GridGroup } from "./grid.js";
-import type { FigureCell, Ledger } from "./ledger.js";
+import type { FigureCell, Ledger } from "./ledger-cells.js";
 
 const FIRST = 5;
 
