@@ -94,6 +94,23 @@ async function stripesRows() {
   ];
 }
 
+const PLAN = ["@thrum/maths", "@thrum/stripes", "decimal.js", "yaml", "valibot"];
+
+/** The plan beside what it is built on, and a job planned with all that takes. */
+async function planRows() {
+  const of = (imported, external) =>
+    bundled(`export { ${imported.join(", ")} } from ${JSON.stringify(mainModule("plan"))};`, external);
+  return [
+    open(row("readJob and jobText, beside maths", await of(["readJob", "jobText"], PLAN), budgets.jobs), 53_000),
+    open(row("planWarp, beside maths", await of(["planWarp"], PLAN), budgets.figures), 54_000),
+    open(
+      row("planText and planHtml with it", await of(["planWarp", "planText", "planHtml"], PLAN), budgets.views),
+      66_000,
+    ),
+    open(row("planWarp, with all it needs", await of(["planWarp"], []), budgets.planned), 103_000),
+  ];
+}
+
 /** One conversion by general libraries, with all they need, and the same by ours with decimal.js: no budget, a comparison. */
 async function conversionRows() {
   const ways = {
@@ -114,6 +131,6 @@ async function conversionRows() {
   return Promise.all(figures);
 }
 
-const rows = [...(await mathsRows()), ...(await stripesRows()), ...(await conversionRows())];
+const rows = [...(await mathsRows()), ...(await stripesRows()), ...(await planRows()), ...(await conversionRows())];
 printTable(rows);
 process.exitCode = rows.every(({ holds }) => holds) ? 0 : 1;

@@ -21,7 +21,7 @@ export function figures() {
   for (let round = 0; round < 11; round += 1) {
     bare.push(run("-e", "0"));
     help.push(run("packages/plan/dist/cli.js", "help"));
-    plan.push(run("packages/plan/dist/cli.js", "plan", "examples/hall-napkins/job.yaml"));
+    plan.push(run("packages/plan/dist/cli.js", "plan", "examples/jobs/2-hall-napkins.yaml"));
   }
   const over = (times) => median(times.map((time, round) => time / bare[round]));
   return [

@@ -17,7 +17,7 @@ export type { Fault, FaultParams, FaultPath, Faults, Reading, RefusalCode, Thrum
 export { isCalculation } from "./engine/formula/index.js";
 export type { AnyCalculation, Calculation, Declared, ReportStep, Source } from "./engine/formula/index.js";
 export { asHtml, asLatex, asMarkdown, asMathML, asText, explain, inWords } from "./engine/working/index.js";
-export type { Told, Working, WorkingStep } from "./engine/working/index.js";
+export type { ExplainOptions, Told, Working, WorkingInput, WorkingStep } from "./engine/working/index.js";
 export { solveFor } from "./engine/solve/index.js";
 export type { Turned, TurnedInput } from "./engine/solve/index.js";
 export { check, checkPairs, digitsEarned, firstWrongLine } from "./engine/check/index.js";

@@ -20,7 +20,7 @@ import { afterAll, describe, expect, it } from "vitest";
 const CLI = resolve("packages/plan/dist/cli.js");
 const SHEETS = resolve("packages/sheets/dist/cli.js");
 const FILES = resolve("packages/plan/dist/files.js");
-const JOB = resolve("examples/hall-napkins/job.yaml");
+const JOB = resolve("examples/jobs/2-hall-napkins.yaml");
 
 const folder = mkdtempSync(join(tmpdir(), "thrum-machine-"));
 afterAll(() => {

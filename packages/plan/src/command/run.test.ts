@@ -10,7 +10,7 @@ import { run } from "./run.js";
 import { isSameFile } from "./same-file.js";
 import { writeWhole } from "./write-whole.js";
 
-const JOB = "examples/hall-napkins/job.yaml";
+const JOB = "examples/jobs/2-hall-napkins.yaml";
 const text = readFileSync(JOB, "utf8");
 
 function lineWith(key: string): string {

@@ -1,3 +1,4 @@
+import { group } from "../core/keys.js";
 import { job } from "../figures/keys.js";
 import * as loom from "../figures/loom.js";
 import type { SideTaken } from "../parts/room-at-sides.js";
@@ -28,7 +29,7 @@ function fitsText({ fits, taken }: WayToAdd): string {
 /** The three ways to add or drop ends, side by side, until one of them is chosen. */
 export const sidesTable: Template = optional(
   unsaid(
-    job.join.sides,
+    group(job.join.sides),
     fromPart(loom.ways, (ways, at) =>
       listOf(
         { caption: "Ends to add or drop: choose a way under join.sides" },
