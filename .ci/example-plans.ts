@@ -16,7 +16,7 @@ export function jobIn(text: string): Job {
 }
 
 export const examplePlans: readonly (readonly [name: string, plan: PlanData])[] = readdirSync(FOLDER)
-  .filter((name) => !name.includes("progress"))
+  .filter((name) => /^\d[^.]*\.yaml$/u.test(name))
   .map((name) => [name.replace(".yaml", ""), planOf(jobIn(readFileSync(FOLDER + name, "utf8")))]);
 
 /** One of them. */

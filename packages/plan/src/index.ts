@@ -1,20 +1,40 @@
-export { readJob } from "./job/read-job.js";
-export type { JobReading } from "./job/read-job.js";
-export { jobText } from "./job/job-text.js";
-export { faultsText, faultText } from "./job/fault.js";
-export type { Fault, FaultCode, FaultPath } from "./job/fault.js";
+export {
+  checkedJob,
+  faultsText,
+  faultText,
+  isMirrored,
+  isRepeated,
+  jobSchema,
+  jobText,
+  newJob,
+  readJob,
+  readStripes,
+  stripesText,
+} from "./job/index.js";
 export type * from "./job/index.js";
+export {
+  beyondTheLast,
+  isTicked,
+  knotsTied,
+  miscounts,
+  progressText,
+  readProgress,
+  stillHolds,
+  tickedOff,
+  untick,
+} from "./progress/index.js";
+export type * from "./progress/index.js";
 export { planWarp } from "./data/plan-warp.js";
 export type { PlanData, PlanFigures } from "./data/plan-data.js";
 export type { FigureData, PartData } from "./core/read-out.js";
 export type { Origin } from "./core/origin.js";
 export type { Path } from "./core/source.js";
+export { canBeWoven } from "./data/can-be-woven.js";
 export { planFrom } from "./data/plan-from.js";
 export { planJson, readPlan } from "./data/plan-json.js";
 export { checkFigure } from "./data/check-figure.js";
 export type { CheckedFigure } from "./data/check-figure.js";
-export { jobSchema } from "./job/job-schema.js";
-export type { JsonSchema } from "./job/job-schema.js";
+export { planSchema } from "./data/plan-schema.js";
 export { planDifferencesText } from "./views/differences.js";
 export { planDifferences } from "./data/plan-differences.js";
 export type { PlanDifference } from "./data/plan-differences.js";
@@ -29,3 +49,8 @@ export type { FigureName, ProjectFigures } from "./reconcile/figures.js";
 export type { WayOfReckoning } from "./reconcile/relations.js";
 export type { SingleChange } from "./reconcile/single-changes.js";
 export type { PrintedFigure } from "./reconcile/stated-figure.js";
+export type { SlipAbove } from "./data/slips-above.js";
+export { planSums } from "./data/sums.js";
+export type { PlanSum } from "./data/sums.js";
+export { amountAt, membersAt } from "./data/at-path.js";
+export { pathText } from "./job/fault.js";

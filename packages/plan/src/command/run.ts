@@ -1,4 +1,5 @@
 import {
+  canBeWoven,
   faultText,
   jobSchema,
   planDifferencesText,
@@ -21,11 +22,6 @@ const FAULTY_JOB = 1;
 const MISREAD = 2;
 const CANNOT_BE_WOVEN = 3;
 const FILE_TROUBLE = 4;
-
-/** Whether nothing stands against it that must be put right first. */
-function canBeWoven({ figures }: PlanData): boolean {
-  return Object.values(figures.told).every(({ value }) => (value ?? []).every(({ standing }) => standing !== "must"));
-}
 
 const WRITERS: Readonly<Record<Form, (plan: PlanData) => string>> = { text: planText, json: planJson, html: planHtml };
 

@@ -7,7 +7,7 @@ import { nodeOf } from "./source.js";
 import type { Figure, Part } from "./source.js";
 import { all, always, orNone, own, wish } from "./wiring.js";
 import { work } from "./work.js";
-import type { Plan, RowOf } from "./work.js";
+import type { Plan, RowOf } from "./row.js";
 import { waits } from "./waits.js";
 import { worked } from "./worked.js";
 

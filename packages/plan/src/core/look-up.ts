@@ -2,8 +2,8 @@ import { pathOf } from "./origin.js";
 import type { Names } from "./origin.js";
 import { nodeOf } from "./source.js";
 import type { Node, Part, Path, Source } from "./source.js";
-import { pathIn } from "./work.js";
-import type { Row, RowOf } from "./work.js";
+import { pathIn } from "./row.js";
+import type { Row, RowOf } from "./row.js";
 
 /** What a reader finds of a source in a plan's data: there, waiting for keys, or none. */
 export type Seen<T> =

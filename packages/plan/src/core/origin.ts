@@ -1,6 +1,6 @@
 import type { Node, Path } from "./source.js";
-import { isRows, pathIn } from "./work.js";
-import type { Row, Work } from "./work.js";
+import { isRows, pathIn } from "./row.js";
+import type { Row, Work } from "./row.js";
 
 /** Where an amount came from: a place in the plan's data, an amount that no key changes, or a list of these. */
 export type Origin = { readonly path: Path } | { readonly amount: unknown } | { readonly list: readonly Origin[] };

@@ -1,7 +1,7 @@
 import { originOf, pathOf } from "./origin.js";
 import type { Names, Origin } from "./origin.js";
 import type { Node, Path } from "./source.js";
-import type { Row, Work } from "./work.js";
+import type { Row, Work } from "./row.js";
 
 /** A figure as data. */
 export interface FigureData<T> {

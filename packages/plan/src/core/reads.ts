@@ -1,6 +1,6 @@
 import { nodeOf } from "./source.js";
 import type { Node } from "./source.js";
-import type { Plan } from "./work.js";
+import type { Plan } from "./row.js";
 
 /** What a node reads, whatever way is taken; `while` what a search goes by. */
 export function readsOf(plan: Plan, node: Node): readonly Node[] {

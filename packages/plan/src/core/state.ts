@@ -28,3 +28,13 @@ export function shortest(states: readonly State[]): State {
   const asking = states.flatMap((state) => (state.is === "waiting" && state.needs.length > 0 ? [state] : []));
   return asking.sort((a, b) => a.needs.length - b.needs.length)[0] ?? { is: "waiting", needs: [] };
 }
+
+/** A list of what several gave. */
+export function listed(states: readonly State[]): State {
+  return togetherIn(states) ?? there(states.map((state) => (state.is === "there" ? state.value : null)));
+}
+
+/** With the way it went. */
+export function withWay(state: State, way: Node | null): State {
+  return state.is === "waiting" ? state : { ...state, way };
+}

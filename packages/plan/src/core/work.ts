@@ -1,52 +1,12 @@
-import { QuantityError } from "@thrum/maths";
 import { nodeOf } from "./source.js";
-import type { Node, Part, Path, Source } from "./source.js";
+import type { Node } from "./source.js";
+import { answerOf } from "./answer.js";
+import { largest } from "./largest.js";
 import { readersOf } from "./reads.js";
-import { shortest, there, togetherIn } from "./state.js";
+import { isRows, pathIn, valueAt } from "./row.js";
+import type { Instead, Plan, Row, RowOf, Work } from "./row.js";
+import { listed, shortest, there, togetherIn, withWay } from "./state.js";
 import type { State } from "./state.js";
-import { Waits } from "./waits.js";
-
-/** What makes a row: its name, its place in the job where it has one, and by scope the rows it belongs to. */
-export interface RowOf {
-  readonly name: string;
-  readonly place?: string | number;
-  readonly of?: Readonly<Record<string, string>>;
-}
-
-/** A row of a scope. */
-export interface Row extends RowOf {
-  readonly scope: string;
-  readonly index: number;
-}
-
-/** The parts that make the rows of each scope, and for each number searched what must still say "enough". */
-export interface Plan {
-  readonly scopes: Readonly<Record<string, Part<readonly RowOf[]>>>;
-  readonly searches: readonly { readonly of: Source<number, string>; readonly while: Source<"enough" | "short"> }[];
-}
-
-/** Another amount in a figure's place. */
-export interface Instead {
-  readonly of: Node;
-  readonly row: string | null;
-  readonly value: unknown;
-}
-
-/** A plan being worked out: each source when it is first asked for, each once. */
-export interface Work {
-  readonly plan: Plan;
-  stateOf(node: Node, row: Row | null): State;
-  /** The rows of a scope, or why they are not known. */
-  rowsOf(scope: string): readonly Row[] | State;
-  /** The row of another scope that a row belongs to. */
-  ownerOf(row: Row, scope: string): Row;
-  /** The rows of a scope that belong to a row; all of them where none says whose it is. */
-  rowsIn(scope: string, row: Row | null): readonly Row[] | State;
-  /** The same with another amount in a figure's place. */
-  instead(other: Instead): Work;
-}
-
-const MOST_SEARCHED = 1_000_000;
 
 /** Another amount in a figure's place, in a plan worked out already: what the figure cannot change is not worked out anew. */
 interface Changed extends Instead {
@@ -131,12 +91,12 @@ function worked(plan: Plan, job: object, changed: Changed | null): Work {
       case "all": {
         const found = rowsIn(node.over, row);
         if (!isRows(found)) return found;
-        return list(found.map((one) => stateOf(node.of, one)));
+        return listed(found.map((one) => stateOf(node.of, one)));
       }
       case "field":
         return fieldOf(node.of, node.field, row);
       case "these":
-        return list(node.ones.map((one) => stateOf(one, row)));
+        return listed(node.ones.map((one) => stateOf(one, row)));
       case "joined": {
         const lists = node.lists.map((one) => stateOf(one, row));
         return togetherIn(lists) ?? there(lists.flatMap((one) => (one.is === "there" ? one.value : [])));
@@ -191,34 +151,13 @@ function worked(plan: Plan, job: object, changed: Changed | null): Work {
     }
     const absent = togetherIn(missing);
     if (absent !== null) return withWay(absent, null);
-    try {
-      return there(make(values));
-    } catch (error) {
-      if (error instanceof Waits) return { is: "waiting", needs: error.needs };
-      if (!(error instanceof QuantityError)) throw error;
-      return { is: "none", why: `expected ${error.expected}, received ${error.received}`, way: null };
-    }
+    return answerOf(make, values);
   }
 
   function searched(node: Node, row: Row | null): State {
     const search = plan.searches.find(({ of }) => nodeOf(of) === node);
     if (search === undefined) throw new RangeError("nothing says how far to search");
-    const tried = (value: number): State =>
-      instead({ of: node, row: row?.name ?? null, value }).stateOf(nodeOf(search.while), null);
-    const first = tried(1);
-    if (first.is !== "there") return first;
-    const holds = (value: number): boolean => {
-      const state = tried(value);
-      return state.is === "there" && state.value === "enough";
-    };
-    if (first.value !== "enough") return there(0);
-    let most = 1;
-    while (holds(most * 2)) {
-      most *= 2;
-      if (most > MOST_SEARCHED) return { is: "none", why: "there is no end to it", way: null };
-    }
-    for (let step = most / 2; step >= 1; step /= 2) if (holds(most + step)) most += step;
-    return there(most);
+    return largest((value) => instead({ of: node, row: row?.name ?? null, value }).stateOf(nodeOf(search.while), null));
   }
 
   function instead(other: Instead): Work {
@@ -227,29 +166,4 @@ function worked(plan: Plan, job: object, changed: Changed | null): Work {
 
   const self: Work = { plan, stateOf, rowsOf, ownerOf, rowsIn, instead };
   return self;
-}
-
-/** Whether the rows are known. */
-export function isRows(found: readonly Row[] | State): found is readonly Row[] {
-  return Array.isArray(found);
-}
-
-function list(states: readonly State[]): State {
-  return togetherIn(states) ?? there(states.map((state) => (state.is === "there" ? state.value : null)));
-}
-
-function withWay(state: State, way: Node | null): State {
-  return state.is === "waiting" ? state : { ...state, way };
-}
-
-/** The path of a key, the row's own place put where the star stands. */
-export function pathIn(path: Path, row: Row | null): Path {
-  return path.map((segment) => (segment === "*" ? (row?.place ?? row?.name ?? segment) : segment));
-}
-
-function valueAt(job: object, path: Path): unknown {
-  return path.reduce<unknown>((so, segment) => {
-    if (typeof so !== "object" || so === null || !Object.hasOwn(so, segment)) return undefined;
-    return (so as Readonly<Record<string | number, unknown>>)[segment];
-  }, job);
 }

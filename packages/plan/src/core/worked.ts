@@ -16,23 +16,27 @@ type Ways<W extends string, T, S extends string> = { readonly [K in W]: Source<T
 /** The makers of what is worked once for `S`. */
 export interface Worked<S extends string> {
   /** A formula with its inputs wired. */
-  figure<I, R>(label: string, calculation: Calculation<I, R>, inputs: Wiring<NoInfer<I>, S>): Figure<R, S>;
+  readonly figure: <I, R>(label: string, calculation: Calculation<I, R>, inputs: Wiring<NoInfer<I>, S>) => Figure<R, S>;
   /** What is counted, looked up or chosen; it never reckons. A cell formula of its own, where a workbook can count it. */
-  counted<G extends Given<S>, T extends number | string>(
+  readonly counted: <G extends Given<S>, T extends number | string>(
     label: string,
     given: G,
     make: (given: Values<G>) => T,
     cell?: string,
-  ): Figure<T, S>;
+  ) => Figure<T, S>;
   /** The first that does not wait. */
-  first<T>(label: string, ...ways: readonly Source<T, Readable<S>>[]): Figure<T, S>;
+  readonly first: <T>(label: string, ...ways: readonly Source<T, Readable<S>>[]) => Figure<T, S>;
   /** One figure with several ways, named by a word. */
-  choice<W extends string, T>(label: string, word: Source<W, Readable<S>>, ways: Ways<NoInfer<W>, T, S>): Figure<T, S>;
+  readonly choice: <W extends string, T>(
+    label: string,
+    word: Source<W, Readable<S>>,
+    ways: Ways<NoInfer<W>, T, S>,
+  ) => Figure<T, S>;
   /** The largest whole number that is still enough; of what, stands with the list of figures. */
-  searched(label: string): Figure<number, S>;
-  part<G extends Given<S>, T>(given: G, make: (given: Values<G>) => T): Part<T, S>;
-  partBy<W extends string, T>(word: Source<W, Readable<S>>, ways: Ways<NoInfer<W>, T, S>): Part<T, S>;
-  firstOf<T>(...ways: readonly Source<T, Readable<S>>[]): Part<T, S>;
+  readonly searched: (label: string) => Figure<number, S>;
+  readonly part: <G extends Given<S>, T>(given: G, make: (given: Values<G>) => T) => Part<T, S>;
+  readonly partBy: <W extends string, T>(word: Source<W, Readable<S>>, ways: Ways<NoInfer<W>, T, S>) => Part<T, S>;
+  readonly firstOf: <T>(...ways: readonly Source<T, Readable<S>>[]) => Part<T, S>;
 }
 
 /** Makers for one scope: `plan`, or a row of it. */

@@ -46,9 +46,9 @@ export function figureOf(caller: string, plan: PlanData, path: Path): Found {
 }
 
 /** The amount that an origin points to. */
-export function amountOf(plan: PlanData, origin: Origin): unknown {
+export function amountAt(plan: PlanData, origin: Origin): unknown {
   if ("amount" in origin) return origin.amount;
-  if ("list" in origin) return origin.list.map((one) => amountOf(plan, one));
+  if ("list" in origin) return origin.list.map((one) => amountAt(plan, one));
   const isWhole = listedAt(origin.path) !== null;
   return atPath(plan, isWhole ? [...origin.path, "value"] : origin.path);
 }
@@ -59,4 +59,14 @@ export function workedAt(plan: PlanData, found: Found): Found | null {
   const { is } = found.data.from;
   const next = is !== undefined && "path" in is ? figureAt(plan, is.path) : null;
   return next === null ? null : workedAt(plan, next);
+}
+
+/** The members of a list, each with where it comes from. */
+export function membersAt(plan: PlanData, origin: Origin): readonly Origin[] {
+  if ("list" in origin) return origin.list;
+  const value = amountAt(plan, origin);
+  const members: readonly unknown[] = Array.isArray(value) ? value : [];
+  if ("amount" in origin) return members.map((amount) => ({ amount }));
+  const path = listedAt(origin.path) === null ? origin.path : [...origin.path, "value"];
+  return members.map((_, at) => ({ path: [...path, at] }));
 }

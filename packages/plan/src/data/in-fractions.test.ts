@@ -5,7 +5,7 @@ import { apart, fractionFrom, inBase, linesInFractions } from "#ci/rational.js";
 import type { Fraction } from "#ci/rational.js";
 import type { Origin } from "../core/origin.js";
 import type { Path } from "../core/source.js";
-import { amountOf, figureAt } from "./at-path.js";
+import { amountAt, figureAt } from "./at-path.js";
 import { calculationOf } from "./calculation-of.js";
 import { figurePaths } from "./plan-differences.js";
 import type { PlanData } from "./plan-data.js";
@@ -23,7 +23,7 @@ function fractions(plan: PlanData): { readonly of: (path: Path) => Exact } {
   const ofOrigin = (origin: Origin): Exact => {
     if ("list" in origin) return origin.list.map((one) => ofOrigin(one) as Fraction);
     if ("path" in origin && figureAt(plan, origin.path) !== null) return of(origin.path);
-    return plain(amountOf(plan, origin));
+    return plain(amountAt(plan, origin));
   };
   const worked = (path: Path): Exact => {
     const found = figureAt(plan, path);

@@ -1,8 +1,9 @@
 import { figureData, partData } from "../core/read-out.js";
 import type { FigureData, PartData } from "../core/read-out.js";
 import type { Figure, Part } from "../core/source.js";
-import { isRows, work } from "../core/work.js";
-import type { Row, Work } from "../core/work.js";
+import { work } from "../core/work.js";
+import { isRows } from "../core/row.js";
+import type { Row, Work } from "../core/row.js";
 import type * as groups from "../figures/groups.js";
 import { PLAN } from "../figures/list.js";
 import type { Job } from "../job/job.js";

@@ -1,8 +1,8 @@
 import { check, isQuantity, unitOf } from "@thrum/maths";
 import type { Claim, Quantity, Unit } from "@thrum/maths";
 import type { Path } from "../core/source.js";
-import { isRows } from "../core/work.js";
-import type { Row, Work } from "../core/work.js";
+import { isRows } from "../core/row.js";
+import type { Row, Work } from "../core/row.js";
 import type { Found } from "./at-path.js";
 import { calculationOf } from "./calculation-of.js";
 import type { PlanData } from "./plan-data.js";

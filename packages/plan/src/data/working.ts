@@ -1,14 +1,14 @@
 import { explain } from "@thrum/maths";
 import type { Working } from "@thrum/maths";
 import type { Path } from "../core/source.js";
-import { amountOf, figureOf, workedAt } from "./at-path.js";
+import { amountAt, figureOf, workedAt } from "./at-path.js";
 import type { Found } from "./at-path.js";
 import { calculationOf } from "./calculation-of.js";
 import type { PlanData } from "./plan-data.js";
 
 /** What the formula of a figure was given, by the names of its inputs. */
 export function inputsOf(plan: PlanData, { data }: Found): Readonly<Record<string, unknown>> {
-  return Object.fromEntries(Object.entries(data.from).map(([name, origin]) => [name, amountOf(plan, origin)]));
+  return Object.fromEntries(Object.entries(data.from).map(([name, origin]) => [name, amountAt(plan, origin)]));
 }
 
 /**

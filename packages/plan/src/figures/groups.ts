@@ -14,6 +14,7 @@ export * as cost from "./cost.js";
 export * as price from "./price.js";
 export * as label from "./label.js";
 export * as fibre from "./fibre.js";
+export * as tape from "./tape.js";
 export * as possible from "./possible.js";
 export * as remaining from "./remaining.js";
 export * as warpLeft from "./warp-left.js";

@@ -1,4 +1,4 @@
-import type { Plan } from "../core/work.js";
+import type { Plan } from "../core/row.js";
 import * as enough from "./enough.js";
 import { fibres } from "./label.js";
 import * as possible from "./possible.js";

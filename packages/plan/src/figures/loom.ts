@@ -81,7 +81,12 @@ export const stripes: Part<Laid<LaidStripe>> = partBy(written, {
   closed: closedStripes,
   open: partBy(standing, { tied: firstOf(inPlaces, inWidth), afresh: inWidth }),
 });
-export const endsOfStripes: Figure<number> = counted("ends of the stripes", { stripes }, (given) => given.stripes.size);
+export const endsOfStripes: Figure<number> = counted(
+  "ends of the stripes",
+  { stripes },
+  (given) => given.stripes.size,
+  "SUM(stripe_ends)",
+);
 /** Those of the stripes; without stripes the places of the old warp. */
 export const ends: Figure<number> = first("ends", endsOfStripes, places);
 

@@ -43,6 +43,11 @@ export const onLoom: Part<readonly GroupOnLoom[]> = part(
   { groups, table: loom.table, special, sides: loom.sides, ...columns },
   (given) => groupsOnLoom(given.groups, given.table, given.special, given),
 );
+/** The same, once the old warp is counted: what its count is held against. */
+export const counting: Part<readonly GroupOnLoom[]> = part(
+  { onLoom, ends: job.oldWarp.ends },
+  (given) => given.onLoom,
+);
 /** In the order in which they are tied; the places wait until it is known which ends are added or dropped. */
 export const joining: Part<readonly JoiningRow[]> = partBy(standing, {
   tied: part(

@@ -99,7 +99,12 @@ function lengthOf(label: string, mass: Source<Mass, "yarn">): Figure<Length, "ya
 // What is needed.
 
 /** Of the stripes; a blend counts for each of its yarns. */
-export const ends: Figure<number, "yarn"> = counted("ends", { runs: field(loom.stripes, "runs"), name }, endsOfYarn);
+export const ends: Figure<number, "yarn"> = counted(
+  "ends",
+  { runs: field(loom.stripes, "runs"), name },
+  endsOfYarn,
+  "SUMPRODUCT(stripe_ends*{row}_share)",
+);
 /** Wound beside the warp. */
 export const beside: Figure<number, "yarn"> = counted(
   "ends beside the warp",

@@ -68,8 +68,13 @@ function notation<D extends string>({
       if (Number(value) === 0 || Number(value) > 10_000)
         throw new Unreadable("Write a number above 0, and at most 10000.", "out-of-range");
       const unit = length.inch ? perInch : metric;
-      const one = length.inch ? INCH : centimetres(base);
-      return times(unit(value), ratio(one, length.length));
+      const counted = length.inch ? INCH : centimetres(base);
+      const over = Number(value) * Number(counted.value);
+      const under = Number(length.length.value);
+      const isFraction = Number.isSafeInteger(over) && Number.isSafeInteger(under);
+      // A double holds no third: whole numbers are divided as the fraction they are.
+      const exact = isFraction ? decimalOf(`${String(over)}/${String(under)}`) : null;
+      return exact === null ? times(unit(value), ratio(counted, length.length)) : unit(exact);
     },
     write: (amount) => {
       const isTrade = amount.unit === perInch.name;

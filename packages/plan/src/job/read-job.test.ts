@@ -4,11 +4,12 @@ import { faultsText } from "./fault.js";
 import { jobText } from "./job-text.js";
 import { checkedJob, readJob } from "./read-job.js";
 import type { Job } from "./job.js";
+import { newJob } from "./new-job.js";
 
 const FOLDER = "examples/jobs/";
-const examples = readdirSync(FOLDER).filter((name) => !name.includes("progress"));
+const examples = readdirSync(FOLDER).filter((name) => /^\d[^.]*\.yaml$/u.test(name));
 
-export function jobIn(text: string): Job {
+function jobIn(text: string): Job {
   const reading = readJob(text);
   if (!reading.ok) throw new Error(faultsText(reading.faults));
   return reading.job;
@@ -21,5 +22,15 @@ describe("the nine jobs", () => {
     expect(jobIn(text)).toEqual(job);
     expect(jobText(jobIn(text))).toBe(text);
     expect(checkedJob(job)).toEqual({ ok: true, job, told: [] });
+  });
+});
+
+describe("the job to fill in", () => {
+  it("is the hall napkins, with a remark on every line but runs and blank ones", () => {
+    expect(jobIn(newJob())).toEqual(jobIn(readFileSync(`${FOLDER}2-hall-napkins.yaml`, "utf8")));
+    const bare = newJob()
+      .split("\n")
+      .filter((line) => line !== "" && !line.includes("# "));
+    for (const line of bare) expect(line).toMatch(/^(?: {2,6}- \d+ | {8}of: | {2}(?:natural|madder|indigo): )/u);
   });
 });

@@ -22,7 +22,7 @@ function refusePartHands({ ends, yarns, order }: Stripe): void {
   throw new Unreadable(remedy, "out-of-range", `whole hands of ${hand}`, String(ends));
 }
 
-const notation: Notation<Stripe> = {
+export const stripeNotation: Notation<Stripe> = {
   read: (written) => {
     const found = numberAndRest(written);
     if (found === null)
@@ -37,7 +37,7 @@ const notation: Notation<Stripe> = {
   write: ({ ends, ...hand }) => `${String(ends)} ${handText(hand)}`,
 };
 
-const run: Form<Stripe> = text("ends and their yarn", "24 natural", notation);
+const run: Form<Stripe> = text("ends and their yarn", "24 natural", stripeNotation);
 
 export const stripes: Form<Runs<Stripe>> = runs<Stripe>({
   noun: "ends",

@@ -14,6 +14,14 @@ export interface Says {
   readonly says: Line;
 }
 
+export interface TableRow {
+  readonly cells: readonly Line[];
+  /** Whether a stripe ends with it. */
+  readonly isEdge: boolean;
+  /** What is to be done in this row and in no other. */
+  readonly note: string | null;
+}
+
 export interface Table {
   readonly is: "table";
   readonly caption: string;
@@ -22,7 +30,7 @@ export interface Table {
   /** Whether each row is ticked off. */
   readonly ticked: boolean;
   readonly heads: readonly string[];
-  readonly rows: readonly { readonly cells: readonly Line[]; readonly isEdge: boolean }[];
+  readonly rows: readonly TableRow[];
 }
 
 /** Lines to fill in. */

@@ -1,15 +1,17 @@
 import { job } from "../figures/keys.js";
 import * as loom from "../figures/loom.js";
 import * as tying from "../figures/tying.js";
-import { fromTo, shaftText, specialsText } from "./hands.js";
+import { plainly } from "./formats.js";
+import { fromTo, shaftText, foundIn } from "./hands.js";
+import { sidesTable } from "./sides-table.js";
 import { whereEndOneIs, tiedOrAfresh } from "./seat.js";
-import { many } from "./shown.js";
+import { ifAny, many } from "./shown.js";
 import { listOf } from "./table.js";
 import { says, step } from "./view.js";
 import type { View } from "./view.js";
-import { all, fromPart, NONE, optional } from "./ways.js";
+import { all, fromPart, NONE, optional, where } from "./ways.js";
 
-const groups = fromPart(tying.onLoom, (rows, at) =>
+const groups = fromPart(tying.counting, (rows, at) =>
   listOf(
     { caption: "The old warp, group by group", read: "bench", ticked: true },
     rows,
@@ -19,11 +21,10 @@ const groups = fromPart(tying.onLoom, (rows, at) =>
       ["how many", ({ oldThreads }) => oldThreads],
       ["first shaft", ({ firstShaft }) => shaftText(firstShaft)],
       ["last shaft", ({ lastShaft }) => shaftText(lastShaft)],
-      ["look out", ({ special }) => specialsText(special)],
       ["found", ({ group }) => [{ blank: `found in group ${String(group)}` }]],
     ],
     at,
-    ({ endsStripe }) => endsStripe,
+    { isEdge: ({ endsStripe }) => endsStripe, note: ({ special }) => foundIn(special) },
   ),
 );
 
@@ -35,11 +36,15 @@ export const countPage: View = {
     tiedOrAfresh(
       all(
         says`${many(job.oldWarp.ends, "thread")}: room for ${many(loom.places, "new end")}.`,
-        optional(says`There are ${loom.broken} broken, ${loom.tooMany} one too many.`),
+        optional(
+          says`Of its places ${ifAny(loom.broken, plainly)} are broken.`,
+          says`Threads one too many: ${ifAny(loom.tooMany, plainly)}.`,
+        ),
         whereEndOneIs,
         step`Count the old warp as it stands, group by group, from end 1, before anything is cut.`,
         step`Write down what is broken, doubled, left out, or on another shaft; where a number is another than here the loom is right: put it into the job under oldWarp.faults and plan again.`,
-        groups,
+        where(loom.tableFor, (word) => word === "tied", groups),
+        sidesTable,
       ),
       NONE,
     ),

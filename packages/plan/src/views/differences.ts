@@ -2,7 +2,7 @@ import { asText, isQuantity } from "@thrum/maths";
 import { planDifferences } from "../data/plan-differences.js";
 import type { PlanData } from "../data/plan-data.js";
 import { table } from "./layout.js";
-import { plainText } from "./text.js";
+import { plainText } from "../text/clean.js";
 
 /** An amount beside another: what a hand would write down. */
 function valueText(value: unknown): string {

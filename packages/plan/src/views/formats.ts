@@ -14,6 +14,7 @@ import {
   yards,
 } from "@thrum/maths";
 import type { Length, Mass, Money, Quantity, Unit } from "@thrum/maths";
+import type { Line } from "./block.js";
 import type { Units } from "./units.js";
 
 type LengthFormat = (length: Length, units: Units) => string;
@@ -105,8 +106,8 @@ export function numberDown(number: number): string {
 }
 
 /** A count, or a key of the job, as it stands. */
-export function plainly(value: unknown, units: Units): string {
-  if (typeof value === "number") return String(value);
+export function plainly(value: unknown, units: Units): string | Line {
+  if (typeof value === "number") return [value];
   if (typeof value === "string") return value;
   if (isQuantity(value)) return value.dimension.includes("per") ? perLength(value) : asText(value);
   throw new TypeError(`nothing says how ${units} show this`);

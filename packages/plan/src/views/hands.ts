@@ -61,3 +61,39 @@ export function specialText({ is, newEnd, ends, oldEnd, shaft, dent }: SpecialEn
 export function specialsText(special: readonly SpecialEnd[]): string | null {
   return special.length === 0 ? null : special.map(specialText).join("; ");
 }
+
+/** What is met there when the old warp is counted; of what is only added or dropped nothing. */
+function foundText({ is, newEnd, oldEnd, shaft, dent }: SpecialEnd): string | null {
+  const old = oldEnd === null ? "" : String(oldEnd);
+  switch (is) {
+    case "broken":
+      return `a broken end, where new ${String(newEnd)} will go`;
+    case "left empty":
+      return "a broken end that stays so";
+    case "mended":
+      return `an end left out, where new ${String(newEnd)} will go`;
+    case "one too many":
+    case "cut back":
+      return `old ${old} shares the heddle of the end before`;
+    case "left out":
+      return `a jump in the threading${onShaft(shaft)}`;
+    case "empty heddle":
+      return `an empty heddle${onShaft(shaft)}`;
+    case "on another shaft":
+      return `old ${old}${onShaft(shaft)}`;
+    case "in another dent":
+      return `old ${old} in dent ${String(dent ?? "")}`;
+    case "added":
+    case "dropped":
+    case "second on one knot":
+    case "joined":
+    case "threaded":
+      return null;
+  }
+}
+
+/** Of a whole group, in one line; nothing where there is nothing. */
+export function foundIn(special: readonly SpecialEnd[]): string | null {
+  const found = special.flatMap((one) => foundText(one) ?? []);
+  return found.length === 0 ? null : `as found before: ${found.join("; ")}`;
+}

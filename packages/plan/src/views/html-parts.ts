@@ -1,4 +1,4 @@
-import type { Block, Inline, Line, Manner, Says, Table } from "./block.js";
+import type { Inline, Line, Manner, Says, Table, TableRow } from "./block.js";
 import { html } from "./markup.js";
 import type { Markup } from "./markup.js";
 import { HATCHES } from "./signs.js";
@@ -61,9 +61,32 @@ function isNumber(cell: Line | undefined): boolean {
   return cell?.length === 1 && typeof cell[0] === "number";
 }
 
+/** Words that stay on one line, and rows that stay on one page. */
+const [SHORT, TOGETHER] = [9, 6];
+
 function kindOf(cell: Line): string {
   if (isNumber(cell)) return "number";
-  return cell.some((part) => typeof part === "object" && "yarn" in part) ? "colour-cell" : "words";
+  if (cell.some((part) => typeof part === "object" && "yarn" in part)) return "colour-cell";
+  return cell.length === 1 && typeof cell[0] === "string" && cell[0].length <= SHORT ? "short" : "words";
+}
+
+function rowMarkup(
+  { cells, isEdge, note }: TableRow,
+  heads: readonly string[],
+  tickCell: readonly Markup[],
+  signs: Signs,
+): Markup {
+  const cell = (one: Line, at: number): Markup =>
+    html`<td class="${kindOf(one)}" data-head="${heads[at] ?? ""}">${line(one, signs)}</td>`;
+  const kind = `${isEdge ? "edge" : "within"}${note === null ? "" : " noted"}`;
+  const row = html`<tr class="${kind}">
+    ${[...tickCell, ...cells.map(cell)]}
+  </tr>`;
+  if (note === null) return row;
+  return html`${row}
+    <tr class="${isEdge ? "edge note" : "note"}">
+      <td colspan="${tickCell.length + cells.length}">${note}</td>
+    </tr>`;
 }
 
 /** A table with a caption that is read aloud; on a narrow screen each row is a card. */
@@ -72,7 +95,7 @@ export function tableMarkup({ caption, read, ticked, heads, rows }: Table, signs
     html`<th scope="col" class="${rows.every(({ cells }) => isNumber(cells[at])) ? "number" : "words"}">${name}</th>`;
   const tickHead = ticked ? [html`<th scope="col">done</th>`] : [];
   const tickCell = ticked ? [html`<td class="tick-cell">${tick}</td>`] : [];
-  return html`<table class="${read}">
+  return html`<table class="${read}${rows.length <= TOGETHER ? " whole" : ""}">
     <caption>
       ${caption}
     </caption>
@@ -82,12 +105,7 @@ export function tableMarkup({ caption, read, ticked, heads, rows }: Table, signs
       </tr>
     </thead>
     <tbody>
-      ${rows.map(
-        ({ cells, isEdge }) =>
-          html`<tr class="${isEdge ? "edge" : "within"}">
-            ${[...tickCell, ...cells.map((cell, at) => html`<td class="${kindOf(cell)}" data-head="${heads[at] ?? ""}">${line(cell, signs)}</td>`)]}
-          </tr>`,
-      )}
+      ${rows.map((row) => rowMarkup(row, heads, tickCell, signs))}
     </tbody>
   </table>`;
 }
@@ -100,50 +118,4 @@ export function blanksMarkup(what: readonly string[]): Markup {
       <dd><input type="text" aria-label="${one}" /></dd>
     </div>`;
   return html`<dl>${what.map(row)}</dl>`;
-}
-
-const [WIDE, HIGH] = [1000, 110];
-/** A narrower stripe has no room for its letter; more stripes than these are no picture. */
-const [FOR_A_LETTER, MOST] = [16, 600];
-
-/** The stripes as threads, true to their proportion, with their letters; a blend in bands of its hand. */
-export function pictureMarkup({ stripes }: Extract<Block, { is: "picture" }>, signs: Signs): Markup {
-  const ends = stripes.reduce((total, stripe) => total + stripe.ends, 0);
-  if (stripes.length > MOST || ends === 0) return html``;
-  let before = 0;
-  const drawn = stripes.map(({ yarns, ends: own }) => {
-    const from = (before / ends) * WIDE;
-    const width = (own / ends) * WIDE;
-    before += own;
-    const bands =
-      yarns.length === 1 ? 1 : yarns.length * Math.max(1, Math.min(6, Math.round(width / 8 / yarns.length)));
-    const rects = Array.from({ length: bands }, (_, band) => {
-      const hatch = signs.get(yarns[band % yarns.length] ?? "")?.hatch ?? "level";
-      return html`<rect
-        x="${(from + (band * width) / bands).toFixed(2)}"
-        y="4"
-        width="${(width / bands).toFixed(2)}"
-        height="${HIGH - 34}"
-        fill="url(#hatch-${hatch})"
-        stroke="#000"
-        stroke-width="${bands === 1 ? 1 : 0.3}"
-      />`;
-    });
-    const letters = [...new Set(yarns)].map((yarn) => signs.get(yarn)?.letter ?? "").join("");
-    const letter =
-      width < FOR_A_LETTER * letters.length
-        ? html``
-        : html`<text x="${(from + width / 2).toFixed(2)}" y="${HIGH - 8}" text-anchor="middle">${letters}</text>`;
-    return html`${rects}${letter}`;
-  });
-  return html`<svg
-      class="picture"
-      viewBox="0 0 ${WIDE} ${HIGH}"
-      preserveAspectRatio="none"
-      role="img"
-      aria-label="The stripes, end 1 first"
-    >
-      <g font-size="20" font-family="Arial, Helvetica, sans-serif">${drawn}</g>
-    </svg>
-    <p class="key">${[...signs.keys()].map((name) => colourSign(name, signs))}</p>`;
 }

@@ -1,8 +1,10 @@
 import type { PlanData } from "../data/plan-data.js";
+import { planFrom } from "../data/plan-from.js";
 import type { Block, Section } from "./block.js";
-import { blanksMarkup, hatchPatterns, pictureMarkup, said, tableMarkup } from "./html-parts.js";
+import { blanksMarkup, hatchPatterns, said, tableMarkup } from "./html-parts.js";
 import { html } from "./markup.js";
 import type { Markup } from "./markup.js";
+import { pictureMarkup } from "./picture.js";
 import { sectionsOf } from "./section.js";
 import type { PrintOptions } from "./section.js";
 import type { Signs } from "./signs.js";
@@ -25,7 +27,7 @@ function blockMarkup(block: Block, signs: Signs): Markup {
       return tapeMarkup(block);
     case "lines":
       return html`<h3>${block.heading}</h3>
-        <pre>${block.lines.join("\n")}</pre>`;
+        <pre>${block.lines.map((one) => html`<span class="line">${one}</span>`)}</pre>`;
   }
 }
 
@@ -45,7 +47,7 @@ const POLICY = "default-src 'none'; style-src 'unsafe-inline'";
  * @param options `without: "workings"` leaves out the sums at the back
  */
 export function planHtml(plan: PlanData, options: PrintOptions = {}): string {
-  const { title, sections, signs } = sectionsOf(plan, options);
+  const { title, sections, signs } = sectionsOf(planFrom(plan), options);
   const style = { markup: STYLE };
   const { markup } = html`<!doctype html>
     <html lang="en-GB">

@@ -15,18 +15,11 @@ import { says, shown, step } from "./view.js";
 import type { At, Template, View } from "./view.js";
 import { all, blanks, byWord, fromPart, NONE, optional } from "./ways.js";
 
-/** Ends of the stripe whose edge this is: what is miscounted lies there, if the edge before agreed. */
-function lookIn(rows: readonly JoiningRow[]): Column<JoiningRow> {
+/** The first end of the stripe whose edge this is: what is miscounted lies from there on, if the edge before agreed. */
+function lookFrom(rows: readonly JoiningRow[]): Column<JoiningRow> {
   const first = new Map<number, number>();
-  const last = new Map<number, number>();
-  for (const { stripe, firstEnd, lastEnd } of rows) {
-    first.set(stripe, Math.min(first.get(stripe) ?? firstEnd, firstEnd));
-    last.set(stripe, Math.max(last.get(stripe) ?? lastEnd, lastEnd));
-  }
-  return [
-    "if not, look in",
-    ({ edge, stripe }) => (edge === null ? "" : fromTo(first.get(stripe) ?? null, last.get(stripe) ?? null)),
-  ];
+  for (const { stripe, from } of rows) if (!first.has(stripe)) first.set(stripe, from);
+  return ["look from", ({ edge, stripe }) => (edge === null ? "" : String(first.get(stripe) ?? ""))];
 }
 
 function knotTable(rows: readonly JoiningRow[], at: At): readonly Block[] {
@@ -39,20 +32,19 @@ function knotTable(rows: readonly JoiningRow[], at: At): readonly Block[] {
     rows,
     [
       ["group", ({ group }) => group],
-      ["pass over", ({ passOver }) => (isInOrder ? null : passOver)],
+      ["pass", ({ passOver }) => (isInOrder ? null : passOver)],
       ["new ends", ({ from, to }) => fromTo(from, to)],
       ["old ends", ({ firstOldEnd, lastOldEnd }) => (isPlain ? null : (fromTo(firstOldEnd, lastOldEnd) ?? "none"))],
       ["colour", handLine],
       ["knots", ({ knots }) => knots],
-      ["last shaft", ({ lastShaft }) => shaftText(lastShaft)],
-      ["last dent", ({ lastDent }) => lastDent],
-      ["look out", ({ special }) => specialsText(special)],
+      ["shaft", ({ lastShaft }) => shaftText(lastShaft)],
+      ["dent", ({ lastDent }) => lastDent],
       ["old left", ({ group }) => [{ blank: `old ends left over in group ${String(group)}` }]],
       ["new left", ({ group }) => [{ blank: `new ends left over in group ${String(group)}` }]],
-      lookIn(rows),
+      lookFrom(rows),
     ],
     at,
-    ({ edge }) => edge !== null,
+    { isEdge: ({ edge }) => edge !== null, note: ({ special }) => specialsText(special) },
   );
 }
 
@@ -105,7 +97,7 @@ const tied: Template = all(
   knot,
   step`Count each group off on both warps, tie it, tug each knot, tick the group.`,
   agrees,
-  step`Stop where a stripe ends, at the heavy line or the mark =: nothing may be left over there, neither old nor new. If something is, look in the ends named beside it before you go on.`,
+  step`Stop where a stripe ends, at the heavy line or the mark =: nothing may be left over there, neither old nor new. If something is, look from the end named beside it to this one before you go on.`,
   fromPart(tying.joining, (_, at) =>
     listOf(
       { caption: "What is left over at the edge of a stripe" },

@@ -1,5 +1,5 @@
 const WIDTH = 80;
-const NARROWEST = 8;
+const NARROWEST = 5;
 
 /** A word too long for any line, in pieces that fit. */
 function pieces(word: string, width: number): readonly string[] {
@@ -47,12 +47,15 @@ function widthsOf(cells: readonly (readonly string[])[], isNumber: readonly bool
   return widths;
 }
 
-/** Columns set one under the other: words to the left, numbers to the right; long words run on below. */
-export function table(heads: readonly string[], rows: readonly (readonly (string | number)[])[]): readonly string[] {
+/** Columns set one under the other, row by row: words to the left, numbers to the right; long words run on below. */
+export function tableRows(
+  heads: readonly string[],
+  rows: readonly (readonly (string | number)[])[],
+): readonly (readonly string[])[] {
   const cells = [heads, ...rows].map((row) => row.map(String));
   const isNumber = heads.map((_, at) => rows.every((row) => typeof row[at] === "number"));
   const widths = widthsOf(cells, isNumber);
-  return cells.flatMap((row) => {
+  return cells.map((row) => {
     const broken = row.map((cell, at) => wrapped(cell, "", "", widths[at]));
     const height = Math.max(...broken.map((lines) => lines.length));
     return Array.from({ length: height }, (_, line) => {
@@ -63,4 +66,9 @@ export function table(heads: readonly string[], rows: readonly (readonly (string
       return padded.join("  ").trimEnd();
     });
   });
+}
+
+/** The same, one after the other. */
+export function table(heads: readonly string[], rows: readonly (readonly (string | number)[])[]): readonly string[] {
+  return tableRows(heads, rows).flat();
 }

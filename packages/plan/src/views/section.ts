@@ -4,12 +4,13 @@ import type { PlanData } from "../data/plan-data.js";
 import { NAMES } from "../data/listed.js";
 import { PLAN } from "../figures/list.js";
 import { pathText } from "../job/fault.js";
+import { writtenPath } from "../job/written-path.js";
 import type { Block, Section } from "./block.js";
 import { VIEWS } from "./pages.js";
 import { signsOf } from "./signs.js";
 import type { Signs } from "./signs.js";
 import { unitsOf } from "./units.js";
-import type { View } from "./view.js";
+import { workingsSection } from "./workings-page.js";
 
 /** What may be left out of what is printed. */
 export interface PrintOptions {
@@ -24,7 +25,7 @@ export interface Printed {
 }
 
 function needsOnce(needs: readonly Path[]): readonly Path[] {
-  return [...new Map(needs.map((path) => [pathText(path), path])).values()];
+  return [...new Map(needs.map(writtenPath).map((path) => [pathText(path), path])).values()];
 }
 
 function waitsFor(needs: readonly Path[]): string {
@@ -57,8 +58,7 @@ function told(sections: readonly Section[]): readonly Section[] {
 export function sectionsOf(plan: PlanData, { without }: PrintOptions = {}): Printed {
   const look = lookUpIn(plan, { names: NAMES, scopes: PLAN.scopes });
   const at = { ...look, units: unitsOf(plan.job), row: null };
-  const views: readonly View[] = VIEWS.filter(({ name }) => name !== without);
-  const sections = views.map(({ name, heading, blocks }): Section => {
+  const pages = VIEWS.map(({ name, heading, blocks }): Section => {
     const built = blocks.map((block) => block.build(at));
     return {
       name,
@@ -68,6 +68,7 @@ export function sectionsOf(plan: PlanData, { without }: PrintOptions = {}): Prin
       isOfJob: built.some(({ isOfJob }) => isOfJob),
     };
   });
+  const sections = without === "workings" ? pages : [...pages, workingsSection(plan)];
   const yarns = look.rows("yarn");
   const names = yarns.is === "there" ? yarns.value.map(({ name }) => name) : [];
   return { title: plan.job.title ?? "A warp", sections: told(sections), signs: signsOf(names, plan.job) };

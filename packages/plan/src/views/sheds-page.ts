@@ -4,7 +4,7 @@ import { counted, listed } from "../parts/told.js";
 import type { Block, Inline, Line } from "./block.js";
 import { handLine } from "./hands.js";
 import { listOf } from "./table.js";
-import { step } from "./view.js";
+import { says, step } from "./view.js";
 import type { View } from "./view.js";
 import { fromPart } from "./ways.js";
 
@@ -30,7 +30,7 @@ function handSays({ yarns, shafts, hands, stripe }: HandCheck): Block {
     says: [
       `Stripe ${String(stripe)}, ${counted(hands, "hand")}: of every ${String(yarns.length)} ends on ${where.length === 1 ? "shaft" : "shafts"} ${listed(where)} `,
       ...names,
-      ", in either order.",
+      yarns.length === 2 ? ", in either order." : ", in any order.",
     ],
   };
 }
@@ -61,8 +61,8 @@ export const shedsPage: View = {
         ? [{ is: "says", as: "fact", says: [`And so in ${String(hands.length - MOST_HANDS)} places more.`] } as const]
         : []),
     ]),
-    step`Mend two ends that are crossed: take both out of heddle and dent, draw each through the other's, and tie them on again.`,
-    step`Mend an empty heddle: hang a thread as long as the warp through it and its dent, pin it to the cloth, and weight it over the back beam. If it has no business there, leave it empty.`,
-    step`Mend an end on a wrong shaft: tie a repair heddle on the right one, and draw the end through it.`,
+    says`Two ends crossed: take both out of heddle and dent, draw each through the other's, and tie them on again.`,
+    says`A heddle empty: hang a thread as long as the warp through it and its dent, pin it to the cloth, and weight it over the back beam. If it has no business there, leave it empty.`,
+    says`An end on a wrong shaft: tie a repair heddle on the right one, and draw the end through it.`,
   ],
 };

@@ -1,12 +1,13 @@
-import type { Mass } from "@thrum/maths";
-import { unitOf } from "@thrum/maths";
+import { isQuantity, sign, unitOf } from "@thrum/maths";
+import type { Mass, Quantity } from "@thrum/maths";
 import type { Figure, Source } from "../core/source.js";
 import * as rows from "../figures/rows.js";
 import * as yarn from "../figures/yarn.js";
 import { byTheScale, byTheScaleDown } from "./formats.js";
 import type { Line } from "./block.js";
+import type { Units } from "./units.js";
 import { shown } from "./view.js";
-import type { Shown } from "./view.js";
+import type { At, Shown } from "./view.js";
 
 /** Words that follow from a word of the job. */
 export function words<W extends string>(word: Source<W, string>, ways: Readonly<Record<W, string>>): Shown {
@@ -38,7 +39,7 @@ export const yarnName: Shown = always(({ row }) => [{ yarn: row?.of?.["yarn"] ??
 
 /** What the weaver calls the entry of a row. */
 export const pieceTitle: Shown = {
-  reads: [rows.entries],
+  reads: [],
   say: ({ see, row }) => {
     const seen = see(rows.entries);
     const name = row?.of?.["piece"] ?? row?.name;
@@ -63,3 +64,19 @@ export const weighedDown = (mass: Figure<Mass, "yarn">): Shown => ofYarn(mass, b
 
 /** The name of a row as it stands. */
 export const rowWord: Shown = always(({ row }) => [row?.name ?? ""]);
+
+/** An amount that is told only where there is any. */
+export function ifAny<T extends number | Quantity<string>>(
+  figure: Source<T, string>,
+  format: (value: T, units: Units, at: At) => string | Line,
+): Shown {
+  const told = shown(figure, format);
+  return {
+    reads: told.reads,
+    say: (at) => {
+      const seen = at.see(figure, at.row);
+      const isNothing = seen.is === "there" && (isQuantity(seen.value) ? sign(seen.value) === 0 : seen.value === 0);
+      return isNothing ? { is: "waiting", needs: [] } : told.say(at);
+    },
+  };
+}

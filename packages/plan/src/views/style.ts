@@ -15,6 +15,8 @@ tr { break-inside: avoid; }
 tbody tr:nth-child(-n + 3), tbody tr:nth-last-child(-n + 4):not(:last-child) { break-after: avoid; }
 th { text-align: left; vertical-align: bottom; border-bottom: 0.5mm solid #000; padding: 0.5mm 1mm; font-weight: normal; }
 td { border-bottom: 0.2mm solid #000; padding: 0.8mm 1mm; vertical-align: middle; overflow-wrap: break-word; }
+.short { white-space: nowrap; }
+.whole { break-inside: avoid; }
 .number { text-align: right; padding-right: 4mm; font-variant-numeric: tabular-nums; white-space: nowrap; }
 .colour { display: inline-flex; gap: 1.5mm; align-items: center; vertical-align: middle; }
 .colour > b { min-width: 5mm; text-align: center; }
@@ -31,11 +33,18 @@ input[type="text"] { width: 22mm; border: 0; border-bottom: 0.3mm solid #000; bo
 dl { margin: 0 0 3mm; }
 dl > div { display: flex; gap: 3mm; justify-content: space-between; border-bottom: 0.2mm solid #000; padding: 1mm 0; break-inside: avoid; }
 dd { margin: 0; }
+.line { display: block; min-height: 1.3em; }
 pre { margin: 0 0 3mm; font: 9.5pt/1.3 "Liberation Mono", "Courier New", monospace; white-space: pre-wrap; break-inside: avoid; }
 .bench th, .bench td { font-size: 14pt; line-height: 1.15; }
 .bench td { height: 10mm; }
-.bench td.number { font-size: 18pt; padding-right: 2mm; }
-.edge > td { border-bottom-width: 1.2mm; }
+.bench td.number { font-size: 18pt; padding: 0 1.5mm; }
+.bench input[type="text"] { width: 14mm; }
+.bench th { padding: 0.5mm; }
+.edge:not(.noted) > td { border-bottom-width: 1.2mm; }
+.noted > td { border-bottom: 0; }
+.note > td { text-align: center; font-weight: bold; }
+.bench .note > td { height: auto; }
+tr.noted { break-after: avoid; }
 .tape { break-before: page; break-inside: avoid; }
 .tape svg { display: block; overflow: visible; }
 .tape text { stroke: none; fill: #000; }
@@ -45,9 +54,13 @@ pre { margin: 0 0 3mm; font: 9.5pt/1.3 "Liberation Mono", "Courier New", monospa
   thead { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); }
   table, caption, tbody { display: block; }
   tbody tr { display: grid; grid-template-columns: repeat(auto-fit, minmax(8rem, 1fr)); gap: 1mm 4mm; border: 0.4mm solid #000; margin: 0 0 3mm; padding: 2mm; }
-  tbody tr.edge { border-bottom-width: 1.4mm; }
+  tbody tr.edge:not(.noted) { border-bottom-width: 1.4mm; }
+  tbody tr.noted { border-bottom: 0; margin-bottom: 0; }
+  tbody tr.note { display: block; border-top: 0; }
   td, .bench td { border: 0; padding: 0; height: auto; min-width: 0; overflow-wrap: break-word; }
-  td.number, .bench td.number { text-align: left; padding: 0; }
+  td.number, .bench td.short { white-space: nowrap; }
+.whole { break-inside: avoid; }
+.number { text-align: left; padding: 0; }
   .bench td.number { font-size: 26pt; }
   .bench td.colour-cell { font-size: 20pt; grid-column: 1 / -1; }
   td::before { content: attr(data-head); display: block; font-size: 10.5pt; line-height: 1.2; }

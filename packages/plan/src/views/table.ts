@@ -1,5 +1,5 @@
 import type { Path } from "../core/source.js";
-import type { Block, Line, Table } from "./block.js";
+import type { Block, Line, Table, TableRow } from "./block.js";
 import { shownAs } from "./view.js";
 import type { At, Hole, Template } from "./view.js";
 
@@ -49,15 +49,37 @@ export function table(
           }),
         })),
       );
-      const why = all.flatMap((cell) => (cell.is === "none" ? [`${cell.label}: ${cell.why}.`] : []));
-      const reasons = [...new Set(why)].map((says): Block => ({ is: "says", as: "note", says: [says] }));
+      const reasons = rows.flatMap(({ row }, index) =>
+        reasonsOf(
+          row.name,
+          seen.flatMap(({ head, cells }) => {
+            const cell = cells[index];
+            return cell?.is === "none" ? [{ head, why: cell.why }] : [];
+          }),
+        ),
+      );
       return { blocks: [made, ...reasons], needs, isOfJob };
     },
   };
 }
 
+/** Why a row has no answer, each reason once. */
+function reasonsOf(name: string, none: readonly { readonly head: string; readonly why: string }[]): readonly Block[] {
+  const whys = [...new Set(none.map(({ why }) => why))];
+  return whys.map((why): Block => {
+    const heads = none.filter((one) => one.why === why).map(({ head }) => head);
+    return { is: "says", as: "note", says: [`${name}, ${heads.join(", ")}: ${why}.`] };
+  });
+}
+
 /** A column of a list: what a row of the part prints of itself; nothing where it is not known. */
 export type Column<T> = readonly [head: string, cell: (row: T, at: At) => Line | string | number | null];
+
+/** What a row is besides its cells. */
+export interface RowMarks<T> {
+  readonly isEdge?: (row: T) => boolean;
+  readonly note?: (row: T) => string | null;
+}
 
 /** The rows of a part under each other; a column that is nothing in every row is left out. */
 export function listOf<T>(
@@ -65,7 +87,7 @@ export function listOf<T>(
   rows: readonly T[],
   columns: readonly Column<T>[],
   at: At,
-  isEdge: (row: T) => boolean = () => false,
+  { isEdge, note }: RowMarks<T> = {},
 ): readonly Block[] {
   if (rows.length === 0) return [];
   const cells = columns.map(([, cell]) => rows.map((row) => cell(row, at)));
@@ -78,7 +100,11 @@ export function listOf<T>(
     tableOf(
       options,
       kept.map(({ head }) => head),
-      rows.map((row, index) => ({ cells: kept.map((column) => line(column.cells[index])), isEdge: isEdge(row) })),
+      rows.map((row, index) => ({
+        cells: kept.map((column) => line(column.cells[index])),
+        isEdge: isEdge?.(row) ?? false,
+        note: note?.(row) ?? null,
+      })),
     ),
   ];
 }
@@ -86,7 +112,7 @@ export function listOf<T>(
 function tableOf(
   { caption, read = "table", ticked = false }: TableOptions,
   heads: readonly string[],
-  rows: readonly { readonly cells: readonly Line[]; readonly isEdge?: boolean }[],
+  rows: readonly (Pick<TableRow, "cells"> & Partial<TableRow>)[],
 ): Table {
   return {
     is: "table",
@@ -94,6 +120,6 @@ function tableOf(
     read,
     ticked,
     heads,
-    rows: rows.map(({ cells, isEdge = false }) => ({ cells, isEdge })),
+    rows: rows.map((row) => ({ isEdge: false, note: null, ...row })),
   };
 }

@@ -1,6 +1,7 @@
+import { planFrom } from "../data/plan-from.js";
 import type { PlanData } from "../data/plan-data.js";
 import type { Block, Inline, Line, Manner } from "./block.js";
-import { keptIndent, table, wrapped } from "./layout.js";
+import { keptIndent, tableRows, wrapped } from "./layout.js";
 import { sectionsOf } from "./section.js";
 import type { PrintOptions } from "./section.js";
 import type { Signs } from "./signs.js";
@@ -67,12 +68,18 @@ function blockText(block: Block, signs: Signs): readonly string[] {
     case "heading":
       return ["", block.heading];
     case "table": {
-      const heads = block.ticked ? ["", ...block.heads] : block.heads;
+      const isTicked = block.ticked || block.rows.some(({ isEdge }) => isEdge);
+      const heads = isTicked ? ["", ...block.heads] : block.heads;
       const rows = block.rows.map(({ cells, isEdge }) => [
-        ...(block.ticked ? ["[ ]"] : []),
-        ...cells.map((one, at) => (isEdge && at === cells.length - 1 ? `${lineText(one)} =` : cell(one))),
+        ...(isTicked ? [`${block.ticked ? "[ ]" : ""}${isEdge ? "=" : ""}`] : []),
+        ...cells.map(cell),
       ]);
-      return [...(block.caption === "" ? [] : [block.caption]), ...table(heads, rows)];
+      const [head = [], ...lines] = tableRows(heads, rows);
+      const noted = lines.flatMap((line, at) => {
+        const note = block.rows[at]?.note ?? null;
+        return note === null ? line : [...line, ...wrapped(plainText(note), "      !", "        ")];
+      });
+      return [...(block.caption === "" ? [] : [block.caption]), ...head, ...noted];
     }
     case "blanks": {
       const width = block.what.reduce((most, what) => Math.max(most, what.length), 0);
@@ -83,7 +90,7 @@ function blockText(block: Block, signs: Signs): readonly string[] {
     case "tape":
       return [];
     case "lines":
-      return [block.heading, ...block.lines.flatMap((line) => keptIndent(plainText(line))), ""];
+      return [...wrapped(plainText(block.heading)), ...block.lines.flatMap((line) => keptIndent(plainText(line))), ""];
   }
 }
 
@@ -94,7 +101,7 @@ function blockText(block: Block, signs: Signs): readonly string[] {
  * @param options `without: "workings"` leaves out the sums at the back
  */
 export function planText(plan: PlanData, options: PrintOptions = {}): string {
-  const { title, sections, signs } = sectionsOf(plan, options);
+  const { title, sections, signs } = sectionsOf(planFrom(plan), options);
   const lines = sections.flatMap(({ heading, blocks }) => [
     heading.toUpperCase(),
     ...blocks.flatMap((block) => blockText(block, signs)),

@@ -24,7 +24,7 @@ function threadTable(rows: readonly JoiningRow[], at: At): readonly Block[] {
       ["last dent", ({ lastDent }) => lastDent],
     ],
     at,
-    ({ edge }) => edge !== null,
+    { isEdge: ({ edge }) => edge !== null },
   );
 }
 

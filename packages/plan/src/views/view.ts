@@ -1,7 +1,7 @@
 import type { LookUp, Seen } from "../core/look-up.js";
 import { togetherIn } from "../core/state.js";
 import type { Path, Source } from "../core/source.js";
-import type { Row } from "../core/work.js";
+import type { Row } from "../core/row.js";
 import type { Block, Line, Manner } from "./block.js";
 import type { Units } from "./units.js";
 import { plainly } from "./formats.js";

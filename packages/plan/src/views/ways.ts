@@ -76,6 +76,15 @@ export function where<T>(
   };
 }
 
+/** What stands only where a key is not said. */
+export function unsaid(key: Source<unknown, string>, ...templates: readonly Template[]): Template {
+  const whole = all(...templates);
+  return {
+    reads: [key, ...whole.reads],
+    build: (at) => (at.see(key, at.row).is === "waiting" ? whole.build(at) : NOTHING),
+  };
+}
+
 /** No line at all. */
 export const NONE: Template = { reads: [], build: () => NOTHING };
 

@@ -8,6 +8,7 @@ import { byTheTapeUp, byTheYard } from "./formats.js";
 import { fromTo, handLine } from "./hands.js";
 import { many } from "./shown.js";
 import { listOf } from "./table.js";
+import { toldLine } from "./told.js";
 import { says, shown, step } from "./view.js";
 import type { At, View } from "./view.js";
 import { fromPart, optional, under } from "./ways.js";
@@ -19,7 +20,7 @@ function rounds({ rounds: whole, halfRound }: WoundPart): string | number {
 }
 
 /** What falls within the stripe besides winding. */
-function meanwhile({ ties, threads, byItsHand, dropForLastPass, endsAt }: WoundPart): string {
+function meanwhile({ ties, threads, byItsHand, dropForLastPass, endsAt }: WoundPart, isLast: boolean): string {
   const counts = ties.map(({ group, total }) => `${String(total)} (group ${String(group)})`).join(", ");
   return [
     ...(byItsHand ? [`hold its ${counted(threads, "thread")}`] : []),
@@ -27,7 +28,7 @@ function meanwhile({ ties, threads, byItsHand, dropForLastPass, endsAt }: WoundP
     ...(dropForLastPass === 0
       ? []
       : [`lay ${String(dropForLastPass)} of ${counted(threads, "thread")} aside for the last pass`]),
-    ...(endsAt === "far peg" ? ["change colour at the far peg"] : []),
+    ...(endsAt === "far peg" ? [isLast ? "ends at the far peg" : "change colour at the far peg"] : []),
   ].join("; ");
 }
 
@@ -43,7 +44,7 @@ function chainTable({ chain, ends, parts }: WoundChain, at: At): readonly Block[
       ["ends", ({ ends: own }) => own],
       ["rounds", rounds],
       ["so far", ({ runningTotal }) => runningTotal],
-      ["meanwhile", meanwhile],
+      ["meanwhile", (part) => meanwhile(part, part === parts.at(-1))],
     ],
     at,
   );
@@ -79,7 +80,7 @@ export const windingPage: View = {
     step`Make the lease at the end of the chain that will be tied, and tie it up before the chain leaves its pegs.`,
     step`Label each chain with its number and its first end.`,
     fromPart(winding.chains, ({ tooWide, waitsForMost }) => [
-      ...tooWide.map(({ says: text }): Block => ({ is: "says", as: "MUST", says: [text] })),
+      ...tooWide.map(toldLine),
       ...(waitsForMost ? [{ is: "says", as: "WAITS", says: ["winding.most."] } as const] : []),
     ]),
     fromPart(winding.wound, (chains, at) => chains.flatMap((chain) => chainTable(chain, at))),

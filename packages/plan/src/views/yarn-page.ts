@@ -1,12 +1,13 @@
 import * as enough from "../figures/enough.js";
 import { job } from "../figures/keys.js";
+import * as weft from "../figures/weft.js";
 import * as yarn from "../figures/yarn.js";
 import { byTheYard, byTheYardDown, numberDown, percent } from "./formats.js";
-import { weighed, weighedDown, yarnName } from "./shown.js";
+import { pieceTitle, weighed, weighedDown, yarnName } from "./shown.js";
 import { table } from "./table.js";
 import { says, shown } from "./view.js";
 import type { View } from "./view.js";
-import { fromPart, optional, under } from "./ways.js";
+import { fromPart, optional, under, unsaid, where } from "./ways.js";
 
 /** What the run takes of each yarn, what is there, and what that allows. */
 export const yarnPage: View = {
@@ -22,7 +23,20 @@ export const yarnPage: View = {
       ["warp and weft", shown(yarn.inAll, byTheYard)],
       ["weight", weighed(yarn.mass)],
     ),
+    table(
+      "weft",
+      { caption: "The weft" },
+      ["woven into", pieceTitle],
+      ["yarn", yarnName],
+      ["for one", shown(weft.withAllowance, byTheYard)],
+      ["for all", shown(weft.length, byTheYard)],
+    ),
     optional(says`The weft has ${shown(job.weft.allowance, percent)} added.`),
+    where(
+      job.weft.stripes,
+      () => true,
+      unsaid(job.weft.allowance, says`The weft has no allowance: joins and the ends of bobbins are not reckoned.`),
+    ),
     table(
       "yarn",
       { caption: "What is there, and what to buy" },

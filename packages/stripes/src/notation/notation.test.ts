@@ -122,6 +122,7 @@ test.each<[string, string, string, number | null]>([
   ["a group of mixed letters", "48 ak/k", "unreadable", 1],
   ["a group with an unknown letter", "48 a/z", "unknown-letter", 1],
   ["more ends than any loom holds", "99999999 a", "too-long", null],
+  ["brackets that ask for more ends than are read from text", "[[[1 a] 99 times] 99 times] 99 times", "too-long", null],
   ["brackets that multiply past every loom", "[[[1 a] 1000 times] 1000 times] 1000 times", "too-long", null],
 ])("%s is refused", (_, text, code, position) => {
   expect(refusalOf(() => list(text))).toMatchObject(position === null ? { code } : { code, position });

@@ -122,7 +122,7 @@ describe("a lease by two lifts", () => {
 });
 
 describe("knots through the reed", () => {
-  const knot = "overhand, two strands together";
+  const knot = "overhand of both ends";
   const thread = (millimetre: string): Pick<KnotsThroughReedInput, "oldDiameter" | "newDiameter" | "endsInDent"> => ({
     oldDiameter: millimetres(millimetre),
     newDiameter: millimetres(millimetre),
@@ -178,7 +178,7 @@ describe("knots through the heddles", () => {
       oldDiameter: millimetres("0.4"),
       newDiameter: millimetres("0.45"),
     };
-    const overhand = "overhand, two strands together";
+    const overhand = "overhand of both ends";
     expect(knotsThroughHeddles({ ...eye, eye: "metal", knot: overhand }).verdict).toBe("does not pass untouched");
     expect(knotsThroughHeddles({ ...eye, eye: "cord", knot: overhand }).verdict).toBe("passes");
     const low = { ...eye, eyeHeight: millimetres("2.2") };

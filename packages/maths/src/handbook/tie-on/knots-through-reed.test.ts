@@ -6,7 +6,7 @@ import { diameterByPeirce } from "../yarn/index.js";
 import { knotsThroughHeddles, knotsThroughReed } from "./index.js";
 import type { KnotsThroughReed } from "./index.js";
 
-const knot = "overhand, two strands together";
+const knot = "overhand of both ends";
 const across = (cotton: number): Length => millimetres(diameterByPeirce({ cottonCount: cotton }));
 
 describe("knots of the hall napkins", () => {

@@ -67,7 +67,7 @@ function inWords(grades: readonly KnotGrade[], range: string, crowd: string): st
  * @source common practice, no source
  * @example
  * const threads = { oldDiameter: millimetres("0.6"), newDiameter: millimetres("0.6"), endsInDent: 2 };
- * knotsThroughReed({ space: millimetres("1.524"), ...threads, knot: "overhand, two strands together" }).clearance // 2.54
+ * knotsThroughReed({ space: millimetres("1.524"), ...threads, knot: "overhand of both ends" }).clearance // 2.54
  */
 export function knotsThroughReed(input: KnotsThroughReedInput): KnotsThroughReed {
   const declared = {

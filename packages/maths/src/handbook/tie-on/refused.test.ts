@@ -14,7 +14,7 @@ import {
   wasteByKnots,
 } from "./index.js";
 
-const KNOTS = `"overhand, two strands together" or "overhand, one strand" or "square" or "weaver's" (how each old end is joined to its new one)`;
+const KNOTS = `"overhand of both ends" or "overhand of one end" or "square" or "weaver's" (how each old end is joined to its new one)`;
 
 describe("what a sum of the tie-on wants and does not get is named, with what it is", () => {
   it.each<[(nothing: never) => unknown, unknown, string[]]>([
