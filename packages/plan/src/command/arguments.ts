@@ -1,5 +1,5 @@
 import { parseArgs } from "node:util";
-import { nearName } from "../job/near-name.js";
+import { nearName } from "../text/near-name.js";
 import { shownText } from "../text/clean.js";
 
 /** The forms a plan can take. */
@@ -36,7 +36,7 @@ function misread(says: string): Asked {
 /** "Was plan meant?", where a word is near one that is known. */
 function meant(word: string, known: readonly string[]): string {
   const near = nearName(word, known);
-  return near === null ? `Choose one of ${known.join(", ")}.` : `Was ${near} meant?`;
+  return near === undefined ? `Choose one of ${known.join(", ")}.` : `Was ${near} meant?`;
 }
 
 type Given = ReturnType<typeof parse>;

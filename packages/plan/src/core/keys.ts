@@ -2,13 +2,15 @@ import { nodeOf, sourceOf, standsFor } from "./source.js";
 import type { Node, Path, Source } from "./source.js";
 
 /** A group all of whose keys are optional is opened into keys; anything else is one key. */
-type KeyOrKeys<V, S extends string> = [V] extends [object]
-  ? string extends keyof V
-    ? Source<V, S>
-    : Record<never, never> extends V
-      ? Keys<V, S>
-      : Source<V, S>
-  : Source<V, S>;
+type KeyOrKeys<V, S extends string> = [V] extends [readonly unknown[]]
+  ? Source<V, S>
+  : [V] extends [object]
+    ? string extends keyof V
+      ? Source<V, S>
+      : Partial<V> extends V
+        ? Keys<V, S>
+        : Source<V, S>
+    : Source<V, S>;
 
 /** Typed references to the places of a group: not the values, which are known only when a job is there. */
 export type Keys<T, S extends string> = { readonly [K in keyof T]-?: KeyOrKeys<NonNullable<T[K]>, S> };

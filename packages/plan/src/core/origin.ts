@@ -74,7 +74,11 @@ export function originOf(work: Work, names: Names, node: Node, row: Row | null):
       if (state.is !== "waiting" && state.way !== null) return again(state.way, row);
       throw new RangeError("a way that was not taken has no origin");
     }
-    default:
-      throw new RangeError(`a figure without a name is read: ${"label" in node ? String(node.label) : node.is}`);
+    case "figure":
+    case "counted":
+    case "searched":
+      throw new RangeError(`a figure without a name is read: ${node.label}`);
+    case "part":
+      throw new RangeError("a part without a name is read");
   }
 }

@@ -3,10 +3,12 @@ import type { Node } from "./source.js";
 import { answerOf } from "./answer.js";
 import { largest } from "./largest.js";
 import { readersOf } from "./reads.js";
-import { isRows, pathIn, valueAt } from "./row.js";
+import { isRows } from "./row.js";
 import type { Instead, Plan, Row, RowOf, Work } from "./row.js";
-import { listed, shortest, there, togetherIn, withWay } from "./state.js";
+import { there, togetherIn, withWay } from "./state.js";
 import type { State } from "./state.js";
+import { wiredState } from "./wired.js";
+import type { Asked } from "./wired.js";
 
 /** Another amount in a figure's place, in a plan worked out already: what the figure cannot change is not worked out anew. */
 interface Changed extends Instead {
@@ -69,60 +71,6 @@ function worked(plan: Plan, job: object, changed: Changed | null): Work {
 
   function workedOut(node: Node, row: Row | null): State {
     switch (node.is) {
-      case "always":
-        return there(node.value);
-      case "key":
-      case "group": {
-        const path = pathIn(node.is === "key" ? node.path : node.of.path, row);
-        const value = valueAt(job, path);
-        return value === undefined ? { is: "waiting", needs: [path] } : there(value);
-      }
-      case "wish": {
-        const state = stateOf(node.of, row);
-        return state.is === "waiting" ? { is: "waiting", needs: [] } : state;
-      }
-      case "orNone": {
-        const state = stateOf(node.of, row);
-        return state.is === "waiting" ? withWay(stateOf(node.none, row), node.none) : withWay(state, node.of);
-      }
-      case "its":
-        if (row === null) throw new RangeError("no row to belong to");
-        return stateOf(node.of, ownerOf(row, node.owner));
-      case "all": {
-        const found = rowsIn(node.over, row);
-        if (!isRows(found)) return found;
-        return listed(found.map((one) => stateOf(node.of, one)));
-      }
-      case "field":
-        return fieldOf(node.of, node.field, row);
-      case "these":
-        return listed(node.ones.map((one) => stateOf(one, row)));
-      case "joined": {
-        const lists = node.lists.map((one) => stateOf(one, row));
-        return togetherIn(lists) ?? there(lists.flatMap((one) => (one.is === "there" ? one.value : [])));
-      }
-      case "own": {
-        const state = stateOf(node.of, null);
-        if (state.is !== "there" || row === null) return state;
-        const value = (state.value as readonly Readonly<Record<string, unknown>>[])[row.index]?.[node.field];
-        return value === undefined ? { is: "waiting", needs: [] } : there(value);
-      }
-      case "first": {
-        const waiting: State[] = [];
-        for (const way of node.ways) {
-          const state = stateOf(way, row);
-          if (state.is !== "waiting") return withWay(state, way);
-          waiting.push(state);
-        }
-        return shortest(waiting);
-      }
-      case "choice": {
-        const word = stateOf(node.word, row);
-        if (word.is !== "there") return word;
-        const way = node.ways[String(word.value)];
-        if (way === undefined) throw new RangeError(`no way for ${String(word.value)}`);
-        return withWay(stateOf(way, row), way);
-      }
       case "figure":
         return made(node.inputs, row, (input) => node.calculation(input));
       case "counted":
@@ -130,22 +78,16 @@ function worked(plan: Plan, job: object, changed: Changed | null): Work {
         return made(node.given, row, node.make);
       case "searched":
         return searched(node, row);
+      default:
+        return wiredState(node, row, asked);
     }
-  }
-
-  function fieldOf(of: Node, name: string, row: Row | null): State {
-    const state = stateOf(of, row);
-    if (state.is !== "there") return state;
-    const value = (state.value as Readonly<Record<string, unknown>>)[name];
-    if (value !== undefined) return there(value);
-    return { is: "waiting", needs: of.is === "key" ? [pathIn([...of.path, name], row)] : [] };
   }
 
   function made(given: Readonly<Record<string, Node>>, row: Row | null, make: (given: unknown) => unknown): State {
     const values: Record<string, unknown> = {};
     const missing: State[] = [];
-    for (const name of Object.keys(given)) {
-      const state = stateOf(given[name] as Node, row);
+    for (const [name, node] of Object.entries(given)) {
+      const state = stateOf(node, row);
       if (state.is === "there") values[name] = state.value;
       else missing.push(state);
     }
@@ -164,6 +106,7 @@ function worked(plan: Plan, job: object, changed: Changed | null): Work {
     return worked(plan, job, { ...other, before: self, changes: readersOf(plan, other.of) });
   }
 
+  const asked: Asked = { job, stateOf, ownerOf, rowsIn };
   const self: Work = { plan, stateOf, rowsOf, ownerOf, rowsIn, instead };
   return self;
 }

@@ -114,7 +114,10 @@ it("takes for none only what is none where it is not named, and never a loss, a 
   const found = nodes.flatMap((node) => {
     if (node.is !== "orNone" || node.none.is !== "always" || node.none.value === null) return [];
     const { value } = node.none;
-    const told = typeof value === "object" && "unit" in value ? String(value) : JSON.stringify(value);
+    const told =
+      typeof value === "object" && "unit" in value && "value" in value
+        ? `${String(value.value)} ${String(value.unit)}`
+        : JSON.stringify(value);
     return [`${nameOf(node.of)}: ${told}`];
   });
   expect([...new Set(found)].sort((a, b) => (a < b ? -1 : 1))).toEqual(NONE);

@@ -47,10 +47,7 @@ export const onLoom: Part<readonly GroupOnLoom[]> = part(
   (given) => groupsOnLoom(given.groups, given.table, given.special, given),
 );
 /** The same, once the old warp is counted: what its count is held against. */
-export const counting: Part<readonly GroupOnLoom[]> = part(
-  { onLoom, ends: job.oldWarp.ends },
-  (given) => given.onLoom,
-);
+export const counting: Part<readonly GroupOnLoom[]> = part({ onLoom, ends: job.oldWarp.ends }, (given) => given.onLoom);
 /** Lists written whole that do not come to the count of the old warp. */
 export const counts: Part<readonly Told[]> = part(
   {

@@ -23,7 +23,7 @@ const THREE = "Write the label, such as 3360 yd per lb, or 2-ply of 8 cotton, or
 function systemOf(name: string): CountSystem {
   const system = countSystemReading(name);
   if (system.ok) return system.value;
-  const { code, remedy } = system.faults[0] ?? { code: "unknown-unit", remedy: "" };
+  const { code, remedy } = system.faults[0];
   throw new Unreadable(
     code === "ambiguous" ? remedy : "Which system of counts? Write such as cotton, worsted, linen, metric, tex.",
     code === "ambiguous" ? code : "unknown-unit",

@@ -1,4 +1,5 @@
 import type { RefusalCode } from "@thrum/maths";
+import { printable } from "../text/printable.js";
 
 /** A place in a job: names of keys, numbers of members counted from 0. */
 export type FaultPath = readonly (string | number)[];
@@ -18,14 +19,6 @@ export interface Fault {
   readonly params: Readonly<Record<string, string | number | readonly (string | number)[]>>;
   /** The line of a file, counted from 1. */
   readonly line?: number;
-}
-
-const LONGEST = 60;
-
-/** Text of a file made fit for any screen: on one line, without a control character or a mark of direction. */
-export function printable(text: string, longest: number = LONGEST): string {
-  const clean = text.slice(0, longest).replace(/[\p{Cc}\p{Cf}\p{Cs}\p{Zl}\p{Zp}]/gu, "�");
-  return text.length > longest ? `${clean}…` : clean;
 }
 
 /** A place as one writes it: `stripes[2]`, `yarns["no. 2"].count`. */

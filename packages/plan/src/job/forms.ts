@@ -1,6 +1,6 @@
 import { refuse } from "./form.js";
 import type { Form } from "./form.js";
-import { unlike } from "./near-name.js";
+import { unlike } from "../text/near-name.js";
 import type { Node } from "./node.js";
 import { opened, textOf } from "./node.js";
 

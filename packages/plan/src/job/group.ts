@@ -1,6 +1,6 @@
 import { inside, refuse } from "./form.js";
 import type { At, Branch, Form } from "./form.js";
-import { unlike } from "./near-name.js";
+import { unlike } from "../text/near-name.js";
 import type { Entry, Node } from "./node.js";
 import { entryOf, opened } from "./node.js";
 

@@ -1,8 +1,8 @@
 import type { CrossFault } from "./cross-faults.js";
-import { printable } from "./fault.js";
+import { printable } from "../text/printable.js";
 import type { FaultPath } from "./fault.js";
 import type { Job } from "./job.js";
-import { unlike } from "./near-name.js";
+import { unlike } from "../text/near-name.js";
 import { isMirrored, isRepeated } from "./runs.js";
 import type { Hand, Runs } from "./runs.js";
 

@@ -1,6 +1,6 @@
 import { equal } from "@thrum/maths";
 import type { Quantity } from "@thrum/maths";
-import { printable } from "./fault.js";
+import { printable } from "../text/printable.js";
 
 /** What a form reads: a part of a file with its line, or of the data of a program. */
 export type Node =

@@ -1,6 +1,7 @@
 import { crossFaults } from "./cross-faults.js";
 import type { Fault } from "./fault.js";
-import { printable, Unreadable } from "./fault.js";
+import { Unreadable } from "./fault.js";
+import { printable } from "../text/printable.js";
 import type { At } from "./form.js";
 import { frozen } from "./frozen.js";
 import { jobForm } from "./job.js";

@@ -2,7 +2,7 @@ import { refuse } from "./form.js";
 import type { Form } from "./form.js";
 import { oneOf, whole, yesOrNo } from "./forms.js";
 import { group } from "./group.js";
-import { unlike } from "./near-name.js";
+import { unlike } from "../text/near-name.js";
 import { entryOf, opened } from "./node.js";
 
 interface Mendable {

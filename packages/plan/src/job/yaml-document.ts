@@ -1,7 +1,7 @@
 import { Composer, Parser } from "yaml";
 import type { CST, Document, LineCounter } from "yaml";
 import type { Fault } from "./fault.js";
-import { printable } from "./fault.js";
+import { printable } from "../text/printable.js";
 
 type Refused = Omit<Fault, "function">;
 interface Composed {

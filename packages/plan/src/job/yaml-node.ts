@@ -1,7 +1,7 @@
 import { isMap, isScalar, isSeq, LineCounter } from "yaml";
 
 import type { Fault } from "./fault.js";
-import { printable } from "./fault.js";
+import { printable } from "../text/printable.js";
 import { composed } from "./yaml-document.js";
 import type { Entry, Node } from "./node.js";
 

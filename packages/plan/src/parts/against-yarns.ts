@@ -1,6 +1,6 @@
 import { compare, convertCount, ratio, tex } from "@thrum/maths";
 import type { DirectCount, IndirectCount } from "@thrum/maths";
-import { nearName } from "../job/near-name.js";
+import { nearName } from "../text/near-name.js";
 import type { JobYarn, YarnCount } from "../job/yarns.js";
 import type { LaidStripe } from "./laid-stripes.js";
 import { finishedCount } from "./thread-diameter.js";

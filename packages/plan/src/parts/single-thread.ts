@@ -23,7 +23,7 @@ export function writtenAs(given: {
   readonly label: YarnCount["label"] | null;
   readonly number: NumberedCount | null;
 }): "label" | "folded" | "thread" {
-  if (given.label != null) return "label";
+  if (given.label !== null && given.label !== undefined) return "label";
   if (given.number === null) return waits("yarns", given.name, "count");
   return given.number.plies.length > 0 ? "folded" : "thread";
 }

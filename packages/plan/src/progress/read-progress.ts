@@ -1,5 +1,5 @@
 import type { Fault } from "../job/fault.js";
-import { printable } from "../job/fault.js";
+import { printable } from "../text/printable.js";
 import { frozen } from "../job/frozen.js";
 import { placeIn } from "../job/place-in.js";
 import { yamlText } from "../job/yaml-lines.js";

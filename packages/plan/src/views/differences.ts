@@ -7,7 +7,9 @@ import { plainText } from "../text/clean.js";
 /** An amount beside another: what a hand would write down. */
 function valueText(value: unknown): string {
   if (value === null || value === undefined) return "–";
-  return isQuantity(value) ? asText(value, { step: "0.01" }) : plainText(String(value));
+  return isQuantity(value)
+    ? asText(value, { step: "0.01" })
+    : plainText(typeof value === "object" ? JSON.stringify(value) : String(value));
 }
 
 /** The figures that two plans do not share, side by side. */

@@ -9,7 +9,6 @@ import {
   kilograms,
   metres,
   ounces,
-  times,
   unitOf,
   yards,
 } from "@thrum/maths";
@@ -22,9 +21,9 @@ type MassFormat = (mass: Mass, units: Units, like?: Unit<"mass">) => string;
 type Way = "nearest" | "roundUp" | "roundDown";
 
 /** Six figures at most: the step of the size of an amount. */
-function sixFigures<D extends string>(amount: Quantity<D>, one: Quantity<D>, rounding: Way): string {
-  const reaches = (number: number): boolean => compare(amount, times(one, number)) >= 0;
-  const step = reaches(100_000) ? "1" : reaches(10_000) ? "0.1" : "0.01";
+function sixFigures(amount: Quantity<string>, rounding: Way): string {
+  const size = amount.in(unitOf(amount));
+  const step = size >= 100_000 ? "1" : size >= 10_000 ? "0.1" : "0.01";
   return asText(amount, { step, rounding });
 }
 
@@ -37,9 +36,7 @@ function tape(rounding: Way): (length: Length, units: Units) => string {
 
 function yard(rounding: Way): (length: Length, units: Units) => string {
   return (length, units) =>
-    units === "inches"
-      ? sixFigures(inUnit(length, yards), yards(1), rounding)
-      : sixFigures(inUnit(length, metres), metres(1), rounding);
+    units === "inches" ? sixFigures(inUnit(length, yards), rounding) : sixFigures(inUnit(length, metres), rounding);
 }
 
 /** The nearest mark of the tape. */

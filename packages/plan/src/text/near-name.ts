@@ -1,4 +1,4 @@
-import { printable } from "./fault.js";
+import { printable } from "./printable.js";
 
 /** Letters to change, add, take away or swap with a neighbour, counted. */
 function distance(one: string, other: string): number {
