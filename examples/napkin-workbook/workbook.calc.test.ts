@@ -2,7 +2,7 @@ import { spawnSync } from "node:child_process";
 import { mkdtempSync, readFileSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { ounces } from "@thrum/maths";
+import { inches, pounds } from "@thrum/maths";
 import { planWarp, readJob } from "@thrum/plan";
 import { expect, it } from "vitest";
 import { cellsOf, recalculated, typedInto } from "#ci/calc.js";
@@ -22,19 +22,19 @@ function written(): Uint8Array {
   return bytes;
 }
 
-/** The cell beside these words in the first column. */
-function beside(bytes: Uint8Array, sheet: string, words: string): string {
-  const [at = ""] = [...cellsOf(bytes)].find(([place, text]) => place.startsWith(`${sheet}!A`) && text === words) ?? [];
-  return at.replace("!A", "!B");
+/** A cell of the row that these words head. */
+function at(bytes: Uint8Array, sheet: string, words: string, column: string): string {
+  const [place = ""] =
+    [...cellsOf(bytes)].find(([cell, text]) => cell.startsWith(`${sheet}!A`) && text === words) ?? [];
+  return place.replace("!A", `!${column}`);
 }
 
 describeWith("LibreOffice Calc", (soffice) => {
   it("one piece more and another finished width: the edited workbook agrees with the plan of the edited job", () => {
     const workbook = written();
-    const at = (words: string): string => beside(workbook, "Warp", words);
     const edits = new Map([
-      [at("pieces"), 10],
-      [at("reed to finished"), 20],
+      [at(workbook, "Plan", "as written", "C"), 10],
+      [at(workbook, "Given", "cloth.widthReedToFinished.lost", "B"), 20],
     ]);
     const [cells] = recalculated(soffice, [typedInto(workbook, edits)]);
     const job = readFileSync("examples/jobs/2-hall-napkins.yaml", "utf8")
@@ -42,15 +42,15 @@ describeWith("LibreOffice Calc", (soffice) => {
       .replace("widthReedToFinished: 15 %", "widthReedToFinished: 20 %");
     const reading = readJob(job);
     if (!reading.ok) throw new Error("the edited job is none");
-    const { finishedWidth, pieceTape, warpLength, yarns } = planWarp(reading.job);
-    const shown = (sheet: string, words: string): number => Number(cells?.get(beside(workbook, sheet, words)));
+    const { loom, warp, yarn } = planWarp(reading.job).figures;
+    const shown = (words: string): number => Number(cells?.get(at(workbook, "Plan", words, "C")));
     // 18.4 × 0.8 = 14.72 in; 10 × 17.5 ÷ 0.9 ÷ 0.92 + 10 = 221.3527 in.
-    expect(shown("Warp", "finished width")).toBeCloseTo(14.72, 12);
-    expect(shown("Warp", "warp to wind")).toBeCloseTo(221.3527, 4);
-    expect(shown("Warp", "finished width")).toBeCloseTo(Number(finishedWidth.value), 12);
-    expect(shown("Warp", "warp to wind")).toBeCloseTo(Number(warpLength.value), 10);
-    expect(shown("Warp", "all pieces on the loom")).toBeCloseTo(Number(pieceTape.woven.value), 10);
-    expect(shown("Yarns", "weighs")).toBeCloseTo(yarns[0]?.mass.in(ounces) ?? 0, 10);
-    expect(shown("Yarns", "packages to buy")).toBe(yarns[0]?.packages);
+    expect(shown("finished width")).toBeCloseTo(14.72, 12);
+    expect(shown("warp to wind")).toBeCloseTo(221.3527, 4);
+    expect(shown("finished width")).toBeCloseTo(Number(loom.finishedWidth.value?.in(inches)), 12);
+    expect(shown("warp to wind")).toBeCloseTo(Number(warp.length.value?.in(inches)), 10);
+    expect(shown("woven in all")).toBeCloseTo(Number(warp.woven.value?.in(inches)), 10);
+    expect(shown("mass")).toBeCloseTo(Number(yarn["natural"]?.mass.value?.in(pounds)), 10);
+    expect(shown("packages to buy")).toBe(yarn["natural"]?.packages.value);
   }, 120_000);
 });
