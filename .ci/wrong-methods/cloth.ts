@@ -1,9 +1,10 @@
 // Mass and cover of cloth, setts and weft. Linear for square: De Bock et al. 2002; the rest from the trade.
 import { sum } from "./sum.js";
+import type { Sum } from "./sum.js";
 
 const sett = ["endsPerInch", [20, 16, 24, 30]] as const;
 
-export const cloth = [
+export const cloth: readonly Sum[] = [
   sum(
     "clothMassPerArea",
     "ouncesPerSquareYard",

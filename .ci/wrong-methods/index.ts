@@ -8,6 +8,6 @@ import { yarn } from "./yarn.js";
 const every: readonly Sum[] = [...warp, ...yarn, ...cloth, ...reed].sort((a, b) => (a.formula < b.formula ? -1 : 1));
 
 /** Every other formula by name: the half that may be looked at while the check is written. */
-export const open = every.filter((_, at) => at % 2 === 0);
+export const open: readonly Sum[] = every.filter((_, at) => at % 2 === 0);
 /** The other half, closed until the end. */
-export const closed = every.filter((_, at) => at % 2 === 1);
+export const closed: readonly Sum[] = every.filter((_, at) => at % 2 === 1);

@@ -1,7 +1,8 @@
 // Reeds, sleys, heddles, knots and costs.
 import { mean, products, sum, total } from "./sum.js";
+import type { Sum } from "./sum.js";
 
-export const reed = [
+export const reed: readonly Sum[] = [
   sum(
     "settInReed",
     "endsPerInch",

@@ -1,11 +1,12 @@
 // Lengths, widths and ends of a warp. Wrong ways with percentages: Jacobs & Gelman 2011, Chen & Rao 2007, teachers'
 // pages on prices before a discount; the rest from the trade.
 import { sum } from "./sum.js";
+import type { Sum } from "./sum.js";
 
 const low = ["percentLost", [6, 8, 9, 11, 13]] as const;
 const high = ["percentLost", [10, 7, 12, 15, 5]] as const;
 
-export const warp = [
+export const warp: readonly Sum[] = [
   sum(
     "warpLength",
     "yards",

@@ -1,5 +1,6 @@
 // Counts, folding, regain. Mean for harmonic mean: Posamentier 2007; conversions: Wennberg-Capellades et al. 2022.
 import { inverses, mean, products, quotients, sum, total } from "./sum.js";
+import type { Sum } from "./sum.js";
 
 const counts = [
   "cottonCount",
@@ -11,7 +12,7 @@ const counts = [
   ],
 ] as const;
 
-export const yarn = [
+export const yarn: readonly Sum[] = [
   sum("foldedCount", "cottonCount", { counts }, (p) => 1 / inverses(p.counts), [
     ["list", "the mean", (p) => mean(p.counts)],
     ["list", "the sum", (p) => total(p.counts)],

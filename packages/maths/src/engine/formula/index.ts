@@ -10,6 +10,7 @@ export {
   added,
   anything,
   atLeastZero,
+  drawn,
   listOf,
   loss,
   oneOf,

@@ -21,6 +21,8 @@ export interface Input<T> {
   readonly meaning: string;
   readonly range: Range;
   readonly member: Input<unknown> | null;
+  /** What a sum for a class puts here: what was given, or one of these numbers; left out where sizes near the given one do. */
+  readonly draw?: "as given" | readonly number[];
   readonly type?: T | undefined;
 }
 
@@ -107,4 +109,9 @@ export function listOf<T>(member: Input<T>): Input<readonly T[]> {
 /** A unit the answer is wanted in. */
 export function unitFor<D extends string>({ dimension, noun }: Kind<Quantity<D>>, meaning: string): Input<Unit<D>> {
   return { what: "unit", dimension, noun: `a unit for ${noun}`, meaning, range: anything, member: null };
+}
+
+/** An input that a sum for a class leaves as given, as the named constant of a rule, or takes from a list. */
+export function drawn<T>(input: Input<T>, draw: "as given" | readonly number[]): Input<T> {
+  return { ...input, draw };
 }
