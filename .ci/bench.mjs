@@ -1,5 +1,5 @@
-// Figures promised about numbers and speed. Times are only reported, for machines differ; a number that is not exact
-// fails the run.
+// Figures promised about numbers and speed. A number that is not exact fails the run, and so does a ratio of times beside a
+// peer, the median of several in one run, past its budget by more than a fifth. Times alone are only told: machines differ.
 import { figures as checking } from "./bench/checking.mjs";
 import { figures as columns } from "./bench/columns.mjs";
 import { figures as commanding } from "./bench/command.mjs";

@@ -39,13 +39,14 @@ function packedUnit({ dimension, symbol, scale, of }) {
   return { kind: dimension, symbol, scale: scale.map(String), parts };
 }
 
-function packedInput({ what, dimension, orDimension, noun, meaning, range, words, member }) {
+function packedInput({ what, dimension, orDimension, noun, meaning, range, words, member, mayBeEmpty }) {
   const kinds = what === "quantity" || what === "unit" || member?.what === "quantity" ? [dimension] : [];
   const bounds = Object.fromEntries(Object.entries(range).filter(([, bound]) => bound !== null));
   return {
     ...{ what, kinds: orDimension === undefined ? kinds : [...kinds, orDimension], noun, meaning, range: bounds },
     ...(words === undefined ? {} : { words }),
     ...(member === null ? {} : { of: member.what }),
+    ...(mayBeEmpty ? { mayBeEmpty } : {}),
   };
 }
 

@@ -81,6 +81,11 @@ export function published(source: CitedSource, at: string, prints: string, exact
   return { source, at, status: "read", prints, exact, ...(differs === undefined ? {} : { differs }) };
 }
 
+/** A case worked by hand, of a sum that no source prints. */
+export function byHand(source: CitedSource, exact: string): Citation {
+  return { source, at: "worked by hand", status: "common practice, no source", prints: "", exact };
+}
+
 function callName(call: (...args: never[]) => unknown): string {
   const { declaration } = call as { declaration?: { name: string } };
   return declaration?.name ?? call.name;

@@ -25,7 +25,7 @@ function unitsTag({ inputs, result }) {
 }
 
 function exactnessTag({ inputs, formula }) {
-  if (Object.values(inputs).some(({ what }) => what === "number"))
+  if (Object.values(inputs).some(({ what, isCount }) => what === "number" && !isCount))
     return "@exactness rule of thumb, from plain numbers";
   return /[÷√]/u.test(formula) ? "@exactness to 34 digits" : "@exactness exact";
 }
@@ -34,7 +34,7 @@ function throwsTag({ inputs }) {
   const kinds = Object.values(inputs);
   const codes = ["missing", "unknown-field", "wrong-kind", "out-of-range"];
   if (kinds.some(({ what }) => what === "whole")) codes.push("not-whole");
-  if (kinds.some(({ what }) => what === "list")) codes.push("empty");
+  if (kinds.some(({ what, mayBeEmpty }) => what === "list" && !mayBeEmpty)) codes.push("empty");
   return `@throws QuantityError ${codes.map((code) => `"${code}"`).join(", ")}, one error for all faulty fields`;
 }
 

@@ -34,13 +34,14 @@ function cycleFrom(path, text) {
 const direction = {
   create(context) {
     const path = relative(root, context.filename).replaceAll(sep, "/");
-    const judge = (node) => {
-      const fault = typeof node?.value === "string" ? importFault(path, node.value) : undefined;
+    const judge = (node, isType) => {
+      const fault = typeof node?.value === "string" ? importFault(path, node.value, isType) : undefined;
       if (fault !== undefined) context.report({ node, message: fault });
     };
     return {
       "ImportDeclaration, ExportAllDeclaration, ExportNamedDeclaration, ImportExpression, TSImportType": (node) => {
-        judge(node.source);
+        const kind = node.type === "TSImportType" ? "type" : (node.importKind ?? node.exportKind);
+        judge(node.source, kind === "type");
       },
     };
   },

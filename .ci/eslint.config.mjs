@@ -1,6 +1,7 @@
 import { fileURLToPath } from "node:url";
 import tseslint from "typescript-eslint";
 import { roomsPlugin } from "./eslint-rooms.mjs";
+import { sumsPlugin } from "./eslint-sums.mjs";
 
 const root = fileURLToPath(new URL("..", import.meta.url));
 const tests = ["**/*.test.ts", "**/*.test-d.ts"];
@@ -35,8 +36,14 @@ export default tseslint.config(
   },
   {
     files: ["packages/*/src/**/*.ts"],
-    plugins: { rooms: roomsPlugin },
+    plugins: { rooms: roomsPlugin, sums: sumsPlugin },
     rules: { "rooms/direction": "error", "rooms/no-cycle": "error" },
+  },
+  { files: ["packages/*/src/**/*.ts"], ignores: tests, rules: { "sums/no-rounded-reading": "error" } },
+  {
+    files: ["packages/plan/src/{figures,views,data}/**/*.ts"],
+    ignores: tests,
+    rules: { "sums/no-sums": "error" },
   },
   {
     files: ["packages/*/src/**/*.ts"],

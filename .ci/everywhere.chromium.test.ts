@@ -30,7 +30,7 @@ describeWith("Chromium", (executablePath) => {
   let inNode = "";
 
   beforeAll(async () => {
-    const job = readFileSync(join(root, "examples/hall-napkins/job.yaml"), "utf8");
+    const job = readFileSync(join(root, "examples/jobs/2-hall-napkins.yaml"), "utf8");
     const { outputFiles } = await build({
       stdin: { contents: ALL_ANSWERS, resolveDir: root, loader: "ts" },
       bundle: true,

@@ -1,11 +1,14 @@
-import { QuantityError } from "@thrum/maths";
+import { faultText, QuantityError } from "@thrum/maths";
 
 /** Every fault with which a call is refused, as "where: what was expected"; none where it is not refused. */
 export function faultsOf(call: (nothing: never) => unknown, given: unknown): readonly string[] {
   try {
     call(given as never);
   } catch (error) {
-    if (error instanceof QuantityError) return error.faults.map(({ where, expected }) => `${where}: ${expected}`);
+    if (error instanceof QuantityError)
+      return error.faults.map((fault) =>
+        faultText(fault).slice(0, faultText(fault).indexOf(", received ")).replace(": expected ", ": "),
+      );
     throw error;
   }
   return [];

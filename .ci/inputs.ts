@@ -2,6 +2,8 @@ import fc from "fast-check";
 import * as maths from "@thrum/maths";
 import type { Calculation, Declared, Quantity, Unit } from "@thrum/maths";
 
+export { unitOf } from "@thrum/maths";
+
 type Input = Declared["inputs"][string];
 type AnyCalculation = Calculation<Record<string, unknown>, unknown>;
 
@@ -20,13 +22,6 @@ export function unitsOf(dimension: string): readonly Unit<string>[] {
   return allUnits.filter((unit) => unit.dimension === dimension);
 }
 
-/** The unit a quantity is in. */
-export function unitOf({ dimension, unit: name }: Quantity<string>): Unit<string> {
-  const unit = unitsOf(dimension).find((one) => one.name === name);
-  if (unit === undefined) throw new RangeError(`no unit ${name}`);
-  return unit;
-}
-
 const sixteenths = fc.integer({ min: 1, max: 4000 }).map((n) => n / 16);
 
 /** Any valid value for an input, made from its declaration; a list has so many members. */
@@ -42,9 +37,17 @@ export function validFor(input: Input, members = 3): fc.Arbitrary<unknown> {
   return fc.tuple(fc.constantFrom(...unitsOf(input.dimension)), amounts).map(([unit, amount]) => unit(amount));
 }
 
+/** The fewest members that the lists of a calculation can have together. */
+function fewest({ inputs }: Declared): number {
+  return Object.values(inputs).every(({ what, mayBeEmpty }) => what !== "list" || mayBeEmpty) ? 0 : 1;
+}
+
 /** Any valid input of a calculation, its lists of one length. */
-export function validInput({ declaration }: AnyCalculation): fc.Arbitrary<Record<string, unknown>> {
-  return fc.integer({ min: 1, max: 5 }).chain((members) => {
+export function validInput(
+  { declaration }: AnyCalculation,
+  least: number = fewest(declaration),
+): fc.Arbitrary<Record<string, unknown>> {
+  return fc.integer({ min: least, max: 5 }).chain((members) => {
     const fields = Object.entries(declaration.inputs).map(
       ([field, input]) => [field, validFor(input, members)] as const,
     );
@@ -53,7 +56,10 @@ export function validInput({ declaration }: AnyCalculation): fc.Arbitrary<Record
 }
 
 /** An input as one row of plain numbers, with the unit of each. */
-export function plainRow(input: Readonly<Record<string, unknown>>): {
+export function plainRow(
+  input: Readonly<Record<string, unknown>>,
+  { inputs }: Declared,
+): {
   readonly units: Record<string, Unit<string>>;
   readonly columns: Record<string, number | number[]>;
 } {
@@ -63,7 +69,10 @@ export function plainRow(input: Readonly<Record<string, unknown>>): {
     const members = (Array.isArray(value) ? value : [value]) as readonly unknown[];
     const [one] = members;
     if (typeof one === "function") units[field] = one as Unit<string>;
-    if (typeof one === "object") units[field] = unitOf(one as Quantity<string>);
+    if (typeof one === "object") units[field] = maths.unitOf(one as Quantity<string>);
+    const { member } = inputs[field] ?? {};
+    const [any] = one === undefined && member?.what === "quantity" ? unitsOf(member.dimension) : [];
+    if (any !== undefined) units[field] = any;
     const unit = units[field];
     const numbers = members.map((member) =>
       unit && typeof member === "object" ? (member as Quantity<string>).in(unit) : (member as number),

@@ -1,6 +1,8 @@
 // What each package, workflow and citation must say before anything is published.
 import { readdirSync, readFileSync } from "node:fs";
+import { spawnSync } from "node:child_process";
 import { describe, expect, it } from "vitest";
+import { addressed } from "./address.mjs";
 import { packageNames, root } from "./built.mjs";
 
 interface Manifest {
@@ -35,10 +37,10 @@ describe.each(packageNames)("@thrum/%s", (name) => {
     expect(Object.keys(scripts)).toEqual(["build"]);
   });
 
-  it("needs our packages and the few libraries that were chosen, each at one version", () => {
+  it("needs our packages and the few libraries that were chosen, each with its later mends", () => {
     const outside = Object.entries(dependencies).filter(([dependency]) => !dependency.startsWith("@thrum/"));
     expect(outside.filter(([dependency]) => !allowed.includes(dependency))).toEqual([]);
-    expect(outside.filter(([, version]) => !/^\d+\.\d+\.\d+$/u.test(version))).toEqual([]);
+    expect(outside.filter(([, version]) => !/^\^\d+\.\d+\.\d+$/u.test(version))).toEqual([]);
   });
 });
 
@@ -64,11 +66,50 @@ describe.each(readdirSync(`${root}.github/workflows`))("workflow %s", (file) => 
   });
 });
 
-it("publishes with provenance, after the release check", () => {
+describe("the release", () => {
   const release = text(".github/workflows/release.yml");
-  expect(release).toContain("id-token: write");
-  expect(release).toContain('NPM_CONFIG_PROVENANCE: "true"');
-  expect(release.indexOf("release:check")).toBeLessThan(release.indexOf("changeset publish"));
+  const [packing = "", publishing = ""] = release.split(/^ {2}publish:$/mu);
+
+  it("is tested, checked and packed by a job without an identity, on main only", () => {
+    expect(packing).not.toContain("id-token");
+    expect(packing).toContain("if: github.ref == 'refs/heads/main'");
+    const steps = ["bash .ci/run", "address --check", "release:check", "release:pack", "upload-artifact"];
+    const places = steps.map((step) => packing.indexOf(step));
+    expect(places).not.toContain(-1);
+    expect(places).toEqual([...places].sort((a, b) => a - b));
+  });
+
+  it("is published by a job that runs nothing else, with a program that can prove where it comes from", () => {
+    expect(publishing).toContain("needs: pack");
+    expect(publishing).toContain("id-token: write");
+    expect(publishing).toContain("npm publish --provenance");
+    // npm 11.5.1, the first that publishes by identity, came with Node 24.5.
+    expect(publishing).toMatch(/node-version: "24\.(?:[5-9]|\d\d)\.\d+"/u);
+    expect(publishing).not.toMatch(/checkout|with-pnpm|npx|npm install|npm ci/u);
+  });
+
+  it("knows where the project lives from one line", () => {
+    const address = "https://example.org/weavers/thrum";
+    expect(addressed({ name: "x", license: "MIT", type: "module" }, address, "maths")).toEqual({
+      name: "x",
+      license: "MIT",
+      homepage: `${address}#readme`,
+      bugs: { url: `${address}/issues` },
+      repository: { type: "git", url: `git+${address}.git`, directory: "packages/maths" },
+      type: "module",
+    });
+    const { repository } = JSON.parse(text("package.json")) as { repository: string };
+    for (const name of packageNames) expect(manifest(name)).toEqual(addressed(manifest(name), repository, name));
+    const { status } = spawnSync(process.execPath, [`${root}.ci/address.mjs`, "--check"], { stdio: "pipe" });
+    expect(status).toBe(repository === "" ? 1 : 0);
+  });
+
+  it("says for each package what a user finds in this version", () => {
+    for (const name of packageNames) {
+      expect(text(`packages/${name}/CHANGELOG.md`)).toContain(`\n## ${manifest(name).version}\n`);
+      expect(manifest(name)).toMatchObject({ publishConfig: { access: "public", provenance: true } });
+    }
+  });
 });
 
 it("has a form for a number that differs from a book", () => {

@@ -39,10 +39,11 @@ const ROUNDING = {
   roundUp: ([over, under]: Fraction): Fraction => [-floor([-over, under]), 1n],
   roundDown: (x: Fraction): Fraction => [floor(x), 1n],
   nearest: ([over, under]: Fraction): Fraction => [floor([2n * over + under, 2n * under]), 1n],
+  orNothing: ([over, under]: Fraction): Fraction => (over < 0n ? [0n, 1n] : [over, under]),
 } as const;
 
 function isList(value: Value): value is readonly Fraction[] {
-  return Array.isArray(value[0]);
+  return value.length === 0 || Array.isArray(value[0]);
 }
 
 function valueOf(tree: Tree, known: ReadonlyMap<string, Value>): Value {
@@ -54,7 +55,7 @@ function valueOf(tree: Tree, known: ReadonlyMap<string, Value>): Value {
   }
   if ("of" in tree) {
     const inside = valueOf(tree.of, known);
-    if (tree.op === "Σ") return isList(inside) ? inside.reduce(BINARY["+"]) : inside;
+    if (tree.op === "Σ") return isList(inside) ? inside.reduce(BINARY["+"], [0n, 1n]) : inside;
     if (tree.op === "√") throw new RangeError("a root is no fraction");
     const round = ROUNDING[tree.op];
     return isList(inside) ? inside.map(round) : round(inside);
@@ -71,12 +72,17 @@ export function inBase(quantity: Quantity<string>): Fraction {
   return BINARY["×"](fractionFrom(quantity.value), [BigInt(over), BigInt(under)]);
 }
 
+function isFraction(value: unknown): value is Fraction {
+  return Array.isArray(value) && value.length === 2 && value.every((one) => typeof one === "bigint");
+}
+
 function numberFrom(value: unknown): Fraction {
+  if (isFraction(value)) return value;
   if (Array.isArray(value)) throw new RangeError("a list within a list");
   return typeof value === "number" ? fractionFrom(String(value)) : inBase(value as Quantity<string>);
 }
 
-/** Every line of a formula in base units; a line whose value is nothing throws NoValue. */
+/** Every line of a formula in base units, of inputs that may be fractions already; a line whose value is nothing throws NoValue. */
 export function linesInFractions(
   { inputs, lines }: Declared,
   input: Readonly<Record<string, unknown>>,
@@ -92,7 +98,7 @@ export function linesInFractions(
         const [amount, { scale }] = of[part];
         known.set(`${name}.${part}`, fraction(BigInt(amount) * BigInt(scale[0] ?? 0), BigInt(scale[1] ?? 0)));
       }
-    } else known.set(name, Array.isArray(value) ? value.map(numberFrom) : numberFrom(value));
+    } else known.set(name, Array.isArray(value) && !isFraction(value) ? value.map(numberFrom) : numberFrom(value));
   }
   for (const { name, tree } of lines) known.set(name, valueOf(tree, known));
   return known;

@@ -9,7 +9,7 @@ import { root } from "./built.mjs";
 
 const { cottonCount, inches, yards, yarnMass } = maths;
 const legend = { a: "ash", k: "coal" };
-const job = readFileSync(`${root}examples/hall-napkins/job.yaml`, "utf8");
+const job = readFileSync(`${root}examples/jobs/2-hall-napkins.yaml`, "utf8");
 const wound = { length: yards(840), count: cottonCount(1) };
 
 /** Each reader by name; a refusal is a thrown error of ours or a reading that is not ok. */
@@ -96,7 +96,7 @@ describe("the time a long text takes", () => {
   });
 
   it.each<readonly [string, (stripes: number) => string]>([
-    ["stripes", (many) => job.replace("stripes:\n", `stripes:\n${"  - { colour: madder, ends: 1 }\n".repeat(many)}`)],
+    ["stripes", (many) => job.replace("stripes:\n", `stripes:\n${"  - 1 madder\n".repeat(many)}`)],
     ["unknown keys", (many) => `${job}${Array.from({ length: many }, (_, at) => `key${String(at)}: 1\n`).join("")}`],
     ["a long note", (many) => job.replace("note:", `note: ${"striped napkins for the hall ".repeat(many)}#`)],
   ])("grows no faster than the text: a job with ten times the %s", { retry: 3 }, (_name, textOf) => {

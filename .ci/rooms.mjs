@@ -4,8 +4,9 @@ import { posix } from "node:path";
 const packages = { maths: [], stripes: [], plan: ["maths", "stripes"], sheets: ["maths", "stripes", "plan"] };
 // Other packages may import what their package.json lists.
 const outside = { maths: ["decimal.js"], stripes: [] };
-const rooms = ["engine", "units", "sources", "handbook", "verification"];
+const rooms = ["engine", "units", "sources", "handbook", "verification", "catalogue"];
 const parts = [
+  "fault",
   "refusal",
   "numbers",
   "quantity",
@@ -18,6 +19,19 @@ const parts = [
   "columns",
 ];
 const keptFromHandbook = ["working", "solve", "check", "teach", "spreadsheet", "columns"];
+
+/** The rooms of the plan, and those that each may import besides itself. `job (types)` is its types alone. */
+const roomsOfPlan = {
+  text: [],
+  job: ["text"],
+  core: ["text"],
+  parts: ["core", "job (types)", "text"],
+  figures: ["core", "job (types)", "parts", "text"],
+  data: ["core", "job", "parts", "figures", "text"],
+  views: ["core", "job", "parts", "figures", "data", "text"],
+  progress: ["job", "text"],
+  reconcile: ["job", "text"],
+};
 
 /** packages/maths/src/engine/quantity/unit.ts → { name: "maths", room: "engine", part: "quantity", … } */
 export function placeOf(path) {
@@ -45,7 +59,8 @@ function engineFault(from, to) {
 }
 
 function roomFault(from, to) {
-  if (from.room === "index" || (from.room === "verification" && to.room === "index")) return undefined;
+  if (from.room === "index" || (["verification", "catalogue"].includes(from.room) && to.room === "index"))
+    return undefined;
   const [here, there] = [rooms.indexOf(from.room), rooms.indexOf(to.room)];
   if (here < 0) return `${from.room} is none of the rooms ${rooms.join(", ")}`;
   if (there < 0) return `${from.room} may not import ${to.room}, which is none of the rooms`;
@@ -56,13 +71,24 @@ function roomFault(from, to) {
     : undefined;
 }
 
-/** Why the file at `path` (from the root of the repository) may not import `specifier`; undefined when it may. */
-export function importFault(path, specifier) {
+/** Files beside the rooms, and the command, may import them all. */
+function planFault(from, to, isType) {
+  const may = roomsOfPlan[from.room];
+  if (may === undefined || from.room === to.room || may.includes(to.room)) return undefined;
+  if (isType && may.includes(`${to.room} (types)`)) return undefined;
+  const only = may.includes(`${to.room} (types)`) ? " but for its types" : "";
+  return `in the plan ${from.room} may not import ${to.room}${only}`;
+}
+
+/** Why the file at `path` (from the root of the repository) may not import `specifier`, or only its types; undefined when it may. */
+export function importFault(path, specifier, isType = false) {
   const from = placeOf(path);
   if (from === undefined) return undefined;
   if (!specifier.startsWith(".")) return packageFault(from, specifier);
   const target = posix.join(posix.dirname(path), specifier);
   const to = placeOf(target);
   if (to?.name !== from.name) return `${target} lies outside packages/${from.name}/src: import a package by its name`;
-  return from.name === "maths" && !from.isTest ? roomFault(from, to) : undefined;
+  if (from.isTest) return undefined;
+  if (from.name === "plan") return planFault(from, to, isType);
+  return from.name === "maths" ? roomFault(from, to) : undefined;
 }

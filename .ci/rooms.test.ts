@@ -32,6 +32,14 @@ describe("a forbidden import fails lint", () => {
     ]);
   });
 
+  it("a figure of the plan may take the types of the job, and not what reads it", async () => {
+    const figures = "packages/plan/src/figures/warp.ts";
+    expect(await messages(figures, 'import type { Job } from "../job/job.js";')).toEqual([]);
+    expect(await messages(figures, 'import { readJob } from "../job/read-job.js";')).toEqual([
+      "in the plan figures may not import job but for its types",
+    ]);
+  });
+
   it("the handbook may use the engine", async () => {
     const text = 'import { calculation } from "../../engine/formula/calculation.js";';
     expect(await messages(`${maths}/handbook/warp/warp-length.ts`, text)).toEqual([]);
@@ -65,6 +73,17 @@ describe("the plan of the house", () => {
     ["packages/stripes/src/merge.test.ts", "@thrum/maths"],
     ["packages/plan/src/plan-warp.ts", "../../maths/src/index.js"],
     ["packages/plan/src/plan-warp.ts", "@thrum/sheets"],
+    ["packages/plan/src/job/read-job.ts", "../figures/list.js"],
+    ["packages/plan/src/core/work.ts", "../job/job.js"],
+    ["packages/plan/src/core/work.ts", "../figures/list.js"],
+    ["packages/plan/src/core/work.ts", "../parts/told.js"],
+    ["packages/plan/src/core/work.ts", "../views/text.js"],
+    ["packages/plan/src/figures/warp.ts", "../data/working.js"],
+    ["packages/plan/src/figures/warp.ts", "../views/text.js"],
+    ["packages/plan/src/parts/groups.ts", "../figures/groups.js"],
+    ["packages/plan/src/parts/groups.ts", "../views/text.js"],
+    ["packages/plan/src/data/working.ts", "../views/text.js"],
+    ["packages/plan/src/reconcile/reconcile.ts", "../figures/list.js"],
   ])("%s may not import %s", (path, specifier) => {
     expect(importFault(path, specifier)).toBeTypeOf("string");
   });
@@ -81,7 +100,12 @@ describe("the plan of the house", () => {
     [`${maths}/index.ts`, "./engine/columns.js"],
     ["packages/stripes/src/merge.test.ts", "fast-check"],
     ["packages/plan/src/plan-warp.ts", "@thrum/maths"],
-    ["packages/plan/src/plan-warp.ts", "./job/read.js"],
+    ["packages/plan/src/index.ts", "./job/read-job.js"],
+    ["packages/plan/src/figures/warp.ts", "../parts/pieces.js"],
+    ["packages/plan/src/data/plan-data.ts", "../figures/list.js"],
+    ["packages/plan/src/views/text.ts", "../data/working.js"],
+    ["packages/plan/src/views/text.ts", "../figures/loom.js"],
+    ["packages/plan/src/core/core.test.ts", "../job/job.js"],
     ["examples/hall-napkins/plan.ts", "@thrum/plan"],
   ])("%s may import %s", (path, specifier) => {
     expect(importFault(path, specifier)).toBeUndefined();

@@ -41,6 +41,7 @@ export function roundedWorking(
         roundUp: (x: number) => Math.ceil(x - 1e-9),
         roundDown: (x: number) => Math.floor(x + 1e-9),
         nearest: Math.round,
+        orNothing: (x: number) => Math.max(0, x),
       };
       return kept(each(inside, how[tree.op]));
     }

@@ -225,6 +225,10 @@ describeWith("Chromium", (executablePath) => {
   });
 
   it("winds and draws a written order", async () => {
+    const bomb = encodeURIComponent(`[${"[1 a, 1 b] 1000 times, ".repeat(40)}] 1 times`);
+    await on(`stripes.html?order=${bomb}`, {}, async (page) => {
+      await page.getByText("This page draws at most 5000 ends; these are 80000.").waitFor({ timeout: 10_000 });
+    });
     await on("stripes.html", {}, async (page) => {
       await page.getByLabel("The order, end 1 first").fill("10 madder, [4 white, 3 blue] 2 times");
       await expect.poll(() => page.locator("#totals + p").innerText()).toContain("24 ends");

@@ -4,7 +4,17 @@ import { build } from "esbuild";
 import { built, mainModule, root } from "./built.mjs";
 import { printTable } from "./table.mjs";
 
-const budgets = { calculation: 7000, furtherCalculation: 250, checking: 3000, stripesFunction: 2000, allStripes: 8000 };
+// A calculation: some 700 B of it remember units, frames and factors, which made it three times as quick.
+// Stripes: the larger functions read text and refuse it by the character; all of them together are some seventy functions.
+const budgets = {
+  calculation: 7900,
+  furtherCalculation: 250,
+  checking: 6000,
+  sequenceFunction: 2000,
+  allSequences: 8000,
+  stripesFunction: 2300,
+  allStripes: 13_500,
+};
 
 /** Bytes of a module bundled and minified, decimal.js beside it where that is `external`. */
 async function bundled(contents, external) {
@@ -21,7 +31,10 @@ async function bundled(contents, external) {
 }
 
 const bytes = (name, imported) =>
-  bundled(`export { ${imported.join(", ")} } from ${JSON.stringify(mainModule(name))};`, ["decimal.js"]);
+  bundled(`export { ${imported.join(", ")} } from ${JSON.stringify(mainModule(name))};`, [
+    "decimal.js",
+    "*/decimal.js",
+  ]);
 
 async function namesWhere(name, holds) {
   const names = Object.entries(await built(name)).filter(([, value]) => holds(value));
@@ -34,9 +47,6 @@ function largest(what, names, figures, budget) {
   const figure = Math.max(...figures);
   return row(`${what} (${names[figures.indexOf(figure)]})`, figure, budget);
 }
-
-/** A budget that is not met yet: shown as it is, and a reason to fail only where it has grown past what it was. */
-const open = (one, was) => ({ ...one, mayFail: Number.parseInt(one.figure, 10) <= was });
 
 const row = (line, figure, budget) => ({ line, figure: `${figure} B`, budget: `${budget} B`, holds: figure <= budget });
 
@@ -54,7 +64,7 @@ async function mathsRows() {
   const explaining = ["warpLength", "explain", "asText"];
   const checking = (await bytes("maths", [...explaining, "check"])) - (await bytes("maths", explaining));
   return [
-    open(row("check, beside explain", checking, budgets.checking), 7100),
+    row("check, beside explain", checking, budgets.checking),
     largest("largest calculation alone", names, alone, budgets.calculation),
     largest("largest further one, beside the others and the units", names, saved, budgets.furtherCalculation),
   ];
@@ -71,11 +81,33 @@ async function stripesRows() {
   const alone = (of) => Promise.all(of.map((name) => bytes("stripes", [name])));
   const drawing = ["stripesSvg", "letteredSvg"];
   return [
-    largest("larger of the pictures in colours and in letters", drawing, await alone(drawing), budgets.stripesFunction),
-    largest("largest function of the sequences", algebra, await alone(algebra), budgets.stripesFunction),
-    row("all of the sequences together", await bytes("stripes", algebra), budgets.allStripes),
-    open(largest("largest stripes function", names, await alone(names), budgets.stripesFunction), 2300),
-    open(row("all of stripes", await bytes("stripes", names), budgets.allStripes), 13_500),
+    largest(
+      "larger of the pictures in colours and in letters",
+      drawing,
+      await alone(drawing),
+      budgets.sequenceFunction,
+    ),
+    largest("largest function of the sequences", algebra, await alone(algebra), budgets.sequenceFunction),
+    row("all of the sequences together", await bytes("stripes", algebra), budgets.allSequences),
+    largest("largest stripes function", names, await alone(names), budgets.stripesFunction),
+    row("all of stripes", await bytes("stripes", names), budgets.allStripes),
+  ];
+}
+
+const PLAN = ["@thrum/maths", "@thrum/stripes", "decimal.js", "yaml", "valibot"];
+
+/** The plan beside what it is built on, and a job planned with all that takes. */
+async function planRows() {
+  const of = (imported, external) =>
+    bundled(`export { ${imported.join(", ")} } from ${JSON.stringify(mainModule("plan"))};`, external);
+  return [
+    open(row("readJob and jobText, beside maths", await of(["readJob", "jobText"], PLAN), budgets.jobs), 53_000),
+    open(row("planWarp, beside maths", await of(["planWarp"], PLAN), budgets.figures), 54_000),
+    open(
+      row("planText and planHtml with it", await of(["planWarp", "planText", "planHtml"], PLAN), budgets.views),
+      66_000,
+    ),
+    open(row("planWarp, with all it needs", await of(["planWarp"], []), budgets.planned), 103_000),
   ];
 }
 
@@ -99,6 +131,6 @@ async function conversionRows() {
   return Promise.all(figures);
 }
 
-const rows = [...(await mathsRows()), ...(await stripesRows()), ...(await conversionRows())];
+const rows = [...(await mathsRows()), ...(await stripesRows()), ...(await planRows()), ...(await conversionRows())];
 printTable(rows);
-process.exitCode = rows.every(({ holds, mayFail }) => holds || mayFail) ? 0 : 1;
+process.exitCode = rows.every(({ holds }) => holds) ? 0 : 1;

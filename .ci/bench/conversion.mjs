@@ -1,44 +1,83 @@
-// A length held, made from a number or read from text, and told in another unit, beside general libraries in turn.
-import { unit } from "mathjs";
+// The same work by ours and by general libraries, in turn in one run: ours in 34 exact digits, its kinds and ranges checked;
+// theirs in doubles. js-quantities remembers a conversion it has made, safe-units is a double and a unit without a check:
+// both are ahead of us where nothing but one multiplication is left to do.
+import { Decimal } from "decimal.js";
 import { built } from "../built.mjs";
 import { peers } from "./peers.mjs";
-import { atLeast, told } from "./row.mjs";
-import { timesOf } from "./stopwatch.mjs";
+import { ratioAtLeast, told } from "./row.mjs";
+import { timesTheFirst } from "./stopwatch.mjs";
 
-const names = Object.keys(peers);
-const rowsFor = (what, wanted, [our, ...theirs]) =>
-  wanted.map((name, at) => told(`${what}, ${name} ÷ ours`, theirs[at] / our, "×"));
+const numbers = Array.from({ length: 64 }, (_, index) => index + 1);
+const Forty = Decimal.clone({ defaults: true, precision: 40 });
 
-/** Each work in turn in every round: ours first, then the peers that can do it. */
-const besidePeers = (ours, wanted, work) => timesOf([ours, ...wanted.map(work)], { calls: 2000 });
-
-function heldRow({ metres, yards }) {
-  const ours = Array.from({ length: 64 }, (_, index) => yards(index + 1));
-  const theirs = Array.from({ length: 64 }, (_, index) => unit(index + 1, "yd"));
-  const [our, their] = timesOf([(call) => ours[call & 63].in(metres), (call) => theirs[call & 63].toNumber("m")], {
-    calls: 100_000,
+/** Rows of one piece of work: how many times ours each peer that can do it takes, and a budget where one is set. */
+function rows(what, ours, ability, budgets, calls, prepared = (peer) => numbers.map((number) => peer.held?.(number))) {
+  const able = Object.entries(peers).filter(([, peer]) => ability in peer);
+  const works = able.map(([, peer]) => {
+    const given = prepared(peer);
+    return (call) => peer[ability](given[call & 63]);
   });
-  return atLeast("held length told in another unit, mathjs ÷ ours", their / our, 5, "×");
+  const [own, ...ratios] = timesTheFirst([ours, ...works], { calls });
+  return [
+    told(`${what}, ours`, own / 1000, "µs"),
+    ...able.map(([name], at) =>
+      name in budgets
+        ? ratioAtLeast(`${what}, ${name} ÷ ours`, ratios[at], budgets[name])
+        : told(`${what}, ${name} ÷ ours`, ratios[at], "×"),
+    ),
+  ];
+}
+
+/** The sum of a warp's length, as one would write it in plain decimal numbers. */
+function byDecimal(pieces) {
+  const cloth = new Forty(21).plus(new Forty(1).times(2)).times(pieces);
+  const thread = cloth.div(new Forty(1).minus("0.1")).div(new Forty(1).minus("0.08"));
+  return thread.plus(30).div(36).toNumber();
 }
 
 export async function figures() {
-  const maths = await built("maths");
-  const { centimetres, inches, lengthFrom, metres, yards } = maths;
-  const made = besidePeers(
-    (call) => yards(1 + (call & 63)).in(metres),
-    names,
-    (name) => (call) => peers[name].metres(1 + (call & 63)),
-  );
-  const texts = Array.from({ length: 64 }, (_, index) => `${index + 1}.5 in`);
-  const readers = names.filter((name) => "centimetresOf" in peers[name]);
-  const read = besidePeers(
-    (call) => lengthFrom(texts[call & 63], [inches]).in(centimetres),
-    readers,
-    (name) => (call) => peers[name].centimetresOf(texts[call & 63]),
-  );
+  const { centimetres, feet, inches, lengthFrom, metres, percentLost, sum, warpLength, yards } = await built("maths");
+  const held = numbers.map((number) => yards(number));
+  const feetHeld = numbers.map((number) => feet(number));
+  const texts = numbers.map((number) => `${number}.5 in`);
+  const warp = (pieces) =>
+    warpLength({
+      pieces,
+      finishedLength: inches(21),
+      hemEachEnd: inches(1),
+      loomToFinished: percentLost(10),
+      takeUp: percentLost(8),
+      loomWaste: inches(30),
+    }).in(yards);
+  const own = () => numbers;
+  const [decimalTime] = timesTheFirst([(call) => byDecimal(numbers[call & 63])], { calls: 2000 });
   return [
-    heldRow(maths),
-    ...rowsFor("yards made and told in metres", names, made),
-    ...rowsFor("text read and told in centimetres", readers, read),
+    ...rows("held yards told in metres", (call) => held[call & 63].in(metres), "heldMetres", { mathjs: 10 }, 20_000),
+    ...rows(
+      "yards made and told in metres",
+      (call) => yards(numbers[call & 63]).in(metres),
+      "metres",
+      { mathjs: 3 },
+      5000,
+      own,
+    ),
+    ...rows(
+      "yards and feet added",
+      (call) => sum(held[call & 63], feetHeld[call & 63]).value.length,
+      "added",
+      { mathjs: 1 },
+      3000,
+    ),
+    ...rows(
+      "text read and told in centimetres",
+      (call) => lengthFrom(texts[call & 63], [inches]).in(centimetres),
+      "centimetresOf",
+      {},
+      2000,
+      () => texts,
+    ),
+    // Slower than a double by what 34 digits of two divisions and the check of six inputs take.
+    ...rows("a warp's length from numbers", (call) => warp(numbers[call & 63]), "warp", { mathjs: 1 }, 1000, own),
+    told("a warp's length in plain decimal.js, no units, no checks", decimalTime / 1000, "µs"),
   ];
 }

@@ -5,6 +5,39 @@ export function exactly(line, figure, wanted) {
   return { line, figure: three(figure), budget: `= ${three(wanted)}`, holds: figure === wanted, mustHold: true };
 }
 
+/** How far a time may be off its budget on a machine that does other things too: a fifth. */
+const MARGIN = 0.2;
+
+/** A ratio of times of one run beside a peer: fails past the budget and the margin, which are both told. */
+export function ratioAtLeast(line, figure, budget) {
+  const least = budget * (1 - MARGIN);
+  const holds = figure >= least;
+  return {
+    line,
+    figure: `${three(figure)} ×`,
+    budget: `≥ ${three(budget)} ×, fails below ${three(least)}`,
+    holds,
+    mustHold: true,
+  };
+}
+
+export function ratioAtMost(line, figure, budget) {
+  const most = budget * (1 + MARGIN);
+  const holds = figure <= most;
+  return {
+    line,
+    figure: `${three(figure)} ×`,
+    budget: `≤ ${three(budget)} ×, fails above ${three(most)}`,
+    holds,
+    mustHold: true,
+  };
+}
+
+/** A count, the same on every machine. */
+export function countAtMost(line, figure, budget, unit) {
+  return { ...atMost(line, figure, budget, unit), mustHold: true };
+}
+
 export function atMost(line, figure, budget, unit) {
   return { line, figure: `${three(figure)} ${unit}`, budget: `≤ ${three(budget)} ${unit}`, holds: figure <= budget };
 }

@@ -21,3 +21,15 @@ export function timesOf(works, { calls }) {
   }
   return rounds.map(median);
 }
+
+/** How many times as long as the first each other work takes: the median over rounds of ratios within a round. */
+export function timesTheFirst(works, { calls }) {
+  const rounds = works.map(() => []);
+  for (let round = -3; round < 15; round += 1) {
+    const [first, ...others] = works.map((work) => nanoseconds(work, calls));
+    if (round < 0) continue;
+    rounds[0].push(first);
+    others.forEach((time, at) => rounds[at + 1].push(time / first));
+  }
+  return rounds.map(median);
+}

@@ -1,7 +1,7 @@
 // Looking an end up and cutting a slice out of sequences of a thousand and a hundred thousand runs; comparing warps.
 import { diffArrays } from "diff";
 import { built } from "../built.mjs";
-import { atMost, told } from "./row.mjs";
+import { atMost, ratioAtLeast, told } from "./row.mjs";
 import { median, timesOf } from "./stopwatch.mjs";
 
 const colours = ["white", "blue", "red", "green"];
@@ -39,7 +39,7 @@ function comparisonRows({ everyEnd, randomOrder, shortestEdit }) {
   return [
     atMost("two warps of 1200 ends compared, at the median", middle, 7, "ms"),
     atMost("two warps of 1200 ends compared, the worst of 40 pairs", Math.max(...ours), 7, "ms"),
-    told("the same two warps compared, diff ÷ ours", median(theirs) / middle, "×"),
+    ratioAtLeast("the same two warps compared, diff ÷ ours", median(theirs) / middle, 8),
     told("comparing grows with the ends to the power", Math.log(median(larger) / middle) / Math.log(4), ""),
   ];
 }

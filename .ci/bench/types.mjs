@@ -2,7 +2,7 @@
 import { spawnSync } from "node:child_process";
 import { mkdirSync, writeFileSync } from "node:fs";
 import { mainModule, root } from "../built.mjs";
-import { atMost } from "./row.mjs";
+import { countAtMost } from "./row.mjs";
 
 const folder = `${root}reports/types`;
 const names = "asText, cottonCount, explain, foldedCount, grains, inches, percentAdded, percentLost, warpLength, yards";
@@ -52,7 +52,7 @@ function instantiationsRow() {
   ]);
   const { instantiations, errors } = compiled("user.mts", head + lines.flat().join("\n"));
   if (errors.length > 0) throw new Error(errors.join("\n"));
-  return atMost("200 lines of answers and workings", instantiations, 1000, "instantiations");
+  return countAtMost("200 lines of answers and workings", instantiations, 1000, "instantiations");
 }
 
 function errorRows() {
@@ -64,7 +64,9 @@ function errorRows() {
   };
   const { errors } = compiled("refused.mts", head + Object.values(faults).join("\n"));
   if (errors.length !== Object.keys(faults).length) throw new Error(`expected one error a line:\n${errors.join("\n")}`);
-  return Object.keys(faults).map((fault, index) => atMost(`error: ${fault}`, errors[index].length, 200, "characters"));
+  return Object.keys(faults).map((fault, index) =>
+    countAtMost(`error: ${fault}`, errors[index].length, 200, "characters"),
+  );
 }
 
 export function figures() {

@@ -8,7 +8,7 @@ import { maths } from "./handbook.mjs";
 import { fence, list, table } from "./markdown.mjs";
 
 const unions = {
-  maths: ["packages/maths/src/engine/refusal.ts", "RefusalCode"],
+  maths: ["packages/maths/src/engine/fault.ts", "RefusalCode"],
   stripes: ["packages/stripes/src/refusal/stripe-error.ts", "StripeErrorCode"],
 };
 
@@ -65,7 +65,7 @@ function pageOf(code, packages) {
     `# ${code}`,
     says,
     ...parts,
-    "Each fault has `code`, `where`, `expected`, `received` and `remedy`; one error lists them all in `faults`. [All codes](./index.md)",
+    "Each fault has `code`, `function`, `path`, `expected`, `received`, `remedy` and `params`, what its sentence is made of; one error lists them all in `faults`, and `attempt` gives them without throwing. [All codes](./index.md)",
   ].join("\n\n");
 }
 
@@ -84,7 +84,7 @@ export function errorPages() {
     "A refusal is never silent and never a wrong number. The codes are a closed set: a program may switch on them.",
     table(["code", "in", "means"], rows),
     list([
-      "Every reader that throws has a twin that returns `{ ok: false, faults }` instead.",
+      "`attempt(f, input)` returns `{ ok: false, faults }` instead of throwing, for any function of any package.",
       "No input is clamped, and no answer is NaN.",
     ]),
   ].join("\n\n");

@@ -17,8 +17,9 @@ export const CODES = {
     stripes: 'sequence("24 natural, 40 indigo")',
   },
   "not-a-number": {
-    says: "A unit was called with something that is no finite number.",
+    says: "A number that is none, or text that is no number, was given to a unit or a count.",
     maths: 'inches("a hand")',
+    stripes: "repeat({ sequence: napkin, times: NaN })",
   },
   "not-whole": {
     says: "Ends, dents, picks and pieces are whole. Half a dent is refused, not rounded: only you know which way.",
@@ -39,9 +40,10 @@ export const CODES = {
     says: "JSON and structuredClone leave only data: the unit is no longer attached. Read it back, naming the units it may be in.",
     maths: "crimpFromTakeUp({ takeUp: JSON.parse(JSON.stringify(percentLost(20))) })",
   },
-  "not-a-quantity": {
-    says: "A plain number stands where an amount with its unit is wanted.",
-    maths: "inUnit(31, inches)",
+  "unknown-word": {
+    says: "The text is none of the words that may stand there; they are listed in `params.candidates`.",
+    maths: 'agreedRegain({ convention: "EU 1007/2011", fibre: "nettle" })',
+    stripes: 'fullSett({ sett: napkin, pivots: "both" })',
   },
   "unknown-unit": {
     says: "The text or the data names a unit that is none of those you allowed.",
@@ -64,16 +66,13 @@ export const CODES = {
     says: "Each input may stand alone, but together they give no such thing.",
     maths: "partnerCount({ wanted: cottonCount(20), counts: [cottonCount(15)] })",
   },
-  "not-a-sequence": {
-    says: "What was given was not made by one of the functions that make sequences.",
-    stripes: "endsPerColour([])",
-  },
   "unknown-letter": {
     says: "The order uses a colour the legend does not name.",
     stripes: 'sequenceFromList({ text: "24 natural, 4 woad", legend: { natural: "natural" } })',
   },
   "too-long": {
     says: "Text past its cap is refused before it is read, so that no text can hold up a program.",
+    maths: 'lengthFrom("1 yd ".repeat(100), [yards])',
     stripes: 'sequenceFromList({ text: "1 natural,".repeat(1001), legend: { natural: 1 } })',
   },
   "does-not-fit": {

@@ -8,8 +8,8 @@ const { asMarkdown, explain, inWords, spreadsheetFormula } = maths;
 const LETTERS = "ABCDEFGHIJKLMNOP";
 const PERCENT = ["loss", "addition", "share"];
 
-function boundsOf({ range, dimension, what, member, words }) {
-  if (what === "list") return `one or more, each ${boundsOf(member)}`;
+function boundsOf({ range, dimension, what, member, words, mayBeEmpty }) {
+  if (what === "list") return `${mayBeEmpty ? "none" : "one"} or more, each ${boundsOf(member)}`;
   if (what === "word") return words.join(", ");
   const shown = (bound) => (PERCENT.includes(dimension) ? `${bound * 100} %` : String(bound));
   const bounds = [

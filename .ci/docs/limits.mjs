@@ -48,7 +48,7 @@ const isOf = (dimension) => (input) => dimensionsOf(input).includes(dimension);
 /** Where the formula does not hold, a sentence each. */
 export function limitsOf(one) {
   const { inputs, formula, result } = one.declaration;
-  const plainNumbers = named(inputs, ({ what }) => what === "number");
+  const plainNumbers = named(inputs, ({ what, isCount }) => what === "number" && !isCount);
   const losses = named(inputs, isOf("loss"));
   const additions = named(inputs, isOf("addition"));
   return [

@@ -3,7 +3,7 @@ import { maths } from "./handbook.mjs";
 
 const { inWords, parseLines, treeText, formulaStyle } = maths;
 const STRENGTH = { "+": 1, "−": 1, "×": 2, "÷": 3 };
-const ROUNDINGS = { roundUp: "round up", roundDown: "round down", nearest: "round" };
+const ROUNDINGS = { roundUp: "round up", roundDown: "round down", nearest: "round", orNothing: "or nothing" };
 
 const escaped = (text) => text.replace(/[&<>"]/gu, (mark) => `&#${mark.codePointAt(0)};`);
 const word = (name) => `<mi mathvariant="normal">${escaped(inWords(name)).replaceAll(" ", "\u00a0")}</mi>`;

@@ -24,7 +24,7 @@ const paints = new Map([
   ["madder", { fill: "#a4392f", letter: "M", name: "madder" }],
   ["indigo", { fill: "#2b3a6b", letter: "I", name: "indigo" }],
 ]);
-const { job } = readJob(readFileSync(`${root}examples/hall-napkins/job.yaml`, "utf8"));
+const { job } = readJob(readFileSync(`${root}examples/jobs/2-hall-napkins.yaml`, "utf8"));
 const plan = planWarp(job);
 const drawn = (draw, sequence, id, title, height) =>
   draw({ sequence, paints, height, id, title, description: `${sequence.ends} ends, end 1 on the left` });

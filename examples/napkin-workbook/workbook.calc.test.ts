@@ -10,7 +10,7 @@ import { describeWith } from "#ci/program.js";
 
 const here = { cwd: "examples/napkin-workbook", encoding: "utf8" } as const;
 const COMMAND = "node_modules/@thrum/sheets/dist/cli.js";
-const JOB = "../hall-napkins/job.yaml";
+const JOB = "../jobs/2-hall-napkins.yaml";
 
 function written(): Uint8Array {
   const folder = mkdtempSync(join(tmpdir(), "thrum-workbook-"));
@@ -37,7 +37,7 @@ describeWith("LibreOffice Calc", (soffice) => {
       [at("reed to finished"), 20],
     ]);
     const [cells] = recalculated(soffice, [typedInto(workbook, edits)]);
-    const job = readFileSync("examples/hall-napkins/job.yaml", "utf8")
+    const job = readFileSync("examples/jobs/2-hall-napkins.yaml", "utf8")
       .replace("number: 9", "number: 10")
       .replace("widthReedToFinished: 15 %", "widthReedToFinished: 20 %");
     const reading = readJob(job);

@@ -1,10 +1,23 @@
-export { compare, difference, equal, inUnit, ratio, sum, times } from "./engine/quantity/index.js";
+export {
+  compare,
+  difference,
+  equal,
+  inUnit,
+  isQuantity,
+  isUnit,
+  ratio,
+  sign,
+  sum,
+  times,
+  unitOf,
+} from "./engine/quantity/index.js";
 export type { Kind, Quantity, TextOptions, Unit, UnitParts } from "./engine/quantity/index.js";
-export { QuantityError } from "./engine/refusal.js";
-export type { Fault, Reading, RefusalCode } from "./engine/refusal.js";
-export type { Calculation, Declared, ReportStep, Source } from "./engine/formula/index.js";
+export { attempt, faultText, isThrumError, QuantityError } from "./engine/refusal.js";
+export type { Fault, FaultParams, FaultPath, Faults, Reading, RefusalCode, ThrumError } from "./engine/refusal.js";
+export { isCalculation } from "./engine/formula/index.js";
+export type { AnyCalculation, Calculation, Declared, ReportStep, Source } from "./engine/formula/index.js";
 export { asHtml, asLatex, asMarkdown, asMathML, asText, explain, inWords } from "./engine/working/index.js";
-export type { Told, Working, WorkingStep } from "./engine/working/index.js";
+export type { ExplainOptions, Told, Working, WorkingInput, WorkingStep } from "./engine/working/index.js";
 export { solveFor } from "./engine/solve/index.js";
 export type { Turned, TurnedInput } from "./engine/solve/index.js";
 export { check, checkPairs, checkSteps, digitsEarned, firstWrongLine } from "./engine/check/index.js";

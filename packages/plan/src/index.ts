@@ -1,41 +1,47 @@
-export { faultText } from "./job/fault.js";
-export type { JobFault } from "./job/fault.js";
-export { readJob } from "./job/read-job.js";
-export type { JobReading } from "./job/read-job.js";
-export type {
-  Job,
-  JobCosts,
-  JobFibre,
-  JobFirstInches,
-  JobFound,
-  JobPicks,
-  JobWarpYarn,
-  JobYarn,
-  StripesItem,
-} from "./job/job.js";
-export type { JobColoursSeen, JobExtraEnds } from "./job/beside-the-warp.js";
-export type { ExtraEnds } from "./plan/extra-ends.js";
-export type { FibreContent } from "./plan/content.js";
-export type { CostPlan } from "./plan/costs.js";
-export type { FirstInches } from "./plan/first-inches.js";
-export type { FitFinding, WarpFit } from "./plan/fit.js";
-export type { FoundLoss, FoundPlan } from "./plan/found.js";
-export type { Neighbours } from "./plan/neighbours.js";
-export type { OldGroup, TyingGroup } from "./plan/groups.js";
-export type { JoiningRow } from "./plan/joining.js";
-export type { Joinable, YarnKnots } from "./plan/knots.js";
-export type { PieceTape, TapeMark } from "./plan/piece-tape.js";
-export type { ShedProof } from "./plan/shed-proof.js";
-export { planWarp } from "./plan/plan-warp.js";
-export type { WarpPlan } from "./plan/warp-plan.js";
-export type { KnotPosition } from "./plan/position.js";
-export type { PlanStep } from "./plan/step.js";
-export type { YarnPlan } from "./plan/yarns.js";
-export type { WoundChain } from "./plan/winding.js";
-export { planDifferences, planDifferencesText } from "./text/plan-differences.js";
-export type { PlanDifference } from "./text/plan-differences.js";
-export { planText } from "./text/plan-text.js";
-export { planJson } from "./text/plan-json.js";
+export {
+  checkedJob,
+  faultsText,
+  faultText,
+  isMirrored,
+  isRepeated,
+  jobSchema,
+  jobText,
+  newJob,
+  readJob,
+  readStripes,
+  stripesText,
+} from "./job/index.js";
+export type * from "./job/index.js";
+export {
+  beyondTheLast,
+  isTicked,
+  knotsTied,
+  miscounts,
+  progressText,
+  readProgress,
+  stillHolds,
+  tickedOff,
+  untick,
+} from "./progress/index.js";
+export type * from "./progress/index.js";
+export { planWarp } from "./data/plan-warp.js";
+export type { PlanData, PlanFigures } from "./data/plan-data.js";
+export type { FigureData, PartData } from "./core/read-out.js";
+export type { Origin } from "./core/origin.js";
+export type { Path } from "./core/source.js";
+export { canBeWoven } from "./data/can-be-woven.js";
+export { planFrom } from "./data/plan-from.js";
+export { planJson, readPlan } from "./data/plan-json.js";
+export { checkFigure } from "./data/check-figure.js";
+export type { CheckedFigure } from "./data/check-figure.js";
+export { planSchema } from "./data/plan-schema.js";
+export { planDifferencesText } from "./views/differences.js";
+export { planDifferences } from "./data/plan-differences.js";
+export type { PlanDifference } from "./data/plan-differences.js";
+export { working } from "./data/working.js";
+export { waitsFor } from "./data/waits-for.js";
+export { planText } from "./views/text.js";
+export { planHtml } from "./views/html.js";
 export { reconcile } from "./reconcile/reconcile.js";
 export type { Reconciliation } from "./reconcile/reconcile.js";
 export type { CheckedSum } from "./reconcile/checked-sums.js";
@@ -43,6 +49,8 @@ export type { FigureName, ProjectFigures } from "./reconcile/figures.js";
 export type { WayOfReckoning } from "./reconcile/relations.js";
 export type { SingleChange } from "./reconcile/single-changes.js";
 export type { PrintedFigure } from "./reconcile/stated-figure.js";
-export { planHtml } from "./html/plan-html.js";
-export { jobJsonSchema } from "./job/job-json-schema.js";
-export type { JsonSchema } from "./job/job-json-schema.js";
+export type { SlipAbove } from "./data/slips-above.js";
+export { planSums } from "./data/sums.js";
+export type { PlanSum } from "./data/sums.js";
+export { amountAt, membersAt } from "./data/at-path.js";
+export { pathText } from "./job/fault.js";

@@ -1,11 +1,14 @@
 #!/usr/bin/env node
-import { readText, writeWhole } from "@thrum/plan/files";
-import { run } from "./command/run.js";
+import { front } from "@thrum/plan/files";
+import { askedFor } from "./command/asked.js";
+import { HELP } from "./command/help.js";
 
-process.exitCode = run(process.argv.slice(2), {
-  read: readText,
-  write: writeWhole,
-  print: (content) => process.stdout.write(content),
-  complain: (text) => process.stderr.write(text),
-  isScreen: process.stdout.isTTY,
+await front(async (args, world) => {
+  if (askedFor(args).verb === "help") {
+    world.print(HELP);
+    return 0;
+  }
+  // The planner is loaded only where something is planned.
+  const { run } = await import("./command/run.js");
+  return run(args, world);
 });

@@ -1,4 +1,4 @@
-export { StripeError, type StripeErrorCode, type StripeFault } from "./refusal/stripe-error.js";
+export { attempt, type Reading, StripeError, type StripeErrorCode, type StripeFault } from "./refusal/stripe-error.js";
 export { type ColourOfEndInput, colourOfEnd } from "./sequence/colour-of-end.js";
 export { edges } from "./sequence/edges.js";
 export { endsPerColour } from "./sequence/ends-per-colour.js";
@@ -50,6 +50,7 @@ export { type WindingListInput, type WoundStripe, windingList } from "./winding/
 export { blindPairingChance } from "./pairs/blind-pairing-chance.js";
 export { type Fraction } from "./pairs/fraction.js";
 export { type GroupOutlookInput, type GroupOutlook, groupOutlook } from "./pairs/group-outlook.js";
+export { type GroupPreviewInput, groupPreview } from "./pairs/group-preview.js";
 export { type Lead } from "./pairs/lead.js";
 export { type OddEndsChanceInput, oddEndsChance } from "./pairs/odd-ends-chance.js";
 export { type PairOutlookInput, type PairOutlook, pairOutlook } from "./pairs/pair-outlook.js";

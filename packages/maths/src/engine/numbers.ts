@@ -30,13 +30,28 @@ export function decimalText(x: Decimal): string {
   return x.isZero() ? "0" : x.toFixed();
 }
 
+/** One digit of a number, counted from the first that is not zero. */
+function digitAt(place: number, { d: words }: Decimal): number {
+  const inFirst = String(words[0] ?? 0).length;
+  if (place <= inFirst) return Number(String(words[0])[place - 1]);
+  const behind = place - inFirst - 1;
+  const word = words[1 + Math.floor(behind / 7)] ?? 0;
+  return Math.floor(word / 10 ** (6 - (behind % 7))) % 10;
+}
+
 /**
  * What is kept of a quotient: 34 digits. Where 30 digits leave a short number it is that number, so that a length taken
  * to another unit and back is the same length.
  */
 export function kept(x: Decimal): Decimal {
-  const short = x.toSignificantDigits(30);
-  return short.precision() <= 20 ? short : x.toSignificantDigits(KEPT_DIGITS);
+  if (x.precision() <= 20) return x;
+  // Only a row of noughts or nines in the middle makes a short number: most are told by one digit of it.
+  const middle = digitAt(25, x);
+  if (middle === 0 || middle === 9) {
+    const short = x.toSignificantDigits(30);
+    if (short.precision() <= 20) return short;
+  }
+  return x.toSignificantDigits(KEPT_DIGITS);
 }
 
 /** How near a step counts as on it: the residue of 40-digit division, or of a double where a plain number came in. */

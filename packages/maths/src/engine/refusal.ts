@@ -1,64 +1,96 @@
-/** Why something was refused. The set is closed: a program may switch on it. */
-export type RefusalCode =
-  | "missing"
-  | "unknown-field"
-  | "wrong-kind"
-  | "not-a-number"
-  | "not-whole"
-  | "out-of-range"
-  | "empty"
-  | "copied-quantity"
-  | "not-a-quantity"
-  | "unknown-unit"
-  | "unreadable"
-  | "ambiguous"
-  | "operator"
-  | "no-answer";
+import { faultText } from "./fault.js";
+import type { Fault, FaultParams, FaultPath, Faults, Refusal, RefusalCode } from "./fault.js";
 
-/** One thing wrong: where it stands, what belongs there, what stood there, and what to do. */
-export interface Fault {
-  readonly code: RefusalCode;
-  readonly where: string;
-  readonly expected: string;
-  readonly received: string;
-  readonly remedy: string;
+export { faultText, inPlace, missingOr, pathText, printable } from "./fault.js";
+export type { Fault, FaultParams, FaultPath, Faults, Place, Refusal, RefusalCode } from "./fault.js";
+
+function whole({ params = {}, path, ...rest }: Refusal): Fault {
+  return Object.freeze({ ...rest, path: Object.freeze([...path]), params: Object.freeze(params) });
 }
 
-function sentence({ where, expected, received, remedy }: Fault): string {
-  return `${where}: expected ${expected}, received ${received}. ${remedy}`.trimEnd();
-}
+/** Marks an error of ours, whichever copy of whichever package threw it. */
+const BRAND = Symbol.for("thrum.error.1");
 
-/** The one error this library throws. It lists every fault it found; its own code, path and texts are those of the first. */
+/** The one error this library throws. It lists every fault it found; its own fields are those of the first. */
 export class QuantityError extends Error {
   override readonly name = "QuantityError";
-  readonly faults: readonly Fault[];
+  readonly faults: Faults;
   readonly code: RefusalCode;
-  readonly where: string;
+  readonly function: string;
+  readonly path: FaultPath;
   readonly expected: string;
   readonly received: string;
   readonly remedy: string;
+  readonly params: FaultParams;
 
-  constructor(first: Fault, ...others: readonly Fault[]) {
-    super([first, ...others].map(sentence).join("\n"));
-    this.faults = Object.freeze([first, ...others]);
-    this.code = first.code;
-    this.where = first.where;
-    this.expected = first.expected;
-    this.received = first.received;
-    this.remedy = first.remedy;
+  constructor(first: Refusal, ...others: readonly Refusal[]) {
+    const faults: Faults = [whole(first), ...others.map(whole)];
+    super(faults.map(faultText).join("\n"));
+    this.faults = Object.freeze(faults);
+    ({
+      code: this.code,
+      function: this.function,
+      path: this.path,
+      expected: this.expected,
+      received: this.received,
+      remedy: this.remedy,
+      params: this.params,
+    } = faults[0]);
+    Object.defineProperty(this, BRAND, { value: true });
   }
 }
 
-/** What a reader that does not throw gives back. */
-export type Reading<T> =
-  { readonly ok: true; readonly value: T } | { readonly ok: false; readonly faults: readonly Fault[] };
+/** An error of any of the packages, as `isThrumError` tells it. */
+export interface ThrumError extends Error {
+  readonly faults: Faults<string>;
+}
+
+/**
+ * Whether something caught is a refusal of ours, of any package and of any copy of it, and no slip in the program.
+ *
+ * @param error anything caught
+ * @example isThrumError(new TypeError("no")) // false
+ */
+export function isThrumError(error: unknown): error is ThrumError {
+  return error instanceof Error && Object.hasOwn(error, BRAND);
+}
+
+/** Reads the parts of an input one by one, and refuses all that is wrong in them in one error. */
+export function allTogether(...reads: readonly (() => unknown)[]): void {
+  const [first, ...others] = reads.flatMap((read) => {
+    const found = reading(read);
+    return found.ok ? [] : found.faults;
+  });
+  if (first !== undefined) throw new QuantityError(first, ...others);
+}
+
+/** What a call that does not throw gives back: the value, or every fault. */
+export type Reading<T, Code extends string = string> =
+  { readonly ok: true; readonly value: T } | { readonly ok: false; readonly faults: Faults<Code> };
 
 /** The non-throwing twin of a reader: our refusals become data, any other error stays an error. */
-export function reading<T>(read: () => T): Reading<T> {
+export function reading<T>(read: () => T): Reading<T, RefusalCode> {
   try {
     return { ok: true, value: read() };
   } catch (error) {
     if (error instanceof QuantityError) return { ok: false, faults: error.faults };
+    throw error;
+  }
+}
+
+/**
+ * Calls a function of any of the packages without throwing what it refuses: the value, or every fault as data. The input
+ * may be anything, as it comes from a form or a file.
+ *
+ * @param f a calculation, a report function, a reader, or any function that throws refusals of ours
+ * @param given what it is called with
+ * @example attempt(yards, "120").ok // true
+ */
+export function attempt<R>(f: (...input: never[]) => R, ...given: readonly unknown[]): Reading<R> {
+  try {
+    return { ok: true, value: (f as (...input: readonly unknown[]) => R)(...given) };
+  } catch (error) {
+    if (isThrumError(error)) return { ok: false, faults: error.faults };
     throw error;
   }
 }

@@ -14,7 +14,8 @@ export function currency(name: string): Unit<"money"> {
   if (typeof given !== "string" || !/^[A-Za-z]{1,20}$/u.test(given)) {
     throw new QuantityError({
       code: "unreadable",
-      where: "currency(name)",
+      function: "currency",
+      path: ["name"],
       expected: "the code or the name of a currency, 1 to 20 letters",
       received: described(given),
       remedy: 'Write currency("EUR").',

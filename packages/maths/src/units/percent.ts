@@ -4,7 +4,7 @@ import type { Unit } from "../engine/quantity/index.js";
 /**
  * A percentage lost, of what was there before: shrinkage, take-up, narrowing, waste.
  *
- * @example percentLost(10).toString() // "10 %"
+ * @example percentLost(10).toString() // "10 % lost"
  */
 export const percentLost: Unit<"loss"> = /* @__PURE__ */ unit({
   dimension: "loss",
@@ -16,7 +16,7 @@ export const percentLost: Unit<"loss"> = /* @__PURE__ */ unit({
 /**
  * A percentage of what it is added to: crimp, regain, size.
  *
- * @example percentAdded(6).toString() // "6 %"
+ * @example percentAdded(6).toString() // "6 % added"
  */
 export const percentAdded: Unit<"addition"> = /* @__PURE__ */ unit({
   dimension: "addition",
@@ -28,7 +28,7 @@ export const percentAdded: Unit<"addition"> = /* @__PURE__ */ unit({
 /**
  * A percentage of a whole: of fibre in a blend, of a colour in a warp.
  *
- * @example percentOf(80).toString() // "80 %"
+ * @example percentOf(80).toString() // "80 % of a whole"
  */
 export const percentOf: Unit<"share"> = /* @__PURE__ */ unit({
   dimension: "share",

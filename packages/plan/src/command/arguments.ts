@@ -65,6 +65,7 @@ function asked({ values, positionals }: Given): Asked {
   if (verb === "compare") {
     const [second, ...more] = others;
     if (second === undefined || more.length > 0) return misread("compare takes two job files.");
+    if (job === "-" && second === "-") return misread("Standard input can be read only once.");
     return { verb, jobs: [job, second] };
   }
   if (others.length > 0) return misread("One job file at a time.");

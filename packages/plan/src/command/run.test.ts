@@ -3,11 +3,14 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { isSameFile, readText, writeWhole } from "./files.js";
-import { HELP } from "./help.js";
-import { run } from "./run.js";
 
-const JOB = "examples/hall-napkins/job.yaml";
+import { HELP } from "./help.js";
+import { readText } from "./read-text.js";
+import { run } from "./run.js";
+import { isSameFile } from "./same-file.js";
+import { writeWhole } from "./write-whole.js";
+
+const JOB = "examples/jobs/2-hall-napkins.yaml";
 const text = readFileSync(JOB, "utf8");
 
 function lineWith(key: string): string {
@@ -26,8 +29,9 @@ function ran(...args: readonly string[]): Ran {
     read: readText,
     write: writeWhole,
     isSameFile,
-    print: (words) => printed.push(words),
+    print: (words) => printed.push(String(words)),
     complain: (words) => complained.push(words),
+    isScreen: false,
   });
   return { code, printed: printed.join(""), complained: complained.join("") };
 }
@@ -93,6 +97,7 @@ describe("the command", () => {
     [["plan", JOB, "--to", "-"], "leave it out"],
     [["plan", JOB, "--to", ""], "--to needs the name of a file."],
     [["check", JOB, "--to", "x"], "--to goes with plan only."],
+    [["compare", "-", "-"], "Standard input can be read only once."],
     [["plan", JOB, "--loud"], "--loud"],
     [["plan", "\u001b[2J", "x"], "One job file at a time."],
   ])("does not guess what %j means", (args, says) => {

@@ -1,6 +1,7 @@
 import {
+  canBeWoven,
   faultText,
-  jobJsonSchema,
+  jobSchema,
   planDifferencesText,
   planHtml,
   planJson,
@@ -8,7 +9,7 @@ import {
   planWarp,
   readJob,
 } from "../index.js";
-import type { Job, WarpPlan } from "../index.js";
+import type { Job, PlanData } from "../index.js";
 import { shownText } from "../text/clean.js";
 import { askedFor } from "./arguments.js";
 import type { Asked, Form } from "./arguments.js";
@@ -22,7 +23,7 @@ const MISREAD = 2;
 const CANNOT_BE_WOVEN = 3;
 const FILE_TROUBLE = 4;
 
-const WRITERS: Readonly<Record<Form, (plan: WarpPlan) => string>> = { text: planText, json: planJson, html: planHtml };
+const WRITERS: Readonly<Record<Form, (plan: PlanData) => string>> = { text: planText, json: planJson, html: planHtml };
 
 /** The job, or null once its faults have been told. */
 function jobFrom(path: string, world: World): Job | null {
@@ -43,7 +44,7 @@ function plan({ job: path, form, file, existing }: Extract<Asked, { verb: "plan"
   const text = `${WRITERS[form](planned)}\n`;
   if (file === null) world.print(text);
   else world.write(file, text, existing);
-  if (planned.fit.verdict !== "does not fit") return DONE;
+  if (canBeWoven(planned)) return DONE;
   world.complain("This warp does not fit the old one as it is planned: the plan says why, first of all.\n");
   return CANNOT_BE_WOVEN;
 }
@@ -67,7 +68,7 @@ function done(asked: Asked, world: World): number {
       world.print(HELP);
       return DONE;
     case "schema":
-      world.print(`${JSON.stringify(jobJsonSchema(), null, 2)}\n`);
+      world.print(`${JSON.stringify(jobSchema(), null, 2)}\n`);
       return DONE;
     case "misread":
       world.complain(`${asked.says}\nthrum help shows what can be asked.\n`);

@@ -1,6 +1,8 @@
-/** Freezes a thing and all it holds; what is frozen already is left alone. */
+import { isQuantity } from "./node.js";
+
+/** The value and all it holds, frozen. */
 export function frozen<T>(value: T): T {
-  if (typeof value !== "object" || value === null || Object.isFrozen(value)) return value;
-  Object.values(value).forEach(frozen);
+  if (typeof value !== "object" || value === null || Object.isFrozen(value) || isQuantity(value)) return value;
+  for (const one of Object.values(value)) frozen(one);
   return Object.freeze(value);
 }

@@ -1,115 +1,127 @@
-import { LineCounter, parseDocument, visit } from "yaml";
-import type { Document } from "yaml";
-import { shownText } from "../text/clean.js";
-import type { JobFault } from "./fault.js";
+import { crossFaults } from "./cross-faults.js";
+import type { Fault } from "./fault.js";
+import { printable, Unreadable } from "./fault.js";
+import type { At } from "./form.js";
 import { frozen } from "./frozen.js";
-import { rememberChecked } from "./checked-jobs.js";
-import { checkedJob } from "./job-faults.js";
+import { jobForm } from "./job.js";
 import type { Job } from "./job.js";
-import { keyText, lineFinder } from "./line-finder.js";
-import { pathText, receivedText } from "./placed-fault.js";
-import { jobSchema } from "./schema.js";
-import { writtenAmounts } from "./written-amounts.js";
+import type { Node } from "./node.js";
+import { placeIn } from "./place-in.js";
+import { plainData } from "./plain-data.js";
+import { yamlNode } from "./yaml-node.js";
 
 /** A job, or everything that is wrong with it. */
 export type JobReading =
-  { readonly ok: true; readonly job: Job } | { readonly ok: false; readonly faults: readonly JobFault[] };
+  | { readonly ok: true; readonly job: Job; readonly told: readonly Fault[] }
+  | { readonly ok: false; readonly faults: readonly Fault[] };
 
 const LONGEST = 100_000;
-const WRITTEN = jobSchema(writtenAmounts);
+const LONGEST_SENTENCE = 1000;
 
-/** What the parser could not read or did not know; one slip may upset it in many places, so each line is told once. */
-function parserFaults({ errors, warnings }: Document, lines: LineCounter): readonly JobFault[] {
-  const faults = [...errors, ...warnings].map(({ message, pos }): JobFault => {
-    const [first = ""] = message.split("\n");
-    const received = first.startsWith("Maximum call stack") ? "groups within groups without end" : shownText(first);
-    const line = lines.linePos(pos[0]).line;
-    return { code: "unreadable", line, path: "", expected: "plain YAML, or JSON", received, remedy: "" };
+type Told = Omit<Fault, "function">;
+
+/** A list of faults in the order of their lines. */
+function refused(name: string, faults: readonly Told[]): JobReading {
+  const clean = (text: string): string => printable(text, LONGEST_SENTENCE);
+  const named = faults.map((fault): Fault => {
+    const [expected, received, remedy] = [clean(fault.expected), clean(fault.received), clean(fault.remedy)];
+    return { ...fault, function: name, expected, received, remedy };
   });
-  const toldLines = new Set<number>();
-  return faults.filter(({ line }) => !toldLines.has(line) && toldLines.add(line));
+  return frozen({ ok: false, faults: named.sort((a, b) => (a.line ?? 0) - (b.line ?? 0)) });
 }
 
-/** Keys written twice in one part; the parser itself takes far longer to find them than to read the file. */
-function doubledKeys(document: Document, lines: LineCounter): readonly JobFault[] {
-  const faults: JobFault[] = [];
-  visit(document, {
-    Map: (_, { items }) => {
-      const seen = new Set<string>();
-      for (const { key } of items) {
-        const name = keyText(key);
-        const line = lines.linePos((key as { range?: readonly number[] }).range?.[0] ?? 0).line;
-        const received = `${shownText(name)} once more`;
-        if (seen.has(name))
-          faults.push({
-            code: "unreadable",
-            line,
-            path: "",
-            expected: "every key once",
-            received,
-            remedy: "Keep one.",
-          });
-        seen.add(name);
-      }
-    },
-  });
-  return faults;
+function checked(name: string, node: Node, earlier: readonly Told[]): JobReading {
+  const faults: Told[] = [...earlier];
+  const told: Told[] = [];
+  const at: At = { path: [], tell: (fault) => faults.push(fault) };
+  const read = jobForm.read(node, at);
+  const job = read ?? {};
+  for (const { path, ...fault } of faults.length > 0 && read === null ? [] : crossFaults(job)) {
+    const place = placeIn(node, path);
+    faults.push({ ...fault, ...place });
+  }
+  for (const seen of emptyColours(node)) told.push(seen);
+  return faults.length > 0
+    ? refused(name, faults)
+    : frozen({ ok: true, job, told: told.map((one) => ({ ...one, function: name })) });
 }
 
-/** References to other parts of the file could make it grow without end, and hide what a reader sees. */
-function aliasFaults(document: Document, lines: LineCounter): readonly JobFault[] {
-  const faults: JobFault[] = [];
-  visit(document, {
-    Alias: (_, { range, source }) => {
-      const line = lines.linePos(range?.[0] ?? 0).line;
-      const expected = "every value written out";
-      const received = `a reference to ${shownText(source)}`;
-      faults.push({ code: "unreadable", line, path: "", expected, received, remedy: "Write the value again." });
-    },
+/** After # stands a remark, so a colour without quotes is no colour: that is told. */
+function emptyColours(node: Node): readonly Told[] {
+  const yarns = node.kind === "group" ? node.entries.find(({ key }) => key === "yarns")?.value : undefined;
+  const named = yarns?.kind === "group" ? yarns.entries : [];
+  return named.flatMap(({ key, value }): Told[] => {
+    const seen = value.kind === "group" ? value.entries.find((entry) => entry.key === "seen") : undefined;
+    if (seen?.value.kind !== "nothing") return [];
+    const expected = "a colour";
+    const remedy = `In quotes: "#8e3b32"; after # stands a remark.`;
+    const line = seen.line === undefined ? {} : { line: seen.line };
+    return [
+      { code: "missing", path: ["yarns", key, "seen"], expected, received: "nothing", remedy, params: {}, ...line },
+    ];
   });
-  return faults;
 }
 
 /**
  * Reads a job file: YAML 1.2, and so JSON too.
  *
  * @param text the whole file
- * @returns the job, or all its faults at once, each with its line and what to write instead
+ * @returns the job with what is told of it, or all its faults at once, each with its line and what to write instead
  */
 export function readJob(text: unknown): JobReading {
-  const refuse = (...faults: readonly JobFault[]): JobReading => frozen({ ok: false, faults });
-  const whole = { line: 1, path: "" };
-  const kind = { ...whole, code: "wrong-kind" } as const;
+  const whole = { path: [], line: 1, params: {} };
   if (typeof text !== "string") {
-    const remedy = "Read the file as text first.";
-    return refuse({ ...kind, expected: "the text of a job file", received: receivedText(text), remedy });
+    return refused("readJob", [
+      {
+        ...whole,
+        code: "wrong-kind",
+        expected: "the text of a job file",
+        received: `a ${typeof text}`,
+        remedy: "Read the file as text first.",
+      },
+    ]);
   }
   if (text.length > LONGEST) {
     const expected = `a job file of at most ${String(LONGEST)} characters`;
-    return refuse({
-      ...whole,
-      code: "out-of-range",
-      expected,
-      received: `${String(text.length)} characters`,
-      remedy: "",
-    });
+    return refused("readJob", [
+      {
+        ...whole,
+        code: "too-long",
+        expected,
+        received: `${String(text.length)} characters`,
+        remedy: "Is it a job file?",
+        params: { atMost: LONGEST },
+      },
+    ]);
   }
-  const lines = new LineCounter();
-  const document = parseDocument(text, { lineCounter: lines, version: "1.2", uniqueKeys: false });
-  const unreadable = parserFaults(document, lines);
-  if (unreadable.length > 0) return refuse(...unreadable);
-  const unclear = [...aliasFaults(document, lines), ...doubledKeys(document, lines)];
-  if (unclear.length > 0) return refuse(...unclear);
-  const checked = checkedJob(WRITTEN, document.toJS());
-  if (checked.ok) {
-    rememberChecked(checked.job);
-    return frozen({ ok: true, job: checked.job });
+  const { node, faults } = yamlNode(text);
+  return node.kind === "nothing" && faults.length > 0 ? refused("readJob", faults) : checked("readJob", node, faults);
+}
+
+/**
+ * A job that a program made, checked as a file is: the data hold quantities, and `undefined` is a key left out.
+ *
+ * @param value any value at all
+ * @returns a frozen copy of the job, or all its faults at once
+ */
+export function checkedJob(value: unknown): JobReading {
+  const whole = { path: [], params: {} };
+  try {
+    const data = plainData(value);
+    const isGroup = typeof data === "object" && data !== null && !Array.isArray(data);
+    if (isGroup) return checked("checkedJob", { kind: "data", value: data }, []);
+    return refused("checkedJob", [
+      {
+        ...whole,
+        code: "wrong-kind",
+        expected: "a job",
+        received: data === undefined ? "nothing" : `a ${typeof data}`,
+        remedy: "Give a group of the keys of a job.",
+      },
+    ]);
+  } catch (error) {
+    if (!(error instanceof Unreadable)) throw error;
+    const { code, remedy, expected = "plain data", received = "other data" } = error;
+    return refused("checkedJob", [{ ...whole, code, expected, received, remedy }]);
   }
-  const lineOf = lineFinder(document, lines);
-  const faults = checked.faults.map(({ path, ...fault }) => ({
-    line: lineOf(path),
-    path: pathText(path),
-    ...fault,
-  }));
-  return refuse(...faults.sort((a, b) => a.line - b.line));
 }

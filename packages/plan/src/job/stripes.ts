@@ -1,37 +1,47 @@
-import { join, mirror, pivot, repeat, sequence } from "@thrum/stripes";
-import type { Sequence } from "@thrum/stripes";
-import type { StripesItem } from "./job.js";
-import type { Place } from "./placed-fault.js";
+import { Unreadable } from "./fault.js";
+import { text } from "./form.js";
+import type { Form, Notation } from "./form.js";
+import { handOf, handText, numberAndRest, readHand } from "./hand.js";
+import type { Hand, Runs } from "./runs.js";
+import { runs } from "./runs-form.js";
 
-/** The order of the colours as the job writes it. */
-export function sequenceOf(items: readonly StripesItem[]): Sequence<string> {
-  return join(
-    items.map((item) => {
-      if ("colour" in item) return sequence([item]);
-      if ("repeat" in item) return repeat({ sequence: sequenceOf(item.of), times: item.repeat });
-      const half = sequenceOf(item.mirror);
-      return item.middleStripe === "once" ? pivot(half) : mirror(half);
-    }),
-  );
+/** Ends of one yarn, or of a blend; `"the rest"` fills the room that the others leave. */
+export interface Stripe extends Hand {
+  readonly ends: number | "the rest";
 }
 
-/** The fewest ends the stripes can come to, reckoned without laying them out; a middle stripe is left out of account. */
-export function leastEnds(items: readonly StripesItem[]): number {
-  return items.reduce((sum, item) => {
-    if ("colour" in item) return sum + item.ends;
-    if ("repeat" in item) return sum + item.repeat * leastEnds(item.of);
-    const half = leastEnds(item.mirror);
-    return sum + (item.middleStripe === "twice" ? 2 * half : half);
-  }, 0);
+/** Ends must be whole hands: of every other number somebody must say which thread is left out. */
+function refusePartHands({ ends, yarns, order }: Stripe): void {
+  if (ends === "the rest" || ends % yarns.length === 0) return;
+  const hand = handText(order === undefined ? { yarns } : { yarns, order });
+  const over = ends % yarns.length;
+  const fewer = ends - over;
+  const write =
+    fewer === 0 ? `${String(yarns.length)} ${hand}` : `${String(fewer)} ${hand}, ${String(over)} ${yarns[0] ?? ""}`;
+  const remedy = `Which thread is left out of the last pass? Write ${write}.`;
+  throw new Unreadable(remedy, "out-of-range", `whole hands of ${hand}`, String(ends));
 }
 
-/** Every colour the stripes name, and where. */
-export function coloursIn(
-  items: readonly StripesItem[],
-  path: Place,
-): readonly (readonly [colour: string, path: Place])[] {
-  return items.flatMap((item, at) => {
-    if ("colour" in item) return [[item.colour, [...path, at, "colour"]] as const];
-    return "repeat" in item ? coloursIn(item.of, [...path, at, "of"]) : coloursIn(item.mirror, [...path, at, "mirror"]);
-  });
-}
+export const stripeNotation: Notation<Stripe> = {
+  read: (written) => {
+    const found = numberAndRest(written);
+    if (found === null)
+      throw new Unreadable(
+        `Write a number first, such as 24 ${/^\d/u.test(written) ? "natural" : written}. A comma parts runs.`,
+      );
+    const [ends, rest] = found;
+    const stripe = { ends, ...readHand(rest) };
+    refusePartHands(stripe);
+    return stripe;
+  },
+  write: ({ ends, ...hand }) => `${String(ends)} ${handText(hand)}`,
+};
+
+const run: Form<Stripe> = text("ends and their yarn", "24 natural", stripeNotation);
+
+export const stripes: Form<Runs<Stripe>> = runs<Stripe>({
+  noun: "ends",
+  run,
+  isOpen: ({ ends }) => ends === "the rest",
+  measured: ({ ends, ...hand }) => ({ size: ends === "the rest" ? 1 : ends, ...handOf(hand) }),
+});

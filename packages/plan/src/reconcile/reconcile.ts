@@ -35,7 +35,7 @@ function refuseTwice(figures: readonly PrintedFigure[]): void {
   if (new Set(figures.map(({ figure }) => figure)).size === figures.length) return;
   const [expected, received] = ["every figure once", "a figure given twice"];
   const remedy = "Leave one of the two out, and try the other after it.";
-  throw new QuantityError({ code: "ambiguous", where: "reconcile", expected, received, remedy });
+  throw new QuantityError({ code: "ambiguous", function: "reconcile", path: [], expected, received, remedy });
 }
 
 function verdictOf(ways: readonly WayOfReckoning[], changes: readonly SingleChange[]): Reconciliation["verdict"] {

@@ -49,7 +49,7 @@ function placesOf(printed: string): Places | null {
 }
 
 function refuse(where: string, expected: string, received: string, remedy: string): never {
-  throw new QuantityError({ code: "unreadable", where, expected, received, remedy });
+  throw new QuantityError({ code: "unreadable", function: where, path: [], expected, received, remedy });
 }
 
 /**

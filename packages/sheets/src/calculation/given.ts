@@ -1,6 +1,5 @@
 import type { Calculation, Cell, Declared, Quantity, Unit } from "@thrum/maths";
-import { inWords } from "@thrum/maths";
-import { unitOf } from "./bounds.js";
+import { inWords, isQuantity, unitOf } from "@thrum/maths";
 
 type Input = Declared["inputs"][string];
 
@@ -29,13 +28,22 @@ export function definedName(name: string): string {
   return name.replace(/[A-Z]/gu, (letter) => `_${letter.toLowerCase()}`);
 }
 
+/** What stands in for a list of none, as no range is empty: nothing, in the unit of another amount of the kind. */
+function nothingIn({ dimension }: Input, input: Readonly<Record<string, unknown>>): number | Quantity<string> {
+  const alike = Object.values(input)
+    .flat()
+    .find((one) => isQuantity(one) && one.dimension === dimension);
+  return isQuantity(alike) ? unitOf(alike)(0) : 0;
+}
+
 /** The inputs of a calculation as cells, each list in the unit of its first member. */
 export function givenOf(declared: Declared, input: Readonly<Record<string, unknown>>): readonly Given[] {
   return Object.entries(declared.inputs).map(([field, declaredInput]) => {
     const value = input[field];
     const base = { field, name: definedName(field) };
     if (declaredInput.what === "unit") return { ...base, cells: [], fixed: value as Unit<string> };
-    const members = (Array.isArray(value) ? value : [value]) as readonly (number | Quantity<string>)[];
+    const given = (Array.isArray(value) ? value : [value]) as readonly (number | Quantity<string>)[];
+    const members = given.length === 0 ? [nothingIn(declaredInput, input)] : given;
     const [first] = members;
     const unit = typeof first === "object" ? unitOf(first) : null;
     const own = declaredInput.member ?? declaredInput;

@@ -31,6 +31,7 @@ export function askedFor(args: readonly string[]): Asked {
     if (values.help === true || (job === undefined && Object.keys(values).length === 0)) return { verb: "help" };
     if (job === undefined) return misread("Which job file? Write thrum-sheets job.yaml, or - for standard input.");
     if (others.length > 0) return misread("One job file at a time; name the workbook with --to FILE.");
+    if (values.to === "-") return misread("Without --to the workbook goes to standard output: leave it out.");
     if (values.to === "") return misread("--to needs the name of a file.");
     if (values.replace === true && values.to === undefined)
       return misread("--replace goes with --to FILE, the file to replace.");

@@ -2,13 +2,13 @@ import { existsSync, mkdtempSync, readdirSync, readFileSync, writeFileSync } fro
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { planWarp, readJob } from "@thrum/plan";
-import { readText, writeWhole } from "@thrum/plan/files";
+import { isSameFile, readText, writeWhole } from "@thrum/plan/files";
 import { describe, expect, it } from "vitest";
 import { workbookOf } from "../workbook-of.js";
 import { HELP } from "./help.js";
 import { run } from "./run.js";
 
-const JOB = "examples/hall-napkins/job.yaml";
+const JOB = "examples/jobs/2-hall-napkins.yaml";
 const text = readFileSync(JOB, "utf8");
 const reading = readJob(text);
 const workbook = reading.ok ? workbookOf(planWarp(reading.job)) : new Uint8Array();
@@ -25,6 +25,7 @@ function ran(args: readonly string[], isScreen = false): Ran {
   const code = run(args, {
     read: readText,
     write: writeWhole,
+    isSameFile,
     print: (content) => {
       printed = content;
     },
@@ -71,7 +72,7 @@ describe("the command for workbooks", () => {
 
   it("writes the workbook of a warp that does not fit, and says so in its exit code", () => {
     const job = join(folder, "three.yaml");
-    writeFileSync(job, text.replace("threading: [1, 2, 3, 4] #", "threading: [1, 2, 3] #"));
+    writeFileSync(job, text.replace("\ncloth:\n", "\ncloth:\n  threading: [1, 3, 2, 4]\n"));
     const { code, printed, complained } = ran([job]);
     expect(code).toBe(3);
     expect(printed.length).toBeGreaterThan(1000);
@@ -80,6 +81,7 @@ describe("the command for workbooks", () => {
 
   it.each([
     [[JOB, "plan.xlsx"], "--to FILE"],
+    [[JOB, "--to", "-"], "leave it out"],
     [[JOB, "--to", ""], "--to needs the name of a file."],
     [[JOB, "--replace"], "--replace goes with --to FILE"],
     [["--to", "plan.xlsx"], "Which job file?"],
@@ -88,6 +90,15 @@ describe("the command for workbooks", () => {
     const { code, printed, complained } = ran(args);
     expect({ code, printed }).toEqual({ code: 2, printed: "" });
     expect(complained).toContain(says);
+  });
+
+  it("never takes the place of the job it was made from", () => {
+    const job = join(folder, "own.yaml");
+    writeFileSync(job, text);
+    const { code, complained } = ran([job, "--to", job, "--replace"]);
+    expect(code).toBe(4);
+    expect(complained).toContain("is the job file itself");
+    expect(readFileSync(job, "utf8")).toBe(text);
   });
 
   it("names a file that cannot be read", () => {

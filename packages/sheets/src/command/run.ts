@@ -1,10 +1,10 @@
-import { faultText, planWarp, readJob } from "@thrum/plan";
+import { canBeWoven, faultText, planWarp, readJob } from "@thrum/plan";
 import { FileTrouble, shownText } from "@thrum/plan/files";
+import type { World } from "@thrum/plan/files";
 import { workbookOf } from "../index.js";
 import { askedFor } from "./asked.js";
 import type { Asked } from "./asked.js";
 import { HELP } from "./help.js";
-import type { World } from "./world.js";
 
 const DONE = 0;
 const FAULTY_JOB = 1;
@@ -25,11 +25,14 @@ function written({ job, file, existing }: Extract<Asked, { verb: "write" }>, wor
     world.complain([`${shownText(job)}: ${many}`, ...reading.faults.map(faultText), ""].join("\n"));
     return FAULTY_JOB;
   }
+  if (file !== null && world.isSameFile(job, file)) {
+    throw new FileTrouble(`${shownText(file)} is the job file itself: give the workbook another name.`);
+  }
   const plan = planWarp(reading.job);
   const workbook = workbookOf(plan);
   if (file === null) world.print(workbook);
   else world.write(file, workbook, existing);
-  if (plan.fit.verdict !== "does not fit") return DONE;
+  if (canBeWoven(plan)) return DONE;
   world.complain("This warp does not fit the old one as it is planned: thrum plan says why, first of all.\n");
   return CANNOT_BE_WOVEN;
 }

@@ -31,9 +31,11 @@ function numberAt(where: string, value: unknown): number {
   );
 }
 
-function listAt(where: string, value: unknown): readonly number[] {
+function listAt(where: string, value: unknown, mayBeEmpty: boolean): readonly number[] {
   const members = (Array.isArray(value) ? value.flat() : [value]).filter((one) => !isBlank(one)) as readonly unknown[];
-  if (members.length === 0) throw new Error(`${where}: expected a range of one number or more, received an empty one.`);
+  if (members.length === 0 && !mayBeEmpty) {
+    throw new Error(`${where}: expected a range of one number or more, received an empty one.`);
+  }
   return members.map((one, at) => numberAt(`${where}, number ${String(at + 1)}`, one));
 }
 
@@ -51,7 +53,7 @@ export function inputFrom(
     const value = values[at];
     if (role === "word") input[field ?? ""] = value;
     else if (role === "value") input[field ?? ""] = numberAt(where, value);
-    else if (role === "list") input[field ?? ""] = listAt(where, value);
+    else if (role === "list") input[field ?? ""] = listAt(where, value, inputs[field ?? ""]?.mayBeEmpty ?? false);
     else {
       const named = unitFromText(where, dimensions, value);
       if (field === null) unit = named;

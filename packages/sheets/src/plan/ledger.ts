@@ -1,129 +1,101 @@
-import { inWords, spreadsheetLines } from "@thrum/maths";
-import type { Cell, Declared, Source } from "@thrum/maths";
-import { answerTests } from "../calculation/bounds.js";
-import { definedName } from "../calculation/given.js";
-import type { GivenCell } from "../calculation/given.js";
-import type { WorkingLine } from "../calculation/working-row.js";
-import { find, numberIn, put, unitOrNone } from "./known.js";
-import type { Amount, Known } from "./known.js";
-import type { Between, Group, Item, Stated, Sum } from "./item.js";
+import type { Cell, Unit } from "@thrum/maths";
+import { spreadsheetFormula } from "@thrum/maths";
+import { amountAt, membersAt, pathText } from "@thrum/plan";
+import type { Origin, PlanData, PlanSum } from "@thrum/plan";
+import { isAmount, numberOf, turned, unitOrNone } from "./amounts.js";
+import type { Amount } from "./amounts.js";
+import { cellNames } from "./cell-names.js";
+import { placed, rowPrefix } from "./ledger-cells.js";
+import type { FigureCell, GivenCell, Held, Input, Ledger, ListRow } from "./ledger-cells.js";
 
-type Input = Declared["inputs"][string];
-
-/** A cell that a reader may change, with its name. */
-export interface NamedGiven extends GivenCell {
-  readonly what: "given";
-  readonly name: string;
-}
-
-/** An answer with the lines it is worked out in, the last of them its own. */
-export interface Answered {
-  readonly what: "answer";
-  readonly label: string;
-  readonly name: string;
-  readonly lines: readonly (WorkingLine & { readonly name: string })[];
-  /** What must hold of the lines for the answer to be one. */
-  readonly tests: string;
-  readonly unit: string;
-  readonly now: number;
-  /** Whether it is a count of things, which is whole. */
-  readonly isCount: boolean;
-  readonly source: Source | null;
-}
-
-/** A group with its cells in their order: what is given always stands above what reads it. */
-export interface LedgerGroup {
-  readonly heading: string;
-  readonly entries: readonly (NamedGiven | Answered)[];
-}
-
-/** `yarn1_package_mass` without its yarn, as a reader says it. */
-function inPlainWords(name: string): string {
-  return name.replace(/^yarn\d+_/u, "").replace(/_/gu, " ");
-}
-
-function given(cells: Known, name: string, label: string, value: Amount, input: Input): NamedGiven {
-  put(cells, name, value);
-  const unit = unitOrNone(value);
-  return { what: "given", name, label, value: numberIn(value, unit), unit, input };
-}
-
-function sumEntries(cells: Known, { name, label, calculation, input, reads, answer }: Sum): LedgerGroup["entries"] {
-  const { inputs, lines: declaredLines, atLeast, result, source } = calculation.declaration;
-  const givens: NamedGiven[] = [];
-  const read = Object.entries(inputs).map(([field, declared]): [string, Cell] => {
-    const value = input[field] as Amount;
-    const own = reads[field] ?? definedName(field);
-    const known = find(cells, own, value);
-    if (known !== null) return [field, known];
-    const other = reads[field];
-    const label = other === undefined ? inWords(field) : inPlainWords(other);
-    givens.push(given(cells, own, label, value, declared));
-    const unit = unitOrNone(value);
-    return [field, unit === null ? own : [own, unit]];
-  });
-  const unit = unitOrNone(answer);
-  const now = numberIn(answer, unit);
-  const plain = (line: string): string => `${name}_${definedName(line)}`;
-  const linesAt = (place: (line: string) => string) =>
-    spreadsheetLines(calculation, Object.fromEntries(read), unit, place);
-  const last = linesAt(plain).at(-1)?.name ?? declaredLines.at(-1)?.name;
-  const place = (line: string): string => (line === last ? name : plain(line));
-  const lines = linesAt(place).map(({ name: line, ...rest }) => ({
-    ...{ name: place(line), label: inWords(line), now: line === last ? now : null },
-    ...rest,
-  }));
-  put(cells, name, answer);
-  const tests = answerTests({ atLeast, result }, unit, place, name);
-  const answered = {
-    label,
-    name,
-    lines,
-    tests,
-    unit: unit?.symbol ?? result.noun,
-    now,
-    isCount: unit === null,
-    source,
-  };
-  return [...givens, { what: "answer", ...answered }];
-}
-
-function betweenEntry(cells: Known, { name, label, words, formula, noun, answer }: Between): Answered {
-  put(cells, name, answer);
-  const unit = unitOrNone(answer);
-  const now = numberIn(answer, unit);
-  const symbol = unit?.symbol ?? noun;
-  const line = { name, label, words, formula, unit: symbol, now };
-  return {
-    what: "answer",
-    label,
-    name,
-    lines: [line],
-    tests: "TRUE",
-    unit: symbol,
-    now,
-    isCount: unit === null,
-    source: null,
-  };
-}
-
-function statedEntry(cells: Known, { name, label, value, input }: Stated): NamedGiven {
-  return given(cells, name, label, value, input);
-}
-
-function entriesOf(cells: Known, item: Item): LedgerGroup["entries"] {
-  switch (item.what) {
-    case "sum":
-      return sumEntries(cells, item);
-    case "between":
-      return [betweenEntry(cells, item)];
-    case "stated":
-      return [statedEntry(cells, item)];
+/** Gives every figure its cell, found by where its inputs came from; nothing is reckoned again by hand. */
+export function ledgerOf(plan: PlanData, sums: readonly PlanSum[]): Ledger {
+  const nameOf = cellNames();
+  const [figures, byPath] = [new Map<PlanSum, FigureCell>(), new Map<string, PlanSum>()];
+  const [givens, lists] = [new Map<string, GivenCell>(), new Map<string, ListRow & { readonly cell: Cell }>()];
+  const prefixes = new Map<PlanSum, string>();
+  const seen = new Map<string, string[]>();
+  for (const sum of sums) {
+    byPath.set(JSON.stringify(sum.path), sum);
+    const rows = seen.get(sum.group) ?? [];
+    seen.set(sum.group, rows);
+    if (sum.row !== null && !rows.includes(sum.row)) rows.push(sum.row);
+    prefixes.set(sum, sum.row === null ? sum.group : rowPrefix(sum.group, rows.indexOf(sum.row)));
   }
-}
 
-/** Gives every input and line of the sums its cell: inputs of one name share it, and an answer is read where it stands. */
-export function ledgerOf(groups: readonly Group[]): readonly LedgerGroup[] {
-  const cells: Known = new Map();
-  return groups.map(({ heading, items }) => ({ heading, entries: items.flatMap((item) => entriesOf(cells, item)) }));
+  function given(origin: Origin, input: Input | null): Held {
+    const value = amountAt(plan, origin);
+    if (!isAmount(value)) throw new RangeError(`${JSON.stringify(origin)} is no amount`);
+    const isFixed = "amount" in origin;
+    const key = JSON.stringify(isFixed ? { value, unit: unitOrNone(value)?.name } : origin);
+    const path = "path" in origin ? origin.path : [];
+    const own = {
+      ...{ name: "", label: isFixed ? "as it stands" : pathText(path.slice(1)), value: numberOf(value) },
+      ...{ unit: unitOrNone(value), input, isFixed },
+    };
+    const found = givens.get(key) ?? { ...own, name: nameOf("given", ...path.slice(1)) };
+    givens.set(key, found);
+    return { ...found, now: found.value };
+  }
+
+  function held(origin: Origin, input: Input | null): Held {
+    const sum = "path" in origin ? byPath.get(JSON.stringify(origin.path)) : undefined;
+    if (sum === undefined) return given(origin, input);
+    return cellOf(sum);
+  }
+
+  function list(origin: Origin, input: Input, label: string, spare: Unit<string> | null): Cell {
+    const key = JSON.stringify(origin);
+    const found = lists.get(key);
+    if (found !== undefined && membersAt(plan, origin).length > 0) return found.cell;
+    const members = membersAt(plan, origin).map((member) => held(member, input.member ?? input));
+    const unit = members[0]?.unit ?? spare;
+    // No range is empty: a list of none is one cell with 0.
+    const own = members.map(({ name, unit: from, now }) => ({
+      formula: `=${turned(name, from, unit)}`,
+      now: from === null || unit === null ? now : from(now).in(unit),
+    }));
+    const made = { name: nameOf("list", label), label, members: own.length === 0 ? [{ formula: null, now: 0 }] : own };
+    const cell: Cell = unit === null ? made.name : [made.name, unit];
+    lists.set(own.length === 0 ? `${key} ${made.name}` : key, { ...made, cell });
+    return cell;
+  }
+
+  /** A unit for a list of none: that of another amount of the kind. */
+  function spareUnit(sum: PlanSum, { dimension }: Input): Unit<string> | null {
+    const amounts = [sum.value, ...Object.values(sum.from).map((origin) => amountAt(plan, origin))].flat();
+    const alike = amounts.find((one): one is Amount => isAmount(one) && unitOrNone(one)?.dimension === dimension);
+    return alike === undefined ? null : unitOrNone(alike);
+  }
+
+  function cellOf(sum: PlanSum): FigureCell {
+    const known = figures.get(sum);
+    if (known !== undefined) return known;
+    const { value, calculation, from, cell, label, name } = sum;
+    if (!isAmount(value)) throw new RangeError(`${label} is no amount`);
+    const prefix = prefixes.get(sum) ?? sum.group;
+    const base = { name: nameOf(prefix, name), sum, unit: unitOrNone(value), now: numberOf(value) };
+    const made = ((): Pick<FigureCell, "formula" | "cells"> => {
+      if (calculation !== null) {
+        const { inputs } = calculation.declaration;
+        const cells = Object.fromEntries(
+          Object.entries(inputs).map(([field, input]): [string, Cell] => {
+            const origin = from[field] ?? { amount: 0 };
+            if (input.what !== "list") return [field, placed(held(origin, input))];
+            return [field, list(origin, input, `${prefix} ${name} ${field}`, spareUnit(sum, input))];
+          }),
+        );
+        return { formula: spreadsheetFormula(calculation, cells, base.unit), cells };
+      }
+      const { is } = from;
+      if (is !== undefined) return { formula: `=${held(is, null).name}`, cells: {} };
+      return { formula: cell === null ? null : `=${cell.replaceAll("{row}", prefix)}`, cells: {} };
+    })();
+    const whole = { ...base, ...made };
+    figures.set(sum, whole);
+    return whole;
+  }
+
+  for (const sum of sums) if (isAmount(sum.value)) cellOf(sum);
+  return { figures, givens: [...givens.values()], lists: [...lists.values()], nameOf };
 }

@@ -1,39 +1,38 @@
-import { readFileSync } from "node:fs";
 import { isDefinedName } from "@thrum/maths";
-import { planWarp, readJob } from "@thrum/plan";
-import type { WarpPlan } from "@thrum/plan";
+import { planJson, planSums, planWarp, readJob } from "@thrum/plan";
+import type { PlanData } from "@thrum/plan";
 import { describe, expect, it } from "vitest";
+import { examplePlan, examplePlans, jobIn } from "#ci/example-plans.js";
 import { INPUT } from "../book/cells.js";
+import type { Book } from "../book/book.js";
 import { workbookOf } from "../workbook-of.js";
 import { planBook } from "./plan-book.js";
 
-const text = readFileSync("examples/hall-napkins/job.yaml", "utf8");
+const book = planBook(examplePlan("2-hall-napkins"));
 
-function planOf(job: string): WarpPlan {
-  const reading = readJob(job);
-  if (!reading.ok) throw new Error(JSON.stringify(reading.faults));
-  return planWarp(reading.job);
+function formulasOf({ sheets }: Book): readonly string[] {
+  return sheets.flatMap(({ cells }) => cells.flatMap(({ content }) => ("formula" in content ? [content.formula] : [])));
 }
 
-const book = planBook(planOf(text));
-
 describe("the workbook of a plan", () => {
-  it("has every number that is not given worked out by a formula", () => {
-    const numbers = book.sheets.flatMap(({ name, cells }) =>
-      cells.filter(({ content }) => "number" in content).map((cell) => ({ name, ...cell })),
+  it.each(examplePlans)("%s: has a cell for every figure, worked out where a formula gives it", (_, plan) => {
+    const own = planBook(plan);
+    const [sheet] = own.sheets;
+    const sums = planSums(plan);
+    const cells = (sheet?.cells ?? []).filter(({ at, content }) => /^[C-Z]/u.test(at) && "formula" in content);
+    const worked = sums.filter(({ calculation }) => calculation !== null);
+    expect(cells.length).toBeGreaterThanOrEqual(worked.length);
+    const names = [...own.names.keys()];
+    expect(names.filter((name) => !isDefinedName(name))).toEqual([]);
+    expect(new Set(own.names.values()).size).toBe(own.names.size);
+    // Every name that a formula reads stands somewhere.
+    const read = formulasOf(own).flatMap(
+      (formula) => formula.replace(/"[^"]*"/gu, "").match(/\b[a-z]+\d*_[a-z\d_]+/gu) ?? [],
     );
-    const plain = numbers.filter(({ look }) => look.fill !== INPUT.fill).map(({ name, at }) => `${name}!${at}`);
-    // The numbers of the three yarns in the list beside the stripes.
-    expect(plain).toEqual(["Stripes!I5", "Stripes!I6", "Stripes!I7"]);
-    expect(numbers.length).toBeGreaterThan(30);
+    expect([...new Set(read)].filter((name) => !own.names.has(name))).toEqual([]);
   });
 
-  it("names its cells as no program names a cell of its own, each once", () => {
-    expect([...book.names.keys()].filter((name) => !isDefinedName(name))).toEqual([]);
-    expect(new Set(book.names.values()).size).toBe(book.names.size);
-  });
-
-  it("lets nothing be typed that the job would refuse", () => {
+  it("lets nothing be typed without a rule, and rules nothing else", () => {
     const ruled = book.sheets.flatMap(({ name, rules }) => rules.map(({ at }) => `${name}!${at}`));
     const given = book.sheets.flatMap(({ name, cells }) =>
       cells.filter(({ look }) => look.fill === INPUT.fill).map(({ at }) => `${name}!${at}`),
@@ -41,30 +40,42 @@ describe("the workbook of a plan", () => {
     expect(new Set(ruled)).toEqual(new Set(given));
   });
 
-  it("tells on each answer of a calculation where its rule comes from", () => {
-    const notes = book.sheets.flatMap((sheet) => sheet.notes);
-    expect(notes.length).toBeGreaterThan(20);
-    for (const note of notes) expect(note.text).toMatch(/^Source: \S/u);
+  it("tells on each sum where its rule comes from, and of what waits which key", () => {
+    const notes = book.sheets.flatMap((sheet) => sheet.notes.map(({ text }) => text));
+    expect(notes.filter((text) => /^Source: \S/u.test(text)).length).toBeGreaterThan(60);
+    expect(notes).toContain("waits for winding.turn");
   });
 
-  it("is the same file to the byte each time", () => {
-    expect(workbookOf(planOf(text))).toEqual(workbookOf(planOf(text)));
+  it("shares the ends of a blend among its yarns", () => {
+    const towels = planBook(examplePlan("3-blended-towels"));
+    expect(formulasOf(towels)).toContain("=SUMPRODUCT(stripe_ends*yarn2_share)");
+    expect(formulasOf(towels)).toContain("=2/3");
   });
 
-  it("counts each yarn in its own units, and takes any name for one", () => {
-    const renamed = text.replaceAll("indigo", '"=1+1"').replace("package: 50 g", "package: 2 oz");
-    const odd = planBook(planOf(renamed));
-    const cells = odd.sheets.find(({ name }) => name === "Yarns")?.cells ?? [];
-    const heading = cells.findIndex(({ content }) => "text" in content && content.text === "=1+1");
-    expect(heading).toBeGreaterThan(0);
-    const formulas = odd.sheets
-      .flatMap((sheet) => sheet.cells)
-      .flatMap(({ content }) => ("formula" in content ? [content.formula] : []));
-    // 2 oz of 28.349523125 g each, beside 20 g on hand.
-    expect(formulas).toContain("=yarn3_packages*yarn3_package_mass*45359237/1600000+yarn3_on_hand-yarn3_mass");
+  it("takes any name for a yarn", () => {
+    const job = jobIn(
+      'stripes: [4 __proto__, "4 =1+1"]\nyarns: { "__proto__": { count: 2-ply of 8 cotton }, "=1+1": { count: 20 tex in all } }',
+    );
+    const odd = planBook(planWarp(job));
+    const texts = odd.sheets.flatMap(({ cells }) =>
+      cells.flatMap(({ content }) => ("text" in content ? [content.text] : [])),
+    );
+    expect(texts).toContain("=1+1");
+    expect(texts).toContain("__proto__");
+    expect(formulasOf(odd)).not.toContain("=1+1");
   });
 
-  it("is refused for a copy of a plan, which has lost its units", () => {
-    expect(() => workbookOf(JSON.parse(JSON.stringify(planOf(text))) as WarpPlan)).toThrow("made by planWarp");
+  it("is the same file to the byte each time, of a copy too", () => {
+    const plan = examplePlan("8-blankets");
+    const bytes = workbookOf(plan);
+    expect(workbookOf(structuredClone(plan))).toEqual(bytes);
+    expect(workbookOf(JSON.parse(planJson(plan)) as PlanData)).toEqual(bytes);
+  });
+
+  it("is made of a job with nothing in it, and refused for what is no plan", () => {
+    const reading = readJob("thrum: 1");
+    if (!reading.ok) throw new Error("no job");
+    expect(workbookOf(planWarp(reading.job)).length).toBeGreaterThan(1000);
+    expect(() => workbookOf({} as PlanData)).toThrow("planFrom");
   });
 });

@@ -1,44 +1,55 @@
-import { QuantityError } from "@thrum/maths";
-import type { WarpPlan } from "@thrum/plan";
-import type { Book } from "../book/book.js";
-import { formulaCell, PLAIN, textCell } from "../book/cells.js";
-import { commonGroups } from "./common-groups.js";
+import { planFrom, planSums } from "@thrum/plan";
+import type { PlanData } from "@thrum/plan";
+import type { Book, Sheet } from "../book/book.js";
+import { PLAIN, formulaCell, textCell } from "../book/cells.js";
 import { drawingSheet } from "./drawing-sheet.js";
-import { groupsSheet } from "./groups-sheet.js";
+import { figuresSheet } from "./figures-sheet.js";
+import { givenSheet } from "./given-sheet.js";
+import { gridOf } from "./grid.js";
+import { handsOf } from "./hands.js";
 import { ledgerOf } from "./ledger.js";
+import { listsSheet } from "./lists-sheet.js";
 import { stripesSheet } from "./stripes-sheet.js";
-import { workingOfGroups } from "./working-of-groups.js";
-import { yarnGroup } from "./yarn-group.js";
+import { workingOfPlan } from "./working-of-plan.js";
 
-const SAYS =
-  "Change the yellow cells; the rest is worked out, and shown to three places. How to join the warp, end for end, stands in the printed plan.";
-
-const BRAND = Symbol.for("thrum.plan.1");
-
-/** A copy has lost its units: only what `planWarp` made can be worked out again. */
-function refuseUnlessPlan(plan: unknown): void {
-  if (typeof plan === "object" && plan !== null && Object.hasOwn(plan, BRAND)) return;
-  throw new QuantityError({
-    ...{ code: "wrong-kind", where: "workbookOf(plan)", expected: "a plan made by planWarp, or a calculation" },
-    ...{ received: typeof plan, remedy: "Give the plan itself: a copy of one is only data." },
-  });
+interface SheetWithNames {
+  readonly sheet: Sheet;
+  readonly names: ReadonlyMap<string, string>;
+  readonly checks?: string;
 }
 
-/** A plan as a workbook: its sums, yarns and stripes, which a reader may change, and the working of it all. */
-export function planBook(plan: WarpPlan): Book {
-  refuseUnlessPlan(plan);
-  const common = commonGroups(plan);
-  const groups = ledgerOf([...common, ...plan.yarns.map((yarn, at) => yarnGroup(plan, yarn, at + 1))]);
-  const warp = groupsSheet({ name: "Warp", title: plan.title, says: SAYS, groups: groups.slice(0, common.length) });
-  const says = "The same for each yarn, warp and weft together where it is woven with.";
-  const yarns = groupsSheet({ name: "Yarns", title: "The yarns", says, groups: groups.slice(common.length) });
-  const stripes = stripesSheet(plan);
-  const working = workingOfGroups(groups);
-  const checks = [warp, stripes, yarns].map((one) => `SUMPRODUCT(1*(${one.checks}<>""))`);
+/** What the weaver calls the entries of the pieces. */
+function titlesOf({ figures }: PlanData): ReadonlyMap<string, string> {
+  const entries = figures.rows.entries.value ?? [];
+  return new Map(entries.map(({ name, title }) => [`piece ${name}`, title]));
+}
+
+/** The stripes and the drawing that follows them; none where the job has no stripes, or not yet their room. */
+function sheetsOfStripes({ figures }: PlanData): readonly SheetWithNames[] {
+  const runs = figures.loom.stripes.value?.runs ?? [];
+  const hands = handsOf(runs);
+  const drawn = { sheet: drawingSheet(hands), names: new Map<string, string>() };
+  return runs.length === 0 ? [] : [stripesSheet(runs, hands, Object.keys(figures.yarn)), drawn];
+}
+
+/** A plan as a workbook: every figure in a cell of its own, what it was worked out from, and the working of it all. */
+export function planBook(copy: PlanData): Book {
+  const plan = planFrom(copy);
+  const sums = planSums(plan);
+  const ledger = ledgerOf(plan, sums);
+  const groups = gridOf(sums);
+  const sheets: readonly SheetWithNames[] = [
+    figuresSheet(plan.job.title ?? "The plan", groups, ledger, titlesOf(plan)),
+    givenSheet(ledger.givens),
+    ...sheetsOfStripes(plan),
+    listsSheet(ledger.lists),
+    workingOfPlan(groups, ledger),
+  ];
+  const checks = sheets.flatMap(({ checks: own }) => (own === undefined ? [] : [`SUMPRODUCT(1*(${own}<>""))`]));
+  const [first, ...others] = sheets.map(({ sheet }) => sheet);
   const fit = [textCell("E1", "every input fits", PLAIN), formulaCell("F1", `=${checks.join("+")}=0`, null, PLAIN)];
-  const first = { ...warp.sheet, cells: [...warp.sheet.cells, ...fit] };
   return {
-    sheets: [first, yarns.sheet, stripes.sheet, drawingSheet(plan), working.sheet],
-    names: new Map([...warp.names, ...yarns.names, ...stripes.names, ...working.names, ["inputs_fit", "'Warp'!$F$1"]]),
+    sheets: first === undefined ? [] : [{ ...first, cells: [...first.cells, ...fit] }, ...others],
+    names: new Map([...sheets.flatMap(({ names }) => [...names]), ["inputs_fit", "'Plan'!$F$1"]]),
   };
 }

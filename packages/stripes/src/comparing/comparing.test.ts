@@ -222,8 +222,8 @@ test("printed totals that disagree with the stripes are told, both figures side 
 const warp = written("ash12 coal4 ash8");
 const other = written("ash10 coal4");
 test.each<[string, () => unknown, string]>([
-  ["comparing with a copy", () => equal({ first: warp, second: structuredClone(warp) }), "not-a-sequence"],
-  ["a liberty that is none", () => likeness({ first: warp, second: other, upTo: ["length" as never] }), "out-of-range"],
+  ["comparing with a copy", () => equal({ first: warp, second: structuredClone(warp) }), "wrong-kind"],
+  ["a liberty that is none", () => likeness({ first: warp, second: other, upTo: ["length" as never] }), "unknown-word"],
   ["liberties in a word", () => likeness({ first: warp, second: other, upTo: "scale" as never }), "wrong-kind"],
   ["likeness to no ends", () => likeness({ first: warp, second: noEnds, upTo: [] }), "empty"],
   [
@@ -240,7 +240,7 @@ test.each<[string, () => unknown, string]>([
     "an edit of unknown steps",
     () =>
       edited({ sequence: warp, edit: { changed: 0, steps: [{ change: "move", colour: "ash", ends: 12 }] } as never }),
-    "out-of-range",
+    "unknown-word",
   ],
   ["an edit without steps", () => edited({ sequence: warp, edit: {} as never }), "missing"],
   ["a group past the last end", () => stripesInGroup({ sequence: warp, firstEnd: 20, lastEnd: 25 }), "out-of-range"],

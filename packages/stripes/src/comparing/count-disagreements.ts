@@ -29,9 +29,9 @@ export interface CountDisagreement<C> {
 export function countDisagreements<C>(input: CountDisagreementsInput<C>): readonly CountDisagreement<C>[] {
   check("countDisagreements", input, {
     sequence: aSequence,
-    printedTotal: (value, where) => (value === null ? PASSED : whole(0)(value, where)),
-    printedOfColour: (value, where) =>
-      value instanceof Map ? listOf(0, whole(0))([...value.values()], where) : aMap(value, where),
+    printedTotal: (value, path) => (value === null ? PASSED : whole(0)(value, path)),
+    printedOfColour: (value, path) =>
+      value instanceof Map ? listOf(0, whole(0))([...value.values()], path) : aMap(value, path),
   });
   const { sequence, printedTotal, printedOfColour } = input;
   const counted = endsPerColour(sequence);

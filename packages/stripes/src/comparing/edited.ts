@@ -46,7 +46,7 @@ export function edited<C>(input: EditedInput<C>): Sequence<C> {
 }
 
 function parted(after: number, ends: number): never {
-  return refuse("edited", "does-not-fit", "edit", {
+  return refuse("edited", "does-not-fit", ["edit"], {
     expected: "an edit of this very sequence",
     received: `${ends} ends after end ${after} that it does not have`,
     remedy: "Find the edit from this sequence.",

@@ -45,7 +45,7 @@ export function shortestEdit<C>(input: ShortestEditInput<C>): Edit<C> {
   while (tail < shorter - head && sameColour(from[from.length - 1 - tail], to[to.length - 1 - tail])) tail++;
   const [taken, put] = [from.slice(head, from.length - tail), to.slice(head, to.length - tail)];
   if (taken.length * put.length > MOST_COMPARED) {
-    refuse("shortestEdit", "too-long", "from", {
+    refuse("shortestEdit", "too-long", ["from"], {
       expected: `warps that differ over fewer ends, ${MOST_COMPARED} pairs of ends at most`,
       received: `${taken.length} ends against ${put.length}`,
       remedy: "Compare them part by part.",

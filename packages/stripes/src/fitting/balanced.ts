@@ -38,7 +38,7 @@ export function balanced<C>(input: BalancedInput<C>): BalancedSequence<C> {
       };
     }
   }
-  return refuse("balanced", "not-symmetrical", "repeat", {
+  return refuse("balanced", "not-symmetrical", ["repeat"], {
     expected: "a repeat that reverses at one of its stripes",
     received: `a repeat of ${runs.length} stripes that does not`,
     remedy: "Mirror it instead, or add borders.",

@@ -41,7 +41,7 @@ export function fittedSides<C>(input: FittedSidesInput<C>): FittedSides<C> {
   const { sequence: before, ends, step, oddStep } = input;
   const steps = (ends - before.ends) / step;
   if (!Number.isInteger(steps)) {
-    refuse("fittedSides", "does-not-fit", "ends", {
+    refuse("fittedSides", "does-not-fit", ["ends"], {
       expected: `${before.ends} ends and a whole number of steps of ${step}`,
       received: ends,
       remedy: "Choose the nearest that fits, or a smaller step.",

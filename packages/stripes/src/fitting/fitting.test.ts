@@ -413,3 +413,12 @@ test.each<[string, () => unknown, string]>([
 ])("%s is refused", (_, call, code) => {
   expect(refusalOf(call).code).toBe(code);
 });
+test("stripes that could as well have had the other's ends are told by their numbers, counted from 1", () => {
+  // 10 + 4 + 10 + 4 = 28 ends into 13 steps of 2: quotas 4.64, 1.86, 4.64, 1.86; whole steps 4 + 1 + 4 + 1 = 10, and of
+  // the three left two go to the .86 of stripes 2 and 4, one to either .64 of stripes 1 and 3.
+  const order = [10, 4, 10, 4].map((ends, at) => ({ colour: "abac"[at], ends }));
+  const wanted = { ends: 26, step: 2, smallest: 2 };
+  expect(scale({ sequence: sequence(order), ...wanted }).tied).toEqual([1, 3]);
+  const stripes = order.map(({ colour, ends }) => ({ colour, share: ends }));
+  expect(sequenceFromShares({ stripes, ...wanted }).tied).toEqual([1, 3]);
+});

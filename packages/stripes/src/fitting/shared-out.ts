@@ -11,7 +11,7 @@ export function sharedOut(
   step: number,
 ): { readonly parts: readonly number[]; readonly tied: readonly number[] } {
   if (smallest * shares.length > total) {
-    refuse(refusedBy, "does-not-fit", "smallest", {
+    refuse(refusedBy, "does-not-fit", ["smallest"], {
       expected: `at most ${Math.floor(total / shares.length) * step}`,
       received: smallest * step,
       remedy: "Allow smaller parts, or leave a share out.",

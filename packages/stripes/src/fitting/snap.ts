@@ -46,7 +46,7 @@ export function snap<C>(input: SnapInput<C>): SnappedSequence<C> {
   const least = Math.max(1, Math.ceil(smallest / step));
   const steps = ends / step;
   if (least * runs.length > steps) {
-    refuse("snap", "does-not-fit", "smallest", {
+    refuse("snap", "does-not-fit", ["smallest"], {
       expected: `${runs.length} stripes of ${least * step} ends within ${ends}`,
       received: smallest,
       remedy: "Leave a stripe out.",

@@ -11,14 +11,14 @@ export const aNotation: Check = /* @__PURE__ */ aText(10_000);
 
 /** A legend whose names all have one form. */
 export function aLegend(form: RegExp, words: string): Check {
-  return (value, where) => {
+  return (value, path) => {
     if (typeof value !== "object" || value === null || Array.isArray(value)) {
-      return fault("wrong-kind", where, "an object from letters to colours", value, 'Write { K: "black" }.');
+      return fault("wrong-kind", path, "an object from letters to colours", value, 'Write { K: "black" }.');
     }
     const names = Object.entries(value);
-    if (names.length === 0) return fault("empty", where, "at least one letter", value, "Say what each stands for.");
+    if (names.length === 0) return fault("empty", path, "at least one letter", value, "Say what each stands for.");
     const wrong = names.find(([name, colour]) => !form.test(name) || name.length > 40 || colour === undefined);
-    return wrong === undefined ? PASSED : fault("unreadable", where, words, wrong[0], "Name every colour so.");
+    return wrong === undefined ? PASSED : fault("unreadable", path, words, wrong[0], "Name every colour so.");
   };
 }
 
@@ -35,7 +35,7 @@ export function colourNamed<C>(refusedBy: string, legend: Legend<C>, name: strin
 
 export function nameOf<C>(refusedBy: string, legend: Legend<C>, colour: C): string {
   for (const [name, meant] of Object.entries(legend)) if (sameColour(meant, colour)) return name;
-  return refuse(refusedBy, "unknown-letter", "legend", {
+  return refuse(refusedBy, "unknown-letter", ["legend"], {
     expected: "a letter for every colour of the sequence",
     received: described(colour),
     remedy: "Add it to the legend.",

@@ -10,7 +10,7 @@ export function refuseText(
   word: string,
   position: number,
 ): never {
-  return refuse(refusedBy, code, "text", {
+  return refuse(refusedBy, code, ["text"], {
     expected,
     received: `${described(word)} at character ${position}`,
     remedy: "Mend the text there.",

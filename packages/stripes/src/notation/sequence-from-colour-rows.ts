@@ -57,7 +57,7 @@ export function sequenceFromColourRows<C>(input: SequenceFromColourRowsInput<C>)
 }
 
 function outside(from: number, to: number, columns: number): never {
-  return refuse(NAME, "out-of-range", "brackets", {
+  return refuse(NAME, "out-of-range", ["brackets"], {
     expected: `brackets side by side within columns 1 to ${columns}`,
     received: `columns ${from} to ${to}`,
     remedy: "Count the columns from the left, from 1.",
@@ -70,9 +70,9 @@ function onlyStripe<C>(rows: readonly ColourRow<C>[], column: number): Stripe<C>
     return count > 0 ? [stripe(colour, count)] : [];
   });
   if (only !== undefined && others.length === 0) return only;
-  return refuse(NAME, "does-not-fit", `rows, column ${column + 1}`, {
+  return refuse(NAME, "does-not-fit", ["rows"], {
     expected: "ends in one row",
-    received: `ends in ${only === undefined ? 0 : others.length + 1} rows`,
+    received: `ends in ${only === undefined ? 0 : others.length + 1} rows at column ${column + 1}`,
     remedy: "A column is one stripe: write 0 in its other rows.",
   });
 }

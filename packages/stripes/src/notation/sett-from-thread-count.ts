@@ -71,7 +71,7 @@ export function settFromThreadCount<C>(input: SettFromThreadCountInput<C>): Sett
     return stripe(colourNamed(NAME, legend, letter, position), Number(ends));
   });
   if (MARKS[marks]?.includes(pivots) !== true) {
-    refuse(NAME, "unreadable", "pivots", {
+    refuse(NAME, "unreadable", ["pivots"], {
       expected: MARKS[marks]?.join(" or ") ?? "both pivots marked alike, or neither",
       received: pivots,
       remedy: "Look up which the book means.",

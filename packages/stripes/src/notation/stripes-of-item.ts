@@ -1,7 +1,8 @@
-import { MOST_ENDS, refuseLength, stripe } from "../sequence/made-sequence.js";
+import { refuseLength, stripe } from "../sequence/made-sequence.js";
 import type { Stripe } from "../sequence/sequence.js";
 import { colourNamed, type Legend } from "./legend.js";
 import { refuseText } from "./refuse-text.js";
+import { MOST_WRITTEN_ENDS } from "./written-order.js";
 
 const ITEM = /^(?:(?:end|then) )?(\d{1,8}) (.+)$/;
 
@@ -11,7 +12,7 @@ export function stripesOfItem<C>(refusedBy: string, legend: Legend<C>, word: str
   const ends = Number(count);
   if (!(ends > 0))
     return refuseText(refusedBy, "unreadable", "a number of ends and a name, such as 20 pink", word, position);
-  if (ends > MOST_ENDS) refuseLength(refusedBy, ends);
+  if (ends > MOST_WRITTEN_ENDS) refuseLength(refusedBy, ends, MOST_WRITTEN_ENDS);
   if (!name.includes("/")) return [stripe(colourNamed(refusedBy, legend, name, position), ends)];
   const group = name.split("/").map((letters) => {
     const letter = letters.charAt(0);

@@ -22,7 +22,7 @@ export function evenSpread<C>(input: EvenSpreadInput<C>): Sequence<C> {
   check("evenSpread", input, { colour: anyColour, ground: anyColour, marks: whole(0), ends: whole(1, 100_000) });
   const { colour, ground, marks, ends } = input;
   if (marks > ends) {
-    refuse("evenSpread", "out-of-range", "marks", {
+    refuse("evenSpread", "out-of-range", ["marks"], {
       expected: `at most the ${ends} ends`,
       received: marks,
       remedy: "Fewer marks, or more ends.",

@@ -24,7 +24,7 @@ export function fibonacciStripes<C>(input: FibonacciStripesInput<C>): Sequence<C
   for (let [one, next] = [1, 2]; one <= MOST_ENDS; [one, next] = [next, one + next]) known.add(one);
   const wrong = numbers.findIndex((number) => !known.has(number));
   if (wrong >= 0) {
-    refuse("fibonacciStripes", "out-of-range", `numbers[${wrong}]`, {
+    refuse("fibonacciStripes", "out-of-range", ["numbers", wrong], {
       expected: "one of 1, 2, 3, 5, 8, 13, 21, 34 …",
       received: item(numbers, wrong),
       remedy: "Use the nearest; multiply the finished stripes for a coarser step.",

@@ -72,7 +72,7 @@ function counts<C>({ ends, colours, longestRun }: RandomOrderInput<C>, below: (b
   const [least, room] = [sum(given), sum(caps)];
   const twice = new Set(colours.map(({ colour }) => colour)).size < colours.length;
   if (twice || least > ends || room < ends || given.some((count, index) => count > item(caps, index))) {
-    refuse("randomOrder", "does-not-fit", "colours", {
+    refuse("randomOrder", "does-not-fit", ["colours"], {
       expected: "each colour once, in limits that can be kept",
       received: `room for ${least} to ${room} ends`,
       remedy: "Widen a limit, or allow a longer run.",

@@ -9,11 +9,11 @@ export interface Lead {
 
 const MOST = 1_000_000;
 
-const aLead: Check = (value, where) => {
-  const found = fields({ times: whole(0, MOST), outOf: whole(1, MOST) })(value, where);
+const aLead: Check = (value, path) => {
+  const found = fields({ times: whole(0, MOST), outOf: whole(1, MOST) })(value, path);
   if (found.length > 0) return found;
   const { times, outOf } = value as Lead;
-  return whole(0, outOf)(times, `${where}.times`);
+  return whole(0, outOf)(times, [...path, "times"]);
 };
 
 export const MOST_PAIRS = 2000;

@@ -9,6 +9,7 @@ import { yarnLife2007 } from "../sources.js";
 import { blindPairingChance } from "./blind-pairing-chance.js";
 import type { Fraction } from "./fraction.js";
 import { groupOutlook } from "./group-outlook.js";
+import { groupPreview } from "./group-preview.js";
 import { oddEndsChance } from "./odd-ends-chance.js";
 import { pairOutlook } from "./pair-outlook.js";
 import { pairPreview } from "./pair-preview.js";
@@ -247,5 +248,60 @@ test("one pair or one group alone meets no other: no double, and nothing left to
   expect(groupOutlook({ groups: 1, threads: 3 }).longestRun).toBe(1);
 });
 test("a lead of more than all pairs is refused where it stands", () => {
-  expect(refusalOf(() => pairOutlook({ pairs: 4, lead: { times: 3, outOf: 2 } })).where).toBe("lead.times");
+  expect(refusalOf(() => pairOutlook({ pairs: 4, lead: { times: 3, outOf: 2 } })).path).toEqual(["lead", "times"]);
+});
+
+/** Every order once, however often its letters come. */
+const distinct = (threads: string): string[] => [...new Set(shuffles(threads))];
+test("groups of a hand that holds a colour more than once, listed for five hands", () => {
+  for (const [hand, each, groups] of [
+    ["AAB", [2, 1], 3],
+    ["AB", [1, 1], 4],
+    ["AABB", [2, 2], 2],
+    ["AAAB", [3, 1], 3],
+    ["AABC", [2, 1, 1], 2],
+    ["AA", [2], 3],
+  ] as const) {
+    const once = distinct(hand);
+    let all = [""];
+    for (let group = 0; group < groups; group++) all = all.flatMap((order) => once.map((next) => order + next));
+    const outlook = groupOutlook({ groups, threads: each });
+    expect(outlook.orders).toBe(BigInt(all.length));
+    expect(text(outlook.meanRuns)).toBe(
+      over(
+        all.reduce((sum, order) => sum + runs(order).length, 0),
+        all.length,
+      ),
+    );
+    expect(Math.max(...all.flatMap(runs))).toBe(outlook.longestRun);
+  }
+  // Plum, plum, pink: 27 orders, 53/9 stripes of one colour, plum at most four together.
+  const plum = groupOutlook({ groups: 3, threads: [2, 1] });
+  expect([plum.orders, text(plum.meanRuns), plum.longestRun, text(plum.doubleChance)]).toEqual([27n, "53/9", 4, "5/9"]);
+  const pair = groupOutlook({ groups: 24, threads: 2 });
+  expect([pair.orders, text(pair.meanRuns), pair.longestRun]).toEqual([2n ** 24n, "73/2", 2]);
+  expect(refusalOf(() => groupOutlook({ groups: 2, threads: [1] })).code).toBe("out-of-range");
+  expect(refusalOf(() => groupOutlook({ groups: 2, threads: [] })).code).toBe("empty");
+});
+law(
+  28,
+  "a preview of groups is an order that their hands can fall into",
+  [upTo(4_294_967_295), upTo(30)],
+  (seed, more) => {
+    const hand = ["A", "A", "B", "C"];
+    const order = everyEnd(groupPreview({ seed, groups: more + 1, hand }));
+    expect(order).toHaveLength(4 * (more + 1));
+    for (let end = 0; end < order.length; end += 4)
+      expect([...order.slice(end, end + 4)].sort((a, b) => (a < b ? -1 : 1))).toEqual(hand);
+  },
+);
+test("previews of groups come in all orders, about as often", () => {
+  const seen = new Map<string, number>();
+  for (let seed = 0; seed < 600; seed++) {
+    const order = everyEnd(groupPreview({ seed, groups: 1, hand: ["A", "B", "C"] })).join("");
+    seen.set(order, (seen.get(order) ?? 0) + 1);
+  }
+  expect(seen.size).toBe(6);
+  for (const times of seen.values()) expect(times).toBeGreaterThan(60);
+  expect(refusalOf(() => groupPreview({ seed: 1, groups: 2, hand: [] })).code).toBe("empty");
 });

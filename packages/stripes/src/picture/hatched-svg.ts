@@ -1,5 +1,4 @@
-import { check } from "../refusal/check.js";
-import { whole } from "../refusal/kinds.js";
+import { refuse } from "../refusal/check.js";
 import { sameColour } from "../sequence/same-colour.js";
 import { checkDrawing, outlined, picture, rectangles } from "./drawing.js";
 import type { StripesSvgInput } from "./stripes-svg.js";
@@ -22,7 +21,14 @@ const SOLID = ["#fff", "#000"];
 export function hatchedSvg<C>(input: StripesSvgInput<C>): string {
   checkDrawing("hatchedSvg", input);
   const colours = [...input.paints.keys()];
-  check("hatchedSvg", { "paints.size": colours.length }, { "paints.size": whole(1, MOST_HATCHED) });
+  if (colours.length < 1 || colours.length > MOST_HATCHED) {
+    refuse("hatchedSvg", colours.length < 1 ? "empty" : "out-of-range", ["paints"], {
+      expected: `1 to ${MOST_HATCHED} paints`,
+      received: colours.length,
+      remedy: "More hatches could not be told apart: use letters.",
+      params: { atLeast: 1, atMost: MOST_HATCHED },
+    });
+  }
   const drawn = rectangles("hatchedSvg", input, (_, colour) => {
     const place = colours.findIndex((other) => sameColour(other, colour));
     return SOLID[place] ?? `url(#${input.id}-hatch-${place})`;

@@ -1,5 +1,6 @@
-import { type Check, check, judged } from "../refusal/check.js";
+import { type Check, checked, judged } from "../refusal/check.js";
 import { described } from "../refusal/described.js";
+import { StripeError } from "../refusal/stripe-error.js";
 
 /** How a colour is shown. */
 export interface Paint {
@@ -33,9 +34,10 @@ export const aFill: Check = /* @__PURE__ */ spelt(
 
 /** What a map gives for a colour, checked. */
 export function shownFor<C, P>(refusedBy: string, field: string, map: ReadonlyMap<C, P>, colour: C, passes: Check): P {
-  const where = `${field}.get(${described(colour)})`;
   const shown = map.get(colour);
-  check(refusedBy, { [where]: shown }, { [where]: passes });
+  const name = typeof colour === "string" ? colour.slice(0, 40) : described(colour);
+  const faults = checked(shown, [field, name], passes);
+  if (faults.length > 0) throw new StripeError(refusedBy, faults);
   return shown as P;
 }
 

@@ -121,7 +121,7 @@ test.each([
   const bad = new Map(paints).set("coal", paint(fill as string, "K", "coal"));
   expect(refusalOf(() => stripesSvg({ ...drawn, paints: bad, sequence: napkin }))).toMatchObject({
     code: "unsafe-text",
-    where: 'paints.get("coal").fill',
+    path: ["paints", "coal", "fill"],
   });
 });
 test.each<[string, unknown, string]>([
@@ -153,7 +153,7 @@ test("more colours than there are hatches are refused, not drawn alike", () => {
   const all = new Map(colours.map((colour) => [colour, paint("#fff", "A", `colour ${colour}`)]));
   expect(refusalOf(() => hatchedSvg({ ...drawn, paints: all, sequence: made }))).toMatchObject({
     code: "out-of-range",
-    where: "paints.size",
+    path: ["paints"],
   });
   expect(
     hatchedSvg({
@@ -282,7 +282,7 @@ test("hatches turn by 60 degrees, and are twice as far apart after three of them
 test("a colour without a paint is refused by the function that was called", () => {
   for (const [name, draw] of Object.entries({ stripesSvg, hatchedSvg, letteredSvg })) {
     expect(refusalOf(() => draw({ ...threeStripes, paints: new Map([...paints].slice(0, 2)) })).message).toBe(
-      `${name}({ paints.get("madder") }): expected a value, received nothing. State it.`,
+      `${name}({ paints.madder }): expected an object, received nothing. Give fill, letter, name.`,
     );
   }
 });

@@ -1,53 +1,102 @@
-/** Why an input was refused; the list is closed. */
+/** Why an input was refused; the list is closed, and one mistake has one code in every package. */
 export type StripeErrorCode =
   | "missing"
   | "unknown-field"
+  | "unknown-word"
   | "wrong-kind"
+  | "not-a-number"
   | "not-whole"
   | "out-of-range"
   | "empty"
-  | "not-a-sequence"
+  | "too-long"
   | "unreadable"
   | "unknown-letter"
-  | "too-long"
   | "does-not-fit"
   | "not-symmetrical"
   | "odd-pivot"
   | "unsafe-text";
 
-/** One thing wrong with an input. */
+/** A place in an input: names of fields, numbers of members counted from 0. */
+export type Path = readonly (string | number)[];
+
+/** What a sentence about a fault is made of, for a program that says it in another language. */
+export type Params = Readonly<Record<string, string | number | readonly (string | number)[] | undefined>>;
+
+/** One thing wrong with an input; the shape is that of a fault of any of the packages. */
 export interface StripeFault {
   readonly code: StripeErrorCode;
-  /** The field, and the place in it: `stripes[2].ends`. */
-  readonly where: string;
-  /** The character of a text, counted from 1; null where no text was read. */
-  readonly position: number | null;
+  /** The function that refuses. */
+  readonly function: string;
+  /** The place in its input; empty where the whole of it is meant. */
+  readonly path: Path;
   readonly expected: string;
   readonly received: string;
   readonly remedy: string;
+  /** Limits (`atLeast`, `atMost`), `candidates`, the `kind`, an `example`. */
+  readonly params: Params;
+  /** The character of a text, counted from 1. */
+  readonly position?: number;
 }
 
-/** A refused input: the first fault in its own fields, every fault in `faults` and in the message. */
+/** A fault before it is known which function refuses. */
+export type Found = Omit<StripeFault, "function">;
+
+const MOST_TOLD = 50;
+
+function pathText(path: Path): string {
+  return path.reduce<string>((text, part) => {
+    if (typeof part === "number") return `${text}[${part}]`;
+    return text === "" ? part : `${text}.${part}`;
+  }, "");
+}
+
+function sentence({ function: name, path, expected, received, remedy }: StripeFault): string {
+  const place = typeof path[0] === "string" ? `${name}({ ${pathText(path)} })` : `${name}(…)${pathText(path)}`;
+  return `${place}: expected ${expected}, received ${received}. ${remedy}`;
+}
+
+/** Marks an error of ours, whichever copy of whichever package threw it. */
+const BRAND = Symbol.for("thrum.error.1");
+
+/** A refused input: the first fault in its own fields, every fault in `faults`, the first fifty in the message. */
 export class StripeError extends Error implements StripeFault {
   override readonly name = "StripeError";
   declare readonly code: StripeErrorCode;
-  declare readonly where: string;
-  declare readonly position: number | null;
+  declare readonly function: string;
+  declare readonly path: Path;
   declare readonly expected: string;
   declare readonly received: string;
   declare readonly remedy: string;
-  readonly faults: readonly StripeFault[];
+  declare readonly params: Params;
+  declare readonly position?: number;
+  declare readonly faults: readonly [StripeFault, ...StripeFault[]];
 
-  constructor(refusedBy: string, faults: readonly StripeFault[]) {
-    super(
-      faults
-        .map(
-          ({ where, expected, received, remedy }) =>
-            `${refusedBy}({ ${where} }): expected ${expected}, received ${received}. ${remedy}`,
-        )
-        .join("\n"),
-    );
-    this.faults = faults;
-    Object.assign(this, faults[0]);
+  constructor(refusedBy: string, found: readonly Found[]) {
+    const faults = found.map((one) => Object.freeze({ function: refusedBy, ...one }));
+    const more = faults.length > MOST_TOLD ? [`… and ${faults.length - MOST_TOLD} more.`] : [];
+    super([...faults.slice(0, MOST_TOLD).map(sentence), ...more].join("\n"));
+    Object.assign(this, faults[0], { faults: Object.freeze(faults) });
+    Object.defineProperty(this, BRAND, { value: true });
+  }
+}
+
+/** What a call that does not throw gives back: the value, or every fault. */
+export type Reading<T> =
+  | { readonly ok: true; readonly value: T }
+  | { readonly ok: false; readonly faults: readonly [StripeFault, ...StripeFault[]] };
+
+/**
+ * Calls a function of this package without throwing what it refuses: the value, or every fault as data. The input may be
+ * anything, as it comes from a form or a file.
+ *
+ * @example attempt(mirror, "no sequence").ok // false
+ */
+export function attempt<R>(f: (...input: never[]) => R, ...given: readonly unknown[]): Reading<R> {
+  try {
+    return { ok: true, value: (f as (...input: readonly unknown[]) => R)(...given) };
+  } catch (error) {
+    if (error instanceof Error && Object.hasOwn(error, BRAND))
+      return { ok: false, faults: (error as StripeError).faults };
+    throw error;
   }
 }

@@ -9,7 +9,7 @@ export function fullSettOf<C>(refusedBy: string, sett: Sequence<C>, pivots: Pivo
   if (pivots === "repeating") return sett;
   const { runs, ends } = sett;
   if (runs.length === 1) {
-    refuse(refusedBy, "does-not-fit", "sett", {
+    refuse(refusedBy, "does-not-fit", ["sett"], {
       expected: "a half sett of two stripes or more",
       received: `one stripe of ${ends} ends`,
       remedy: 'Cloth of one colour has no pivots: say "repeating".',

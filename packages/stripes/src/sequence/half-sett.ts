@@ -28,7 +28,7 @@ export function halfSett<C>(input: HalfSettInput<C>): Sequence<C> {
   const count = runs.length;
   const turned = count % 2 === 0 ? rotationOf(runs, [...runs].reverse(), sameStripe) : null;
   if (turned === null) {
-    return refuse("halfSett", "not-symmetrical", "sett", {
+    return refuse("halfSett", "not-symmetrical", ["sett"], {
       expected: "a sett that reads the same backwards from each of two pivots",
       received: `a repeat of ${count} stripes that does not`,
       remedy: "Write it out in full.",
@@ -44,7 +44,7 @@ export function halfSett<C>(input: HalfSettInput<C>): Sequence<C> {
 
 function halved<C>({ colour, ends }: Stripe<C>): Stripe<C> {
   if (ends % 2 === 0) return stripe(colour, ends / 2);
-  return refuse("halfSett", "odd-pivot", "sett", {
+  return refuse("halfSett", "odd-pivot", ["sett"], {
     expected: "an even pivot, to be halved",
     received: ends,
     remedy: "Write the sett with full pivots, or make the pivot even.",

@@ -76,10 +76,11 @@ export function stripe<C>(colour: C, ends: number): Stripe<C> {
 }
 
 /** Refuses a total before memory is spent on it. */
-export function refuseLength(refusedBy: string, ends: number): never {
-  return refuse(refusedBy, "too-long", "ends", {
-    expected: `at most ${MOST_ENDS} ends`,
+export function refuseLength(refusedBy: string, ends: number, most: number = MOST_ENDS): never {
+  return refuse(refusedBy, "too-long", [], {
+    expected: `at most ${most} ends`,
     received: ends,
     remedy: "Look for a slip in a count.",
+    params: { atMost: most },
   });
 }

@@ -25,7 +25,7 @@ export function recolour<C, D>(input: RecolourInput<C, D>): Sequence<D> {
     input.sequence.written.map(({ colour, ends }) => {
       const to = input.colours.get(colour);
       if (to !== undefined) return stripe(to, ends);
-      return refuse("recolour", "missing", "colours", {
+      return refuse("recolour", "missing", ["colours"], {
         expected: "a new colour for every old one",
         received: described(colour),
         remedy: "Name it too, even if it stays as it is.",

@@ -1,7 +1,7 @@
 import { law, stripes, upTo } from "#ci/law.js";
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { StripeError } from "../refusal/stripe-error.js";
+import { attempt, StripeError } from "../refusal/stripe-error.js";
 import { refusalOf } from "#ci/refusal-of.js";
 import { endsPerColour } from "./ends-per-colour.js";
 import { everyEnd } from "./every-end.js";
@@ -82,7 +82,7 @@ test("an error names the function, the place, what was expected and received, an
   expect(error.message).toBe(
     "sequence({ stripes[1].ends }): expected a whole number of 1 or more, received 2.5. Give the count itself.",
   );
-  expect(error).toMatchObject({ code: "not-whole", where: "stripes[1].ends", position: null, received: "2.5" });
+  expect(error).toMatchObject({ code: "not-whole", path: ["stripes", 1, "ends"], received: "2.5" });
 });
 
 test.each([
@@ -96,17 +96,40 @@ test.each([
   ["no ends", [{ colour: "ash", ends: 0 }], "out-of-range", "stripes[0].ends"],
   ["fewer than no ends", [{ colour: "ash", ends: -2 }], "out-of-range", "stripes[0].ends"],
   ["half an end", [{ colour: "ash", ends: 0.5 }], "not-whole", "stripes[0].ends"],
-  ["a number that is none", [{ colour: "ash", ends: NaN }], "not-whole", "stripes[0].ends"],
-  ["endless ends", [{ colour: "ash", ends: Infinity }], "not-whole", "stripes[0].ends"],
+  ["a number that is none", [{ colour: "ash", ends: NaN }], "not-a-number", "stripes[0].ends"],
+  ["endless ends", [{ colour: "ash", ends: Infinity }], "not-a-number", "stripes[0].ends"],
   ["a number written out", [{ colour: "ash", ends: "4" }], "wrong-kind", "stripes[0].ends"],
-  ["more ends than any loom holds", [{ colour: "ash", ends: 5_000_001 }], "too-long", "ends"],
-])("%s is refused", (_, given, code, where) => {
-  expect(refusalOf(() => sequence(given as never))).toMatchObject({ code, where });
+  ["more ends than any loom holds", [{ colour: "ash", ends: 5_000_001 }], "too-long", ""],
+])("%s is refused", (_, given, code, place) => {
+  const path = place.match(/[a-z]+|\d+/gu)?.map((part) => (/\d/u.test(part) ? Number(part) : part)) ?? [];
+  expect(refusalOf(() => sequence(given as never))).toMatchObject({ code, path });
 });
 
 test("every fault of a stripe is told at once", () => {
   const error = refusalOf(() => sequence([{ ends: 1.5, shade: 2 }] as never));
-  expect(error.faults.map(({ where }) => where)).toEqual(["stripes[0].colour", "stripes[0].ends", "stripes[0].shade"]);
+  expect(error.faults.map(({ path }) => path.at(-1))).toEqual(["colour", "ends", "shade"]);
+});
+
+test("every faulty stripe is told at once, and the message of very many stays short", () => {
+  const rows = [{ colour: "a", ends: 0 }, { colour: "b", ends: "3" }, { ends: 3 }, null, { colour: "c", ends: 2 }];
+  const { faults } = refusalOf(() => sequence(rows as never));
+  expect(faults.map(({ path, code }) => [...path.slice(1), code])).toEqual([
+    [0, "ends", "out-of-range"],
+    [1, "ends", "wrong-kind"],
+    [2, "colour", "missing"],
+    [3, "missing"],
+  ]);
+  const many = refusalOf(() => sequence(Array.from({ length: 10_000 }, () => ({ colour: "a", ends: 0 }))));
+  expect(many.faults).toHaveLength(10_000);
+  expect(many.message.split("\n")).toHaveLength(51);
+});
+
+test("what is refused comes back as data, and what is taken as the value", () => {
+  const refused = attempt(sequence, [{ colour: "a", ends: 0 }]);
+  expect(refused.ok ? null : refused.faults[0].params).toMatchObject({ atLeast: 1 });
+  const made = attempt(sequence, [{ colour: "a", ends: 3 }]);
+  expect(made.ok && made.value.ends).toBe(3);
+  expect(() => attempt(() => JSON.parse("{") as unknown)).toThrow(SyntaxError);
 });
 
 test("every stripe of a sequence, made or cut out, starts one end after those before it", () => {

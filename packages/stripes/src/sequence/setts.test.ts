@@ -66,7 +66,7 @@ test.each<[string, () => unknown, string]>([
     "does-not-fit",
   ],
   ["a sett without a word on its pivots", () => fullSett({ sett: written("K4 R4") } as never), "missing"],
-  ["pivots of another kind", () => fullSett({ sett: written("K4 R4"), pivots: "full" as never }), "out-of-range"],
+  ["pivots of another kind", () => fullSett({ sett: written("K4 R4"), pivots: "full" as never }), "unknown-word"],
   [
     "an odd pivot that would be halved",
     () => halfSett({ sett: written("K3 R4 Y6 R4"), pivots: "half count" }),

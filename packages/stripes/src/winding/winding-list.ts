@@ -1,14 +1,14 @@
-import { check, refuse } from "../refusal/check.js";
-import { someEnds, whole } from "../refusal/kinds.js";
+import { type Check, check, refuse } from "../refusal/check.js";
+import { listOf, someEnds, whole } from "../refusal/kinds.js";
 import { item } from "../sequence/item.js";
 import type { Sequence } from "../sequence/sequence.js";
 
 export interface WindingListInput<C> {
   readonly sequence: Sequence<C>;
-  /** Threads wound together, all of the stripe's colour. */
-  readonly threads: number;
-  /** A counting tie after every so many ends, counted from the first end of the sequence. */
-  readonly tieEvery: number;
+  /** Threads wound together, all of the stripe's colour or blend; a list says it for each stripe. */
+  readonly threads: number | readonly number[];
+  /** A counting tie after every so many ends, counted from the first end of the sequence; a list names those ends. */
+  readonly tieEvery: number | readonly number[];
 }
 
 export interface WoundStripe<C> {
@@ -41,10 +41,19 @@ export interface WoundStripe<C> {
  * windingList({ sequence: warp, threads: 2, tieEvery: 20 })[0].rounds // 6
  */
 export function windingList<C>(input: WindingListInput<C>): readonly WoundStripe<C>[] {
-  check("windingList", input, { sequence: someEnds, threads: whole(1), tieEvery: whole(1) });
-  const { sequence, threads, tieEvery } = input;
-  if (threads > sequence.ends) {
-    refuse("windingList", "out-of-range", "threads", {
+  check("windingList", input, { sequence: someEnds, threads: oneOrList, tieEvery: oneOrList });
+  const { sequence, tieEvery } = input;
+  const threadsOf = typeof input.threads === "number" ? sequence.runs.map(() => Number(input.threads)) : input.threads;
+  if (threadsOf.length !== sequence.runs.length) {
+    refuse("windingList", "out-of-range", ["threads"], {
+      expected: `a number for each of ${sequence.runs.length} stripes`,
+      received: threadsOf.length,
+      remedy: "Give one number for all stripes, or one for each.",
+    });
+  }
+  const { threads } = input;
+  if (typeof threads === "number" && threads > sequence.ends) {
+    refuse("windingList", "out-of-range", ["threads"], {
       expected: `at most the ${sequence.ends} ends of the sequence`,
       received: threads,
       remedy: "Wind fewer threads together.",
@@ -53,16 +62,15 @@ export function windingList<C>(input: WindingListInput<C>): readonly WoundStripe
   let passesBefore = 0;
   return sequence.runs.map(({ colour, ends }, index) => {
     const before = item(sequence.starts, index) - 1;
+    const threads = item(threadsOf, index);
     const passes = Math.ceil(ends / threads);
     passesBefore += passes;
     const endsAt = passesBefore % 2 === 0 ? "near peg" : "far peg";
     const dropForLastPass = passes * threads - ends;
-    const firstTie = before - (before % tieEvery) + tieEvery;
-    const ties = [];
-    for (let total = firstTie; total <= before + ends; total += tieEvery) {
+    const ties = tiedEnds(tieEvery, before, before + ends).map((total) => {
       const endOfStripe = total - before;
-      ties.push({ total, endOfStripe, pass: Math.ceil(endOfStripe / threads) });
-    }
+      return { total, endOfStripe, pass: Math.ceil(endOfStripe / threads) };
+    });
     const todo = [
       ...(dropForLastPass > 0 ? [`lay ${dropForLastPass} of ${threads} threads aside for the last pass`] : []),
       ...(endsAt === "far peg"
@@ -73,3 +81,13 @@ export function windingList<C>(input: WindingListInput<C>): readonly WoundStripe
     return { stripe: index + 1, colour, ends, ...counted, runningTotal: before + ends, ties, todo };
   });
 }
+
+/** The ends after which a tie stands, past one end and up to another. */
+function tiedEnds(tieEvery: WindingListInput<unknown>["tieEvery"], after: number, upTo: number): readonly number[] {
+  if (typeof tieEvery !== "number") return tieEvery.filter((end) => end > after && end <= upTo);
+  const ends: number[] = [];
+  for (let end = after - (after % tieEvery) + tieEvery; end <= upTo; end += tieEvery) ends.push(end);
+  return ends;
+}
+
+const oneOrList: Check = (value, where) => (Array.isArray(value) ? listOf(0, whole(1)) : whole(1))(value, where);

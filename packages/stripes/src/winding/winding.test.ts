@@ -233,7 +233,7 @@ test.each<[string, () => unknown, string]>([
     "does-not-fit",
   ],
   ["a step wider than a chain may be", () => chains({ sequence: warp, most: 3, cutAt: 4 }), "does-not-fit"],
-  ["a place to cut that is none", () => chains({ sequence: warp, most: 3, cutAt: "edges" as never }), "out-of-range"],
+  ["a place to cut that is none", () => chains({ sequence: warp, most: 3, cutAt: "edges" as never }), "unknown-word"],
   ["cutting after no ends", () => chains({ sequence: warp, most: 3, cutAt: 0 }), "out-of-range"],
   ["a chain of no ends", () => chains({ sequence: warp, most: 0, cutAt: 1 }), "out-of-range"],
   [
@@ -246,15 +246,15 @@ test.each<[string, () => unknown, string]>([
   [
     "tying in front while facing away from the knots",
     () => layingList({ ...laying, weaverFaces: "front of the loom" }),
-    "out-of-range",
+    "unknown-word",
   ],
   [
     "tying behind the heddles while facing away from them",
     () => layingList({ ...laying, tiedAt: "behind the heddles" }),
-    "out-of-range",
+    "unknown-word",
   ],
   ["laying no chains", () => layingList({ ...laying, chains: [] }), "empty"],
-  ["laying nothing at all", () => layingList(null as never), "wrong-kind"],
+  ["laying nothing at all", () => layingList(null as never), "missing"],
 ])("%s is refused", (_, call, code) => {
   expect(refusalOf(call).code).toBe(code);
 });
@@ -271,4 +271,37 @@ test.each<[string, () => unknown, string]>([
   ],
 ])("%s is refused in so many words", (_, call, sentence) => {
   expect(refusalOf(call).message).toBe(sentence);
+});
+
+test("chains end only where they may, as few and as equal as those ends allow", () => {
+  const cut = (most: number, cutAt: readonly number[]) =>
+    chains({ sequence: plain(60), most, cutAt }).map(({ lastEnd }) => lastEnd);
+  // 25² + 15² + 20² = 1250, and 10² + 30² + 20² = 1400.
+  expect(cut(30, [10, 25, 40, 60])).toEqual([25, 40, 60]);
+  expect(cut(35, [10, 25, 40, 60])).toEqual([25, 60]);
+  expect(refusalOf(() => cut(19, [20, 40, 60])).code).toBe("does-not-fit");
+  for (const places of [[20, 40], [40, 20, 60], [0, 60], []]) expect(() => cut(60, places)).toThrow();
+  fc.assert(
+    fc.property(fc.uniqueArray(fc.integer({ min: 1, max: 59 }), { maxLength: 9 }), upTo(40), (places, more) => {
+      const cutAt = [...places.sort((a, b) => a - b), 60];
+      const most = Math.max(...cutAt.map((place, index) => place - (cutAt[index - 1] ?? 0))) + more;
+      const made = chains({ sequence: plain(60), most, cutAt }).map(({ sequence: { ends } }) => ends);
+      expect([made.length, made.reduce((sum, ends) => sum + ends * ends, 0)]).toEqual(best([0, ...cutAt], most));
+    }),
+  );
+});
+test("each stripe is wound with its own number of threads, and ties stand at the ends named", () => {
+  const warp = sequence([
+    { colour: "oat", ends: 5 },
+    { colour: "plum, plum, pink", ends: 9 },
+  ]);
+  const [oat, blend] = windingList({ sequence: warp, threads: [2, 3], tieEvery: [5, 8, 14] });
+  expect(oat).toMatchObject({ passes: 3, dropForLastPass: 1, ties: [{ total: 5, endOfStripe: 5, pass: 3 }] });
+  expect(blend).toMatchObject({ passes: 3, rounds: 1, dropForLastPass: 0, endsAt: "near peg" });
+  expect(blend?.ties.map(({ total, pass }) => [total, pass])).toEqual([
+    [8, 1],
+    [14, 3],
+  ]);
+  expect(refusalOf(() => windingList({ sequence: warp, threads: [2], tieEvery: 5 })).path).toEqual(["threads"]);
+  expect(refusalOf(() => windingList({ sequence: warp, threads: [2, 0], tieEvery: 5 })).code).toBe("out-of-range");
 });

@@ -74,7 +74,7 @@ export function check<I, D extends string>(
   claim: Claim<D>,
 ): Verdict {
   const worked = run(declarationOf("check", calculation), input);
-  const judged = judgedBy(worked, claim);
+  const judged = judgedBy("check", worked, claim);
   const { claimed, decimals, step, asked, tolerance, exact, unitVerdict, rounded } = judged;
   const scene = sceneOf(worked, judged.unit);
   const [own, width] = [exact.toNumber(), step.toNumber()];

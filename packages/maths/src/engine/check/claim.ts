@@ -2,7 +2,8 @@ import { decimalFrom } from "../numbers.js";
 import type { Decimal } from "../numbers.js";
 import { described, isUnit } from "../quantity/index.js";
 import type { Unit } from "../quantity/index.js";
-import { QuantityError } from "../refusal.js";
+import { inPlace, QuantityError } from "../refusal.js";
+import type { Place } from "../refusal.js";
 
 /** An answer as somebody wrote it: its digits count. */
 export interface Claim<D extends string> {
@@ -21,23 +22,23 @@ export interface Claim<D extends string> {
 }
 
 /** How far off a claim may be; null where none is named. */
-export function readTolerance(where: string, within: unknown): Decimal | null {
+export function readTolerance(where: Place, within: unknown): Decimal | null {
   if (within === undefined) return null;
   const tolerance = decimalFrom(within);
   if (tolerance?.gte(0) === true) return tolerance;
   const expected = "a number of zero or more";
   const remedy = "It is counted in the unit of the claim; leave it out to judge by the digits written.";
-  throw new QuantityError({ code: "not-a-number", where, expected, received: described(within), remedy });
+  throw new QuantityError({ code: "not-a-number", ...inPlace(where), expected, received: described(within), remedy });
 }
 
 /** The decimals asked for; null where none are. */
-export function readDecimals(where: string, decimals: unknown): number | null {
+export function readDecimals(where: Place, decimals: unknown): number | null {
   if (decimals === undefined) return null;
   if (Number.isSafeInteger(decimals) && (decimals as number) >= 0 && (decimals as number) <= 12)
     return decimals as number;
   throw new QuantityError({
     code: "not-whole",
-    where,
+    ...inPlace(where),
     expected: "a whole number from 0 to 12",
     received: described(decimals),
     remedy: "",
@@ -49,11 +50,17 @@ export type UnitVerdict =
   "as asked" | "another of its kind" | "none wanted" | "of another kind" | "missing" | "not wanted";
 
 /** Judges the unit of a claim; what is no unit at all is refused. */
-export function unitVerdict(where: string, own: Unit<string> | null, claimed: unknown): UnitVerdict {
+export function unitVerdict(where: Place, own: Unit<string> | null, claimed: unknown): UnitVerdict {
   if (claimed === null) return own === null ? "none wanted" : "missing";
   if (!isUnit(claimed)) {
     const remedy = "Units are values you import, such as yards; write unit: null for a plain number.";
-    throw new QuantityError({ code: "unknown-unit", where, expected: "a unit", received: described(claimed), remedy });
+    throw new QuantityError({
+      code: "unknown-unit",
+      ...inPlace(where),
+      expected: "a unit",
+      received: described(claimed),
+      remedy,
+    });
   }
   if (own === null) return "not wanted";
   if (claimed.dimension !== own.dimension) return "of another kind";

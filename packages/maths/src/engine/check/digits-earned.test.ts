@@ -54,7 +54,7 @@ describe("the digits an answer has earned", () => {
 
   it("are not told where what was measured is no single number of the input", () => {
     const earned = (written: object): unknown => digitsEarned(warpLength, napkins, written);
-    expect(() => earned({ hem: "1" })).toThrow("digitsEarned(…, written): expected single numbers among pieces,");
+    expect(() => earned({ hem: "1" })).toThrow("digitsEarned({ hem }): expected single numbers among pieces,");
     const fold = { counts: [cottonCount(40), cottonCount(80)] };
     expect(() => digitsEarned(foldedCount, fold, { counts: "40" })).toThrow("single numbers among counts");
   });

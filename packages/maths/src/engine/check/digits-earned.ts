@@ -2,8 +2,8 @@ import { decimalText } from "../numbers.js";
 import { declarationOf, run } from "../formula/index.js";
 import type { Calculation } from "../formula/index.js";
 import { described } from "../quantity/index.js";
-import { QuantityError } from "../refusal.js";
-import { inWords } from "../working/index.js";
+import { inPlace, QuantityError } from "../refusal.js";
+import type { Place } from "../refusal.js";
 import { answerOf } from "./hand.js";
 import { sceneOf } from "./reasons.js";
 import { readWritten } from "./written.js";
@@ -21,15 +21,16 @@ export interface DigitsEarned {
 
 /** An input passed over without a word would leave the answer more digits than it has earned. */
 function refuse(name: string, inputs: readonly string[]): never {
-  const [where, expected] = ["digitsEarned(…, written)", `single numbers among ${inputs.join(", ")}`];
-  throw new QuantityError({ code: "unknown-field", where, expected, received: described(name), remedy: "" });
+  const place = { function: "digitsEarned", path: [name] };
+  const expected = `single numbers among ${inputs.join(", ")}`;
+  throw new QuantityError({ code: "unknown-field", ...place, expected, received: described(name), remedy: "" });
 }
 
 /** A figure that is not the input rounded belongs to another question. */
-function refuseFigure(where: string, text: string, own: string): never {
+function refuseFigure(where: Place, text: string, own: string): never {
   throw new QuantityError({
     code: "out-of-range",
-    where,
+    ...inPlace(where),
     expected: `${own} as it was written`,
     received: described(text),
     remedy: "",
@@ -60,7 +61,7 @@ export function digitsEarned<I>(
     const read = inputs.get(name);
     const own = values.get(name);
     if (read === undefined || !("value" in read) || typeof own !== "number") return refuse(name, [...inputs.keys()]);
-    const where = `the figure for ${inWords(name)}`;
+    const where: Place = ["digitsEarned", name];
     const figure = readWritten(where, text, read.what === "quantity" ? read.unit : null);
     const off = read.value.minus(figure.value).abs();
     if (off.gt(figure.step.div(2))) return refuseFigure(where, text, decimalText(read.value));

@@ -16,8 +16,9 @@ import { lineScene, lineWeights } from "./line-scene.js";
 function refuseOthers(figures: object, lines: readonly string[]): void {
   const other = Object.keys(figures).find((name) => !lines.includes(name));
   if (other === undefined) return;
-  const [where, expected] = ["firstWrongLine(…, figures)", `only ${lines.join(", ")}`];
-  throw new QuantityError({ code: "unknown-field", where, expected, received: described(other), remedy: "" });
+  const place = { function: "firstWrongLine", path: [other] };
+  const expected = `only ${lines.join(", ")}`;
+  throw new QuantityError({ code: "unknown-field", ...place, expected, received: described(other), remedy: "" });
 }
 
 /**

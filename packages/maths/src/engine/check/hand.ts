@@ -51,6 +51,7 @@ const EACH = {
   roundUp: (x: number): number => Math.ceil(x - NEAR),
   roundDown: (x: number): number => Math.floor(x + NEAR),
   nearest: (x: number): number => Math.floor(x + 0.5 + NEAR),
+  orNothing: (x: number): number => (x < 0 ? 0 : x),
 } as const;
 
 const APPLY = {

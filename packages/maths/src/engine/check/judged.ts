@@ -29,11 +29,12 @@ export interface Judged {
 
 /** The unit a claim is judged in, and how a number of the formula's counting is turned into it. */
 export function inUnitOf(
+  caller: string,
   worked: Run,
   claimUnit: Unit<string> | null,
 ): Pick<Judged, "unit" | "unitVerdict" | "toClaim" | "exact"> {
   const { declared, frame, unit: own } = worked;
-  const verdict = unitVerdict(`check(${declared.name}, …, { unit })`, own, claimUnit);
+  const verdict = unitVerdict([caller, "unit"], own, claimUnit);
   const unit = verdict === "as asked" || verdict === "another of its kind" ? claimUnit : own;
   const toClaim = (value: Decimal): Decimal => {
     if (own === null || unit === null) return value;
@@ -45,13 +46,12 @@ export function inUnitOf(
 }
 
 /** Reads a claim against a formula that has been worked through. */
-export function judgedBy(worked: Run, claim: Claim<string>): Judged {
+export function judgedBy(caller: string, worked: Run, claim: Claim<string>): Judged {
   const { written, unit: claimUnit, within, base, decimals: wanted, locale } = Object(claim) as Claim<string>;
-  const call = `check(${worked.declared.name}, …`;
-  const tolerance = readTolerance(`${call}, { within })`, within);
-  const asked = readDecimals(`${call}, { decimals })`, wanted);
-  const own = inUnitOf(worked, claimUnit);
-  const { value, decimals, step, unit: unitWritten } = readWritten("your answer", written, own.unit, locale);
+  const tolerance = readTolerance([caller, "within"], within);
+  const asked = readDecimals([caller, "decimals"], wanted);
+  const own = inUnitOf(caller, worked, claimUnit);
+  const { value, decimals, step, unit: unitWritten } = readWritten([caller, "written"], written, own.unit, locale);
   const rounded = (one: Decimal): Decimal => one.div(step).toDecimalPlaces(0, Decimal.ROUND_HALF_UP).times(step);
   const claimed = kept(value);
   return { ...own, claimed, decimals, step, asked, tolerance, base, unitWritten, rounded };

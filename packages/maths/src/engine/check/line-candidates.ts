@@ -1,6 +1,5 @@
 import type { Decimal } from "../numbers.js";
 import type { Run } from "../formula/index.js";
-import { inWords } from "../working/index.js";
 import type { LineOptions, WrittenLine } from "./judged-line.js";
 import { countingsOf } from "./line-units.js";
 import type { Counting } from "./line-units.js";
@@ -24,7 +23,7 @@ export function candidatesOf(
   const [text, own] = typeof figure === "string" ? [figure, undefined] : figure;
   const countings = countingsOf(worked, name, options.unit ?? null, own);
   return countings.flatMap((counting): Candidate[] => {
-    const { value, step, unit } = readWritten(`the line ${inWords(name)}`, text, counting.unit, options.locale);
+    const { value, step, unit } = readWritten(["firstWrongLine", name], text, counting.unit, options.locale);
     return [{ counting, claimed: value, step, hasUnit: unit !== "none" || own !== undefined }];
   });
 }

@@ -17,7 +17,7 @@ export function listReasons(scene: Scene): readonly Reason[] {
   const lists = [...inputs].flatMap(([own, read]) =>
     read.what === "list" ? [{ own, read, size: read.members.length }] : [],
   );
-  const size = lists[0]?.size ?? 0;
+  const size = Math.max(0, ...lists.map((list) => list.size));
   if (size < 2) return [];
   const reasons: Reason[] = [];
   const put = (key: string, says: string, next: Hand, share = 1): void => {

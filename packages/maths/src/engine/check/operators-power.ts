@@ -73,6 +73,9 @@ export function powerReasons(scene: Scene, place: Place): readonly Reason[] {
       ),
     ];
   }
+  if (hand.op === "orNothing") {
+    return [made("less than nothing", "counts less than nothing", hand.of, "rounding")];
+  }
   return [];
 }
 

@@ -22,9 +22,14 @@ const LONGEST = 120;
 const SUM = /^\s*(.*?)\s*=\s*(\d{1,20}(?:[.,]\d{1,20})?)\s*\D*$/u;
 const TERM = /([+\-−×x*·÷:/]?)\s*(\d{1,20}(?:[.,]\d{1,20})?)\s*%?/gu;
 
-function refuse(given: unknown): never {
+function refuse(at: number, given: unknown): never {
   throw new QuantityError({
-    ...{ code: "unreadable", where: "a step of the working", expected: "a sum and what it gives, as 8 × 23 = 184" },
+    ...{
+      code: "unreadable",
+      function: "checkSteps",
+      path: ["steps", at],
+      expected: "a sum and what it gives, as 8 × 23 = 184",
+    },
     ...{ received: described(given), remedy: "" },
   });
 }
@@ -49,12 +54,12 @@ function judgedSteps(run: Run, steps: readonly string[]): readonly OwnStep[] {
   const scene = sceneOf(run, run.unit);
   const figures = scene.places.flatMap(({ hand, line }) => {
     const prefixes =
-      hand.op === "product" ? hand.parts.map((_, at) => joined("product", hand.parts.slice(0, at + 1))) : [hand];
+      hand.op === "product" ? hand.parts.map((_, last) => joined("product", hand.parts.slice(0, last + 1))) : [hand];
     return prefixes.map((one) => ({ line, value: amountOf(one, scene.values, scene.known) }));
   });
-  return steps.map((written) => {
-    if (typeof written !== "string" || written.length > LONGEST) return refuse(written);
-    const [, sum = "", digits = ""] = SUM.exec(written) ?? refuse(written);
+  return steps.map((written, at) => {
+    if (typeof written !== "string" || written.length > LONGEST) return refuse(at, written);
+    const [, sum = "", digits = ""] = SUM.exec(written) ?? refuse(at, written);
     const claimed = Number(digits.replace(",", "."));
     const half = 0.5 * 10 ** -(digits.split(/[.,]/u)[1]?.length ?? 0);
     const own = comesTo(sum);

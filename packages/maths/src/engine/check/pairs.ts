@@ -69,7 +69,7 @@ export function checkPairs<I, D extends string>(
   claim: Claim<D>,
 ): FoundPairs {
   const worked = run(declarationOf("checkPairs", calculation), input);
-  const judged = judgedBy(worked, claim);
+  const judged = judgedBy("checkPairs", worked, claim);
   const [exact, step] = [judged.exact.toNumber(), judged.step.toNumber()];
   const scene = sceneOf(worked, judged.unit);
   const target = cellOf(judged.claimed.toNumber(), step);

@@ -2,7 +2,8 @@ import { isCalled } from "./unit-words.js";
 import { Decimal } from "../numbers.js";
 import { described } from "../quantity/index.js";
 import type { Unit } from "../quantity/index.js";
-import { QuantityError } from "../refusal.js";
+import { inPlace, QuantityError } from "../refusal.js";
+import type { Place } from "../refusal.js";
 import { SIBLINGS } from "./sibling-units.js";
 
 /** A number as a pupil writes it: its digits count. */
@@ -30,9 +31,9 @@ const VULGAR: Readonly<Record<string, string>> = {
 };
 const PIECE = /^(?:(\d{1,30}) )?(\d{1,6})\/(\d{1,6})|^(\d{0,30})(?:\.(\d{0,30}))?/u;
 
-function refuse(where: string, given: unknown): never {
+function refuse(where: Place, given: unknown): never {
   throw new QuantityError({
-    ...{ code: "unreadable", where, expected: "a number as it was written", received: described(given) },
+    ...{ code: "unreadable", ...inPlace(where), expected: "a number as it was written", received: described(given) },
     remedy: 'Write it in figures, as text, for the digits count: "7.10", "7,1", "252 1/4", "7 yd 1 ft".',
   });
 }
@@ -94,7 +95,7 @@ function pieceOf(text: string): Piece | null {
 }
 
 /** Reads a number, with a fraction, a decimal comma, or units behind it; what is no number is refused. */
-export function readWritten(where: string, given: unknown, unit: Unit<string> | null, locale?: string): Written {
+export function readWritten(where: Place, given: unknown, unit: Unit<string> | null, locale?: string): Written {
   if (typeof given !== "string" || given.length > LONGEST) return refuse(where, given);
   let rest = plain(given, locale);
   const minus = /^[-−]/u.test(rest);

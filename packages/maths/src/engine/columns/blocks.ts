@@ -81,6 +81,9 @@ const UNARY: Readonly<Record<Exclude<Unary, "Σ">, (out: Block, a: Block, rows: 
   roundDown: (out, a, rows) => {
     for (let i = 0; i < rows; i++) out[i] = Math.floor(onWhole(a[i]!));
   },
+  orNothing: (out, a, rows) => {
+    for (let i = 0; i < rows; i++) out[i] = a[i]! < 0 ? 0 : a[i]!;
+  },
   nearest: (out, a, rows) => {
     for (let i = 0; i < rows; i++) out[i] = Math.floor(onWhole(2 * a[i]!) / 2 + 0.5);
   },

@@ -1,7 +1,8 @@
 import { described } from "../quantity/index.js";
 import type { Unit } from "../quantity/index.js";
-import { QuantityError } from "../refusal.js";
-import type { RefusalCode } from "../refusal.js";
+import { inPlace, QuantityError } from "../refusal.js";
+import type { Place, RefusalCode } from "../refusal.js";
+import { limitsOf } from "../formula/index.js";
 import type { Input, Range } from "../formula/index.js";
 import type { Node } from "./blocks.js";
 
@@ -13,7 +14,7 @@ interface Bounds {
 
 /** Where the numbers of one column come from, block by block. */
 export interface Source extends Bounds {
-  readonly where: string;
+  readonly where: Place;
   readonly input: Input<unknown>;
   readonly own: Float64Array;
   /** The numbers of the block now worked on: a view of a typed column, or `own` filled from any other. */
@@ -22,7 +23,7 @@ export interface Source extends Bounds {
 
 /** What a formula, or a line of it that has a least value, comes to. */
 export interface Outcome extends Bounds {
-  readonly where: string;
+  readonly where: Place;
   readonly noun: string;
   readonly root: Node;
 }
@@ -54,9 +55,12 @@ export function checkGiven(
       ? "not-whole"
       : "out-of-range"
     : "not-a-number";
-  const expected = wholes ? `a whole number of ${input.noun}` : `${input.noun} within its range`;
-  const place = `${where}[${String(start + at)}]`;
-  throw new QuantityError({ code, where: place, expected, received: described(x), remedy: input.meaning });
+  const expected = wholes
+    ? `a whole number of ${input.noun} within its range (${input.meaning})`
+    : `${input.noun} within its range (${input.meaning})`;
+  const place: Place = [...where, start + at];
+  const [received, params] = [described(x), limitsOf(input)];
+  throw new QuantityError({ code, ...inPlace(place), expected, received, remedy: "", params });
 }
 
 /** What doubles leave over beside a bound. */
@@ -77,7 +81,7 @@ export function checkOutcome({ where, noun, least, tooLarge }: Outcome, block: F
     else {
       throw new QuantityError({
         code: "no-answer",
-        where: `${where}[${String(start + row)}]`,
+        ...inPlace([...where, start + row]),
         expected: `${noun} within its range`,
         received: described(x),
         remedy: "The numbers of this row together give no such thing: look at each of them once more.",

@@ -1,3 +1,4 @@
+import type { FaultPath, Place } from "../refusal.js";
 import type { Quantity, Unit } from "../quantity/index.js";
 import { anything, declarationOf, plainTree, writtenOut } from "../formula/index.js";
 import type { Calculation, Declared, Input, Range, Tree } from "../formula/index.js";
@@ -41,7 +42,7 @@ export function forColumns<I, D extends string>(
 ): (columns: Columns<I>) => LabelledColumn {
   const declared = declarationOf("forColumns", calculation);
   const byField = units as Readonly<Record<string, Unit<string> | undefined>>;
-  const where = (field: string): string => `forColumns(${declared.name}, { ${field} })`;
+  const where = (field: string): Place => ["forColumns", ...placeOf(field)];
   const tree = plainTree(declared, "forColumns", byField, unit);
   const label = `${inWords(declared.name)} (${unit?.symbol ?? declared.result.noun})`;
   const held = heldLines(declared, byField);
@@ -55,7 +56,7 @@ export function forColumns<I, D extends string>(
       return source === undefined ? { constant: Number.NaN } : { fill: () => source.block };
     };
     const outcome = (of: Tree, noun: string, range: Range, own: Unit<string> | null): Outcome => {
-      const place = { where: `forColumns(${declared.name}, …)`, noun, ...boundsOf(range, own) };
+      const place = { where: ["forColumns"] as const, noun, ...boundsOf(range, own) };
       return { ...place, root: nodeOf(writtenOut(of, sizes), leaf) };
     };
     const { noun, range } = declared.result;
@@ -76,11 +77,17 @@ function fieldOf(name: string): string {
   return name.replace(/\[\d+\]$/u, "");
 }
 
+/** `counts[1]` as a path: counts, 1. */
+function placeOf(name: string): FaultPath {
+  const [, field = name, at] = /^(.*)\[(\d+)\]$/u.exec(name) ?? [];
+  return at === undefined ? [field] : [field, Number(at)];
+}
+
 function sourceOf(
   name: string,
   inputs: Readonly<Record<string, Input<unknown>>>,
   units: Readonly<Record<string, Unit<string> | undefined>>,
-  where: (field: string) => string,
+  where: (field: string) => Place,
 ): Source {
   const declared = inputs[fieldOf(name)];
   const input = declared?.member ?? declared;

@@ -1,5 +1,6 @@
 import { described } from "../quantity/index.js";
-import { QuantityError } from "../refusal.js";
+import { inPlace, missingOr, QuantityError } from "../refusal.js";
+import type { Place } from "../refusal.js";
 import type { Input } from "../formula/index.js";
 
 /** A typed array of numbers; those of big integers are none. */
@@ -24,9 +25,9 @@ export interface Given {
   readonly rows: number;
 }
 
-function refuse(where: string, expected: string, received: unknown): never {
-  const code = received === undefined ? "missing" : "wrong-kind";
-  throw new QuantityError({ code, where, expected, received: described(received), remedy: "" });
+function refuse(where: Place, expected: string, received: unknown): never {
+  const code = missingOr(received, "wrong-kind");
+  throw new QuantityError({ code, ...inPlace(where), expected, received: described(received), remedy: "" });
 }
 
 export function isNumberArray(column: unknown): column is NumberArray {
@@ -41,17 +42,19 @@ function isColumn(column: unknown): column is Column {
 function flattened(
   inputs: Readonly<Record<string, Input<unknown>>>,
   given: Readonly<Record<string, unknown>>,
-  where: (field: string) => string,
+  where: (field: string) => Place,
 ): {
   readonly named: readonly (readonly [name: string, column: unknown])[];
   readonly sizes: ReadonlyMap<string, number>;
 } {
   const sizes = new Map<string, number>();
-  const named = Object.entries(inputs).flatMap(([field, { what }]): (readonly [string, unknown])[] => {
+  const named = Object.entries(inputs).flatMap(([field, { what, mayBeEmpty }]): (readonly [string, unknown])[] => {
     const one = given[field];
     if (what === "unit") return [];
     if (what !== "list") return [[field, one]];
-    if (!Array.isArray(one) || one.length === 0) return refuse(where(field), "a list of columns, one or more", one);
+    if (!Array.isArray(one) || (one.length === 0 && !mayBeEmpty)) {
+      return refuse(where(field), mayBeEmpty ? "a list of columns" : "a list of columns, one or more", one);
+    }
     sizes.set(field, one.length);
     return one.map((member: unknown, at) => [`${field}[${String(at)}]`, member] as const);
   });
@@ -62,13 +65,21 @@ function flattened(
 export function readColumns(
   inputs: Readonly<Record<string, Input<unknown>>>,
   given: Readonly<Record<string, unknown>>,
-  where: (field: string) => string,
+  where: (field: string) => Place,
 ): Given {
   if (typeof (given as unknown) !== "object" || (given as unknown) === null) {
     refuse(where("columns"), "an object with a column for each input", given);
   }
   for (const field of Object.keys(given)) {
-    if (!Object.hasOwn(inputs, field)) refuse(where(field), `only ${Object.keys(inputs).join(", ")}`, given[field]);
+    if (Object.hasOwn(inputs, field)) continue;
+    const [candidates, received] = [Object.keys(inputs), described(given[field])];
+    const remedy = "Leave the field out, or correct its name.";
+    const expected = `only ${candidates.join(", ")}`;
+    throw new QuantityError({
+      code: "unknown-field",
+      ...inPlace(where(field)),
+      ...{ expected, received, remedy, params: { candidates } },
+    });
   }
   const { named, sizes } = flattened(inputs, given, where);
   const columns = new Map<string, Column>();

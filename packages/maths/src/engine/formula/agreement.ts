@@ -1,8 +1,9 @@
-import type { Fault } from "../refusal.js";
+import { inPlace } from "../refusal.js";
+import type { Place, Refusal } from "../refusal.js";
 import type { Read } from "./read.js";
 
 /** Lists that go together, as all of a formula do, have one length; a longer one would lose members unseen. */
-export function unevenLists(name: string, read: ReadonlyMap<string, Read>): readonly Fault[] {
+export function unevenLists(place: Place, read: ReadonlyMap<string, Read>): readonly Refusal[] {
   const lists = [...read].flatMap(([field, one]) =>
     one.what === "list" ? [[field, one.members.length] as const] : [],
   );
@@ -12,7 +13,7 @@ export function unevenLists(name: string, read: ReadonlyMap<string, Read>): read
     .filter(([, length]) => length !== first[1])
     .map(([field, length]) => ({
       code: "wrong-kind",
-      where: `${name}({ ${field} })`,
+      ...inPlace([...place, field]),
       expected: `a list of ${String(first[1])}, one for each of ${first[0]}`,
       received: `a list of ${String(length)}`,
       remedy: "Give the lists in the same order.",
@@ -20,7 +21,7 @@ export function unevenLists(name: string, read: ReadonlyMap<string, Read>): read
 }
 
 /** The money of one sum is of one currency. */
-export function mixedCurrencies(name: string, read: ReadonlyMap<string, Read>): readonly Fault[] {
+export function mixedCurrencies(place: Place, read: ReadonlyMap<string, Read>): readonly Refusal[] {
   const moneys = [...read].flatMap(([field, one]) =>
     (one.what === "list" ? one.members : [one]).flatMap((member) =>
       member.what === "quantity" && member.unit.dimension === "money" ? [[field, member.unit.name] as const] : [],
@@ -30,8 +31,7 @@ export function mixedCurrencies(name: string, read: ReadonlyMap<string, Read>): 
   const other = moneys.find(([, currency]) => currency !== first?.[1]);
   if (first === undefined || other === undefined) return [];
   const remedy = "Change it to one currency first, at the rate of your day.";
-  const where = `${name}({ ${other[0]} })`;
-  return [
-    { code: "wrong-kind", where, expected: `money in ${first[1]}, as in ${first[0]}`, received: other[1], remedy },
-  ];
+  const expected = `money in ${first[1]}, as in ${first[0]}`;
+  const at = inPlace([...place, other[0]]);
+  return [{ code: "wrong-kind", ...at, expected, received: other[1], remedy, params: { kind: "money" } }];
 }

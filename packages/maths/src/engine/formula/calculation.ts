@@ -1,6 +1,6 @@
 import { described, makeQuantity } from "../quantity/index.js";
-import { QuantityError } from "../refusal.js";
-import type { Calculation, Declaration, Declared } from "./declaration.js";
+import { inPlace, QuantityError } from "../refusal.js";
+import type { AnyCalculation, Calculation, Declaration, Declared } from "./declaration.js";
 import { parseLines } from "./parse.js";
 import { run } from "./run.js";
 
@@ -11,11 +11,21 @@ export function declarationOf(caller: string, calculation: unknown): Declared {
   if (declared !== undefined) return declared;
   throw new QuantityError({
     code: "wrong-kind",
-    where: `${caller}(calculation)`,
+    ...inPlace([caller, "calculation"]),
     expected: "a calculation of the handbook",
     received: described(calculation),
     remedy: "Hand over the calculation itself, for example warpLength, without calling it.",
   });
+}
+
+/**
+ * Whether this is a calculation of the handbook, or one that `solveFor` made.
+ *
+ * @param candidate anything
+ * @example isCalculation(42) // false
+ */
+export function isCalculation<T>(candidate: T): candidate is AnyCalculation & T {
+  return typeof candidate === "function" && Object.hasOwn(candidate, "declaration");
 }
 
 /** Frozen with all that hangs on it: a program that changed a declaration would change every later answer. */

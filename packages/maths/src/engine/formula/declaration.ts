@@ -1,4 +1,4 @@
-import type { Unit } from "../quantity/index.js";
+import type { Quantity, Unit } from "../quantity/index.js";
 import type { Input } from "./input.js";
 import type { Line } from "./tree.js";
 
@@ -55,6 +55,9 @@ export interface Calculation<I, R> {
   (input: I): R;
   readonly declaration: Declared;
 }
+
+/** A calculation that any input can be handed to: it refuses what does not fit when it is called, not before. */
+export type AnyCalculation = Calculation<Readonly<Record<string, unknown>>, Quantity<string> | number>;
 
 /** A calculation behind a report, to be explained on demand. */
 export interface ReportStep<I> {

@@ -19,9 +19,23 @@ function both(a: Value, b: Value, apply: (a: Decimal, b: Decimal) => Decimal): V
   return isList(b) ? b.map((y) => apply(a, y)) : apply(a, b);
 }
 
+const constants = /* @__PURE__ */ new WeakMap<Tree, Decimal>();
+
+/** A number of a formula, read once. */
+function constant(tree: Tree & { readonly op: "number" }): Decimal {
+  let value = constants.get(tree);
+  if (value === undefined) constants.set(tree, (value = new Decimal(tree.text)));
+  return value;
+}
+
+/** What is there of an amount: nothing where it would be less. */
+function orNothing(x: Decimal): Decimal {
+  return x.isNegative() ? new Decimal(0) : x;
+}
+
 /** The value of a tree; lists go through it member by member until Σ adds them. */
 export function valueOf(tree: Tree, known: ReadonlyMap<string, Value>, nearness: string): Value {
-  if (tree.op === "number") return new Decimal(tree.text);
+  if (tree.op === "number") return constant(tree);
   if (tree.op === "name") {
     const value = known.get(tree.name);
     if (value === undefined) throw new ReferenceError(`the formula has no ${tree.name}`);
@@ -33,7 +47,10 @@ export function valueOf(tree: Tree, known: ReadonlyMap<string, Value>, nearness:
   const { op } = tree;
   const inside = valueOf(tree.of, known, nearness);
   if (op === "Σ") return isList(inside) ? inside.reduce((total, x) => total.plus(x), new Decimal(0)) : inside;
-  const each = (x: Decimal): Decimal => (op === "√" ? x.sqrt() : rounded(x, op, nearness));
+  const each = (x: Decimal): Decimal => {
+    if (op === "orNothing") return orNothing(x);
+    return op === "√" ? x.sqrt() : rounded(x, op, nearness);
+  };
   return isList(inside) ? inside.map(each) : each(inside);
 }
 
@@ -54,7 +71,8 @@ export function stepsOf(
   const steps: Step[] = [];
   for (const { name, tree } of lines) {
     const value = valueOf(tree, known, nearness);
-    if (!(isList(value) ? value : [value]).every((x) => x.isFinite())) return { steps, failed: name };
+    const finite = isList(value) ? value.every((x) => x.isFinite()) : value.isFinite();
+    if (!finite) return { steps, failed: name };
     known.set(name, value);
     steps.push({ name, tree, value });
   }

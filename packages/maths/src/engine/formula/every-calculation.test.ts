@@ -79,7 +79,7 @@ describe.each(calculations)("%s", (_name, calculation) => {
           return;
         }
         const unit = typeof answer === "number" ? null : unitOf(answer as Quantity<string>);
-        const { units, columns } = plainRow(input);
+        const { units, columns } = plainRow(input, declaration);
         const column = forColumns(calculation as never, units, unit)(columns);
         const exact = unit === null ? (answer as number) : (answer as Quantity<string>).in(unit);
         // No warp has ten million ends; past them a residue of doubles and a true fraction look alike to the guard.
@@ -95,14 +95,16 @@ describe.each(calculations)("%s", (_name, calculation) => {
       const without = Object.fromEntries(Object.entries(sample).filter(([name]) => name !== field));
       expect(refusalOf(() => calculation(without))).toMatchObject({
         code: "missing",
-        where: `${declaration.name}({ ${field} })`,
+        function: declaration.name,
+        path: [field],
         received: "nothing",
       });
-      const bad: unknown[] = [null, "3", {}, [], true, Number.NaN, Number.POSITIVE_INFINITY, -1, () => 3, Symbol("x")];
+      const bad: unknown[] = [null, "3", {}, true, Number.NaN, Number.POSITIVE_INFINITY, -1, () => 3, Symbol("x")];
+      if (!input.mayBeEmpty) bad.push([]);
       if (input.what === "whole") bad.push(2.5, 2 ** 60);
       for (const value of bad) {
         const refusal = refusalOf(() => calculation({ ...sample, [field]: value }));
-        expect(refusal.where).toContain(field);
+        expect(refusal.path[0]).toBe(field);
         expect(refusal.expected.length * refusal.received.length).toBeGreaterThan(0);
       }
     }
@@ -163,10 +165,19 @@ describe("a formula", () => {
   it("is what the printers, the check, the cells and the columns ask for: anything else is refused", () => {
     for (const none of [undefined, null, {}, "warpLength", () => 3]) {
       const given = none as never;
-      expect(refusalOf(() => explain(given, {})).where).toBe("explain(calculation)");
-      expect(refusalOf(() => check(given, {}, { written: "1", unit: null })).where).toBe("check(calculation)");
-      expect(refusalOf(() => spreadsheetFormula(given, {}, null)).where).toBe("spreadsheetFormula(calculation)");
-      expect(refusalOf(() => forColumns(given, {}, null)).where).toBe("forColumns(calculation)");
+      expect(refusalOf(() => explain(given, {}))).toMatchObject({ function: "explain", path: ["calculation"] });
+      expect(refusalOf(() => check(given, {}, { written: "1", unit: null }))).toMatchObject({
+        function: "check",
+        path: ["calculation"],
+      });
+      expect(refusalOf(() => spreadsheetFormula(given, {}, null))).toMatchObject({
+        function: "spreadsheetFormula",
+        path: ["calculation"],
+      });
+      expect(refusalOf(() => forColumns(given, {}, null))).toMatchObject({
+        function: "forColumns",
+        path: ["calculation"],
+      });
     }
   });
 

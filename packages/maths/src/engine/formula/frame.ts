@@ -1,6 +1,6 @@
 import { Decimal } from "../numbers.js";
-import { powersOf } from "../quantity/index.js";
-import type { Unit } from "../quantity/index.js";
+import { factorOf, powersOf, timesFactor } from "../quantity/index.js";
+import type { Factor, Unit } from "../quantity/index.js";
 import type { Read } from "./read.js";
 
 /** The units a formula is worked in, so that its numbers are those a hand calculation meets. */
@@ -13,13 +13,14 @@ export interface Frame {
 
 type Fraction = readonly [over: Decimal, under: Decimal];
 
-function unitsIn(read: Read): readonly Unit<string>[] {
-  if (read.what === "list") return read.members.flatMap(unitsIn);
-  return "unit" in read ? [read.unit] : [];
+function isPart(unit: Unit<string>): boolean {
+  const [length, mass] = powersOf(unit.dimension);
+  return length !== 0 || mass !== 0;
 }
 
-function isCompound(unit: Unit<string>): boolean {
-  return unit.of !== null;
+function unitsIn(read: Read): readonly Unit<string>[] {
+  if (read.what === "list") return read.members.flatMap(unitsIn);
+  return "unit" in read && isPart(read.unit) ? [read.unit] : [];
 }
 
 /** The unit of the first length, or first mass, that the inputs bring. */
@@ -31,13 +32,31 @@ function firstOf(units: readonly Unit<string>[], part: "length" | "mass"): Unit<
   return null;
 }
 
+const NO_UNIT = Object.freeze({});
+const frames = /* @__PURE__ */ new WeakMap<object, WeakMap<object, WeakMap<object, Frame>>>();
+
+function inner<V extends object>(map: WeakMap<object, V>, unit: Unit<string> | null, make: () => V): V {
+  const key = unit ?? NO_UNIT;
+  let value = map.get(key);
+  if (value === undefined) map.set(key, (value = make()));
+  return value;
+}
+
+/** One frame for the same units, so that what is worked out for it once can be kept. */
+function shared(length: Unit<string> | null, mass: Unit<string> | null, only: Unit<string> | null): Frame {
+  const byMass = inner(frames, length, () => new WeakMap<object, WeakMap<object, Frame>>());
+  const byOnly = inner(byMass, mass, () => new WeakMap<object, Frame>());
+  return inner(byOnly, only, () => Object.freeze({ length, mass, only }));
+}
+
 /** Chooses the units of work from the inputs as read. */
 export function frameOf(inputs: ReadonlyMap<string, Read>, resultDimension: string): Frame {
-  const units = [...inputs.values()].flatMap(unitsIn).filter(({ dimension }) => powersOf(dimension).some(Boolean));
+  const units: Unit<string>[] = [];
+  for (const read of inputs.values()) units.push(...unitsIn(read));
   const [first] = units;
   const alone = first !== undefined && units.every(({ dimension }) => dimension === first.dimension);
-  const only = alone && isCompound(first) && resultDimension === first.dimension ? first : null;
-  return { length: firstOf(units, "length"), mass: firstOf(units, "mass"), only };
+  const only = alone && first.of !== null && resultDimension === first.dimension ? first : null;
+  return shared(firstOf(units, "length"), firstOf(units, "mass"), only);
 }
 
 /** The exact size of a dimension's unit of work. */
@@ -69,14 +88,30 @@ export function factorInto(frame: Frame, unit: Unit<string>): Fraction {
   return [over.times(d), under.times(n)];
 }
 
+interface Factors {
+  readonly into: Factor;
+  readonly outOf: Factor;
+}
+
+const factors = /* @__PURE__ */ new WeakMap<Frame, WeakMap<Unit<string>, Factors>>();
+
+function factorsOf(frame: Frame, unit: Unit<string>): Factors {
+  let known = factors.get(frame);
+  if (known === undefined) factors.set(frame, (known = new WeakMap()));
+  let both = known.get(unit);
+  if (both === undefined) {
+    const [over, under] = factorInto(frame, unit);
+    known.set(unit, (both = { into: factorOf(over, under), outOf: factorOf(under, over) }));
+  }
+  return both;
+}
+
 /** An amount of a unit, in the frame. */
 export function intoFrame(frame: Frame, value: Decimal, unit: Unit<string>): Decimal {
-  const [over, under] = factorInto(frame, unit);
-  return value.times(over).div(under);
+  return timesFactor(value, factorsOf(frame, unit).into);
 }
 
 /** A number of the frame, in a unit. */
 export function outOfFrame(frame: Frame, value: Decimal, unit: Unit<string>): Decimal {
-  const [over, under] = factorInto(frame, unit);
-  return value.times(under).div(over);
+  return timesFactor(value, factorsOf(frame, unit).outOf);
 }

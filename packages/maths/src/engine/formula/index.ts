@@ -1,5 +1,5 @@
-export { calculation, declarationOf } from "./calculation.js";
-export type { Calculation, Declared, ReportStep, Source } from "./declaration.js";
+export { calculation, declarationOf, isCalculation } from "./calculation.js";
+export type { AnyCalculation, Calculation, Declared, ReportStep, Source } from "./declaration.js";
 export { dimensionsOf } from "./dimensions.js";
 export type { Powers } from "./dimensions.js";
 export { stepsOf } from "./evaluate.js";
@@ -13,7 +13,9 @@ export {
   drawn,
   listOf,
   loss,
+  noneOrMore,
   oneOf,
+  partsToo,
   plainNumber,
   positive,
   positiveEither,
@@ -27,6 +29,7 @@ export { parseLines, parseTree } from "./parse.js";
 export { plainFormula, plainTree, scaled } from "./plain-tree.js";
 export { readInputs } from "./read.js";
 export type { Read } from "./read.js";
+export { limitsOf } from "./wanted.js";
 export { countsInUnit, run } from "./run.js";
 export type { Run } from "./run.js";
 export { folded, formulaStyle, namesIn, treeText, withNames, writtenOut } from "./tree.js";

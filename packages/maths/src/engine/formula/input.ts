@@ -19,10 +19,16 @@ export interface Input<T> {
   /** As a sentence wants it: "a length", "pieces". */
   readonly noun: string;
   readonly meaning: string;
+  /** Something that may stand there, as one writes it in a program: "inches(21)". */
+  readonly example: string;
   readonly range: Range;
   readonly member: Input<unknown> | null;
   /** What a sum for a class puts here: what was given, or one of these numbers; left out where sizes near the given one do. */
   readonly draw?: "as given" | readonly number[];
+  /** Set where a number counts things, and is no coefficient of a rule. */
+  readonly isCount?: true;
+  /** Set where a list may have no members. */
+  readonly mayBeEmpty?: true;
   readonly type?: T | undefined;
 }
 
@@ -31,23 +37,27 @@ export const anything: Range = { atLeast: null, above: null, below: null };
 const plain = { dimension: "number", member: null } as const;
 
 /** A quantity above zero. */
-export function positive<Q extends Quantity<string>>({ dimension, noun }: Kind<Q>, meaning: string): Input<Q> {
-  return { what: "quantity", dimension, noun, meaning, range: { ...anything, above: 0 }, member: null };
+export function positive<Q extends Quantity<string>>({ dimension, noun, example }: Kind<Q>, meaning: string): Input<Q> {
+  return { what: "quantity", dimension, noun, meaning, example, range: { ...anything, above: 0 }, member: null };
 }
 
 /** A quantity of zero or more. */
-export function atLeastZero<Q extends Quantity<string>>({ dimension, noun }: Kind<Q>, meaning: string): Input<Q> {
-  return { what: "quantity", dimension, noun, meaning, range: { ...anything, atLeast: 0 }, member: null };
+export function atLeastZero<Q extends Quantity<string>>(
+  { dimension, noun, example }: Kind<Q>,
+  meaning: string,
+): Input<Q> {
+  return { what: "quantity", dimension, noun, meaning, example, range: { ...anything, atLeast: 0 }, member: null };
 }
 
 /** A percentage of what was there before, less than all of it. */
 export function loss(meaning: string): Input<Quantity<"loss">> {
-  const noun = "a percentage lost";
+  const [noun, example] = ["a percentage lost", "percentLost(10)"];
   return {
     what: "quantity",
     dimension: "loss",
     noun,
     meaning,
+    example,
     range: { ...anything, atLeast: 0, below: 1 },
     member: null,
   };
@@ -55,8 +65,16 @@ export function loss(meaning: string): Input<Quantity<"loss">> {
 
 /** A percentage added to what is there. */
 export function added(meaning: string): Input<Quantity<"addition">> {
-  const noun = "a percentage added";
-  return { what: "quantity", dimension: "addition", noun, meaning, range: { ...anything, atLeast: 0 }, member: null };
+  const [noun, example] = ["a percentage added", "percentAdded(6)"];
+  return {
+    what: "quantity",
+    dimension: "addition",
+    noun,
+    meaning,
+    example,
+    range: { ...anything, atLeast: 0 },
+    member: null,
+  };
 }
 
 /** A percentage of a whole, more than nothing and no more than all of it. */
@@ -67,8 +85,16 @@ export function share(meaning: string): Input<Quantity<"share">> {
 
 /** A percentage of something else, which may be more than all of it. */
 export function proportionOf(meaning: string): Input<Quantity<"share">> {
-  const noun = "a share in percent";
-  return { what: "quantity", dimension: "share", noun, meaning, range: { ...anything, above: 0 }, member: null };
+  const [noun, example] = ["a share in percent", "percentOf(80)"];
+  return {
+    what: "quantity",
+    dimension: "share",
+    noun,
+    meaning,
+    example,
+    range: { ...anything, above: 0 },
+    member: null,
+  };
 }
 
 /** A whole number of things; the noun is theirs. */
@@ -77,12 +103,22 @@ export function whole(
   meaning: string,
   bounds: { readonly atLeast: number; readonly atMost?: number },
 ): Input<number> {
-  return { ...plain, what: "whole", noun, meaning, range: { ...anything, ...bounds } };
+  const example = String(Math.min(bounds.atMost ?? 8, Math.max(bounds.atLeast, 8)));
+  return { ...plain, what: "whole", noun, meaning, example, range: { ...anything, ...bounds } };
 }
 
 /** A plain number above zero, its unit in its name: for rules of thumb whose dimensions do not balance. */
 export function plainNumber(noun: string, meaning: string): Input<number> {
-  return { ...plain, what: "number", noun, meaning, range: { ...anything, above: 0 } };
+  return { ...plain, what: "number", noun, meaning, example: "12.5", range: { ...anything, above: 0 } };
+}
+
+/** A number of things, of which one may be there in part: one and a half cones. */
+export function partsToo(
+  noun: string,
+  meaning: string,
+  bounds: { readonly atLeast: number } | null = null,
+): Input<number> {
+  return { ...plainNumber(noun, meaning), ...(bounds && { range: { ...anything, ...bounds } }), isCount: true };
 }
 
 /** A quantity above zero of either of two kinds. */
@@ -98,17 +134,27 @@ export function positiveEither<A extends Quantity<string>, B extends Quantity<st
 /** One of a few words. */
 export function oneOf<W extends string>(words: readonly W[], meaning: string): Input<W> {
   const noun = words.map((word) => `"${word}"`).join(" or ");
-  return { ...plain, what: "word", noun, meaning, range: anything, words };
+  const example = `"${words[0] ?? ""}"`;
+  return { ...plain, what: "word", noun, meaning, example, range: anything, words };
 }
 
 /** One or more of the same kind. */
 export function listOf<T>(member: Input<T>): Input<readonly T[]> {
-  return { ...member, what: "list", member } as Input<readonly T[]>;
+  return { ...member, what: "list", example: `[${member.example}]`, member } as Input<readonly T[]>;
+}
+
+/** Any number of the same kind, or none: their sum is then nothing. */
+export function noneOrMore<T>(member: Input<T>): Input<readonly T[]> {
+  return { ...listOf(member), mayBeEmpty: true };
 }
 
 /** A unit the answer is wanted in. */
-export function unitFor<D extends string>({ dimension, noun }: Kind<Quantity<D>>, meaning: string): Input<Unit<D>> {
-  return { what: "unit", dimension, noun: `a unit for ${noun}`, meaning, range: anything, member: null };
+export function unitFor<D extends string>(
+  { dimension, noun, example: amount }: Kind<Quantity<D>>,
+  meaning: string,
+): Input<Unit<D>> {
+  const example = amount.slice(0, amount.lastIndexOf("("));
+  return { what: "unit", dimension, noun: `a unit for ${noun}`, meaning, example, range: anything, member: null };
 }
 
 /** An input that a sum for a class leaves as given, as the named constant of a rule, or takes from a list. */

@@ -1,7 +1,7 @@
 import type { Line, Operator, Tree, Unary } from "./tree.js";
 
 const TOKEN = /\s*(?:(\d+(?:\.\d+)?)|([A-Za-z][A-Za-z0-9]*(?:\.[a-z]+)?)|([+−×÷√Σ()]))/uy;
-const FUNCTIONS: readonly string[] = ["roundUp", "roundDown", "nearest"];
+const FUNCTIONS: readonly string[] = ["roundUp", "roundDown", "nearest", "orNothing"];
 
 /** Splits one right-hand side; a stray character is a fault of our own source, never of a user. */
 function tokensOf(text: string): string[] {
@@ -17,7 +17,7 @@ function tokensOf(text: string): string[] {
   return tokens;
 }
 
-/** Reads one expression: sums of products of signed parts, brackets, √, Σ and the named roundings. */
+/** Reads one expression: sums of products of signed parts, brackets, √, Σ, the named roundings and orNothing. */
 export function parseTree(text: string): Tree {
   const tokens = tokensOf(text);
   let at = 0;

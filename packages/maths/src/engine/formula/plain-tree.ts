@@ -1,7 +1,8 @@
 import { Decimal, decimalText } from "../numbers.js";
 import { described, isUnit, requireSameDimension } from "../quantity/index.js";
 import type { Unit } from "../quantity/index.js";
-import { QuantityError } from "../refusal.js";
+import { inPlace, missingOr, QuantityError } from "../refusal.js";
+import type { Place } from "../refusal.js";
 import type { Declared } from "./declaration.js";
 import { factorInto, frameOf, intoFrame } from "./frame.js";
 import type { Frame } from "./frame.js";
@@ -25,29 +26,37 @@ export function scaled(tree: Tree, fraction: Fraction): Tree {
   return under.eq(1) ? times : { op: "÷", left: times, right: { op: "number", text: decimalText(under) } };
 }
 
-function unitNeeded(where: string, dimension: string, given: unknown): Unit<string> {
+function unitNeeded(where: Place, dimension: string, given: unknown): Unit<string> {
   if (isUnit(given) && given.dimension === dimension) return given;
   throw new QuantityError({
-    code: isUnit(given) ? "wrong-kind" : given === undefined ? "missing" : "unknown-unit",
-    where,
+    code: isUnit(given) ? "wrong-kind" : missingOr(given, "unknown-unit"),
+    ...inPlace(where),
     expected: `a unit of ${dimension}`,
     received: described(given),
     remedy: "Every column and cell names the unit its numbers are in.",
+    params: { kind: dimension },
   });
 }
 
-function refuseUnit(where: string, given: unknown): never {
+function refuseUnit(where: Place, given: unknown): never {
   const remedy = "Plain numbers stand in this column or cell: leave the unit out.";
-  throw new QuantityError({ code: "wrong-kind", where, expected: "no unit", received: described(given), remedy });
+  throw new QuantityError({
+    code: "wrong-kind",
+    ...inPlace(where),
+    expected: "no unit",
+    received: described(given),
+    remedy,
+  });
 }
 
 function refuseUnknown({ name, inputs }: Declared, caller: string, field: string, given: unknown): never {
   throw new QuantityError({
     code: "unknown-field",
-    where: `${caller}(${name}, { ${field} })`,
+    ...inPlace([caller, field]),
     expected: `only ${Object.keys(inputs).join(", ")}`,
     received: described(given),
     remedy: "Leave the field out, or correct its name.",
+    params: { calculation: name, candidates: Object.keys(inputs) },
   });
 }
 
@@ -80,10 +89,10 @@ export function plainFormula(
   for (const [field, { dimension, what, member }] of Object.entries(declared.inputs)) {
     const needsUnit = what === "quantity" || what === "unit" || member?.what === "quantity";
     if (!needsUnit) {
-      if (given[field] !== undefined) refuseUnit(`${caller}(${declared.name}, { ${field} })`, given[field]);
+      if (given[field] !== undefined) refuseUnit([caller, field], given[field]);
       continue;
     }
-    const unit = unitNeeded(`${caller}(${declared.name}, { ${field} })`, dimension, given[field]);
+    const unit = unitNeeded([caller, field], dimension, given[field]);
     reads.set(field, what === "unit" ? { what, unit } : { what: "quantity", value: new Decimal(1), unit });
   }
   const frame = frameOf(reads, declared.result.dimension);
@@ -111,14 +120,14 @@ function answerFraction(
   wanted: Unit<string> | null,
 ): Fraction | null {
   if (declared.result.what !== "quantity") return null;
-  const result = unitNeeded(`${caller}(…, unit)`, declared.result.dimension, wanted);
+  const result = unitNeeded([caller, "unit"], declared.result.dimension, wanted);
   const asked = typeof declared.resultIn === "string" ? reads.get(declared.resultIn) : undefined;
   let fraction: Fraction;
   if (!countsInUnit(declared) || asked?.what !== "unit") {
     const [over, under] = factorInto(frame, result);
     fraction = [under, over];
   } else {
-    requireSameDimension(asked.unit, result, `${caller}(…, unit)`);
+    requireSameDimension(asked.unit, result, [caller, "unit"]);
     const [n, d] = [asked.unit.scale, result.scale];
     fraction = [new Decimal(n[0]).times(d[1]), new Decimal(n[1]).times(d[0])];
   }

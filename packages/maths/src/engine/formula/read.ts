@@ -1,10 +1,13 @@
-import { Decimal, decimalFrom } from "../numbers.js";
-import { described, genuineUnit, isUnit } from "../quantity/index.js";
+import { decimalFrom } from "../numbers.js";
+import type { Decimal } from "../numbers.js";
+import { decimalOf, described, genuineUnit, isUnit } from "../quantity/index.js";
 import type { Quantity, Unit } from "../quantity/index.js";
-import { QuantityError } from "../refusal.js";
-import type { Fault } from "../refusal.js";
+import { inPlace, QuantityError } from "../refusal.js";
+import type { Place, Refusal } from "../refusal.js";
 import { mixedCurrencies, unevenLists } from "./agreement.js";
-import type { Input, Range } from "./input.js";
+import type { Input } from "./input.js";
+import { outside } from "./outside.js";
+import { limitsOf, remedyFor, wanted } from "./wanted.js";
 
 /** An input as read: quantities keep their unit. */
 export type Read =
@@ -14,118 +17,116 @@ export type Read =
   | { readonly what: "word"; readonly word: string }
   | { readonly what: "list"; readonly members: readonly Read[] };
 
-/** The first thing wrong with a number for a range, in words; null when it lies inside. */
-export function outside(value: Decimal, { atLeast, above, below, atMost }: Range, percent: boolean): string | null {
-  const bound = (limit: number): string => (percent ? `${String(limit * 100)} %` : String(limit));
-  if (atLeast !== null && value.lt(atLeast)) return `${bound(atLeast)} or more`;
-  if (above !== null && value.lte(above)) return `more than ${bound(above)}`;
-  if (below !== null && value.gte(below)) return `less than ${bound(below)}`;
-  if (atMost !== undefined && value.gt(atMost)) return `no more than ${bound(atMost)}`;
-  return null;
-}
+/** Refuses one input: the code, the range in words where that is what is wrong, and another remedy where there is one. */
+type Refuse = (code: Refusal["code"], range?: string, remedy?: string) => null;
 
-const REMEDIES: Readonly<Record<string, string>> = {
-  loss: "Write percentLost(10): a percentage lost, of what was there before.",
-  share: "Write percentOf(80): a percentage of a whole.",
-  addition: "Write percentAdded(6): a percentage of what it is added to.",
-};
-
-/** What an input wants, in words; a range stands before the meaning. */
-function wanted({ what, noun, meaning, member }: Input<unknown>, range = ""): string {
-  if (member !== null) return `a list of at least one, each ${wanted(member)}`;
-  if (what === "number") return `a number (${noun}, ${meaning})${range}`;
-  return `${what === "whole" ? "a whole number of " : ""}${noun}${range} (${meaning})`;
-}
-
-function readQuantity(where: string, input: Input<unknown>, given: unknown, faults: Fault[]): Read | null {
+function readQuantity(input: Input<unknown>, given: unknown, refuse: Refuse): Read | null {
   const unit = genuineUnit(given);
-  const fault = (code: Fault["code"], remedy: string, range = ""): null => {
-    faults.push({ code, where, expected: wanted(input, range), received: described(given), remedy });
-    return null;
-  };
   if (unit === null) {
     const copied = typeof given === "object" && given !== null && "dimension" in given && "value" in given;
-    if (copied) return fault("copied-quantity", "A copy is only data: read it back with quantityFrom(data, [units]).");
-    const remedy = REMEDIES[input.dimension] ?? "Make it with a unit you import, for example inches(21).";
-    return fault(given === undefined ? "missing" : "wrong-kind", remedy);
+    if (!copied) return refuse("wrong-kind");
+    return refuse("copied-quantity", "", "A copy is only data: read it back with quantityFrom(data, [units]).");
   }
-  if (unit.dimension !== input.dimension && unit.dimension !== input.orDimension)
-    return fault("wrong-kind", REMEDIES[input.dimension] ?? "");
-  const value = new Decimal((given as Quantity<string>).value);
-  const percent = unit.symbol === "%";
-  const wrong = outside(value.times(unit.scale[0]).div(unit.scale[1]), input.range, percent);
-  return wrong === null ? { what: "quantity", value, unit } : fault("out-of-range", "", ` of ${wrong}`);
+  if (unit.dimension !== input.dimension && unit.dimension !== input.orDimension) return refuse("wrong-kind");
+  const value = decimalOf(given as Quantity<string>);
+  const wrong = outside(value, unit, input.range, unit.symbol === "%");
+  return wrong === null ? { what: "quantity", value, unit } : refuse("out-of-range", ` of ${wrong}`, "");
 }
 
-function readNumber(where: string, input: Input<unknown>, given: unknown, faults: Fault[]): Read | null {
-  const value = typeof given === "number" ? decimalFrom(given) : null;
-  const fault = (code: Fault["code"], range = ""): null => {
-    faults.push({ code, where, expected: wanted(input, range), received: described(given), remedy: "" });
+function readNumber({ what, range }: Input<unknown>, given: unknown, refuse: Refuse): Read | null {
+  if (typeof given !== "number") return refuse("wrong-kind");
+  if (!Number.isFinite(given)) return refuse("not-a-number");
+  if (what === "whole" && !Number.isInteger(given)) return refuse("not-whole");
+  const value = decimalFrom(given);
+  const most = what === "whole" ? Number.MAX_SAFE_INTEGER : 1e60;
+  if (value === null || Math.abs(given) > most) return refuse("out-of-range", `, no more than ${String(most)}`, "");
+  const wrong = outside(value, null, range, false);
+  return wrong === null ? { what: "number", value } : refuse("out-of-range", `, ${wrong}`, "");
+}
+
+function readUnit({ dimension }: Input<unknown>, given: unknown, refuse: Refuse): Read | null {
+  if (isUnit(given) && given.dimension === dimension) return { what: "unit", unit: given };
+  return refuse(isUnit(given) ? "wrong-kind" : "unknown-unit");
+}
+
+function readOne(place: Place, input: Input<unknown>, given: unknown, faults: Refusal[]): Read | null {
+  const refuse: Refuse = (code, range = "", remedy = remedyFor(input)) => {
+    const [expected, received] = [wanted(input, range), described(given)];
+    faults.push({ code, ...inPlace(place), expected, received, remedy, params: limitsOf(input) });
     return null;
   };
-  if (given === undefined) return fault("missing");
-  if (value === null) return fault("not-a-number");
-  if (input.what === "whole" && !Number.isSafeInteger(given)) return fault("not-whole");
-  const wrong = outside(value, input.range, false);
-  return wrong === null ? { what: "number", value } : fault("out-of-range", `, ${wrong}`);
-}
-
-function readOne(where: string, input: Input<unknown>, given: unknown, faults: Fault[]): Read | null {
-  if (input.what === "quantity") return readQuantity(where, input, given, faults);
-  if (input.what === "whole" || input.what === "number") return readNumber(where, input, given, faults);
+  if (given === undefined || given === null) return refuse("missing");
+  if (input.what === "quantity") return readQuantity(input, given, refuse);
+  if (input.what === "whole" || input.what === "number") return readNumber(input, given, refuse);
+  if (input.what === "unit") return readUnit(input, given, refuse);
   if (input.what === "word") {
     if (typeof given === "string" && input.words?.includes(given) === true) return { what: "word", word: given };
-    const code = given === undefined ? "missing" : "wrong-kind";
-    faults.push({ code, where, expected: wanted(input), received: described(given), remedy: "" });
-    return null;
+    return refuse(typeof given === "string" ? "unknown-word" : "wrong-kind");
   }
-  if (input.what === "unit") {
-    if (isUnit(given) && given.dimension === input.dimension) return { what: "unit", unit: given };
-    const code = given === undefined ? "missing" : isUnit(given) ? "wrong-kind" : "unknown-unit";
-    const remedy = "Units are values you import, not text.";
-    faults.push({ code, where, expected: wanted(input), received: described(given), remedy });
-    return null;
-  }
-  const { member } = input;
-  if (member === null || !Array.isArray(given) || given.length === 0) {
-    const code = given === undefined ? "missing" : Array.isArray(given) ? "empty" : "wrong-kind";
-    faults.push({ code, where, expected: wanted(input), received: described(given), remedy: "" });
-    return null;
-  }
-  const members = Array.from(given, (one: unknown, at) => readOne(`${where}[${String(at)}]`, member, one, faults));
+  const { member, mayBeEmpty = false } = input;
+  if (member === null || !Array.isArray(given)) return refuse("wrong-kind");
+  if (given.length === 0 && !mayBeEmpty) return refuse("empty");
+  const members = Array.from(given, (one: unknown, at) => readOne([...place, at], member, one, faults));
   const fitting = members.filter((one) => one !== null);
   return fitting.length === members.length ? { what: "list", members: fitting } : null;
 }
 
-/** Reads every input or refuses all that is wrong in one error. */
+/** What is so of the inputs of a formula whatever is given for them. */
+interface Fields {
+  readonly each: readonly (readonly [field: string, input: Input<unknown>])[];
+  /** Whether there are lists to go together, and money to be of one currency. */
+  readonly hasLists: boolean;
+  readonly hasMoney: boolean;
+  /** Whether a plain number stands among them, with a residue of doubles in it. */
+  readonly hasPlain: boolean;
+}
+
+const known = /* @__PURE__ */ new WeakMap<object, Fields>();
+
+/** Worked out once. */
+export function fieldsOf(inputs: Readonly<Record<string, Input<unknown>>>): Fields {
+  let fields = known.get(inputs);
+  if (fields === undefined) {
+    const each = Object.entries(inputs);
+    const hasLists = each.some(([, { what }]) => what === "list");
+    const hasMoney = each.some(([, input]) => input.dimension === "money" || input.orDimension === "money");
+    const hasPlain = each.some(([, { what }]) => what === "number");
+    known.set(inputs, (fields = { each, hasLists, hasMoney, hasPlain }));
+  }
+  return fields;
+}
+
+/** Reads every input or refuses all that is wrong in one error; the place is the function's, or that of a part of its input. */
 export function readInputs(
-  name: string,
+  of: string | Place,
   inputs: Readonly<Record<string, Input<unknown>>>,
   given: unknown,
   lists: "apart" | "together" = "apart",
 ): ReadonlyMap<string, Read> {
-  const faults: Fault[] = [];
+  const place: Place = typeof of === "string" ? [of] : of;
+  const faults: Refusal[] = [];
   const read = new Map<string, Read>();
   const isRecord = typeof given === "object" && given !== null && !Array.isArray(given);
   const record = (isRecord ? given : {}) as Readonly<Record<string, unknown>>;
-  for (const [field, input] of Object.entries(inputs)) {
-    const own = Object.hasOwn(record, field) ? record[field] : undefined;
-    const one = readOne(`${name}({ ${field} })`, input, own, faults);
+  const { each, hasLists, hasMoney } = fieldsOf(inputs);
+  for (const [field, input] of each) {
+    const one = readOne([...place, field], input, Object.hasOwn(record, field) ? record[field] : undefined, faults);
     if (one !== null) read.set(field, one);
   }
   for (const field of Object.keys(record)) {
-    if (Object.hasOwn(inputs, field)) continue;
-    const expected = `only ${Object.keys(inputs).join(", ")}`;
+    if (read.has(field) || Object.hasOwn(inputs, field)) continue;
+    const candidates = Object.keys(inputs);
     faults.push({
       code: "unknown-field",
-      where: `${name}({ ${described(field).slice(10, -1)} })`,
-      expected,
+      ...inPlace([...place, field]),
+      expected: `only ${candidates.join(", ")}`,
       received: described(record[field]),
       remedy: "Leave the field out, or correct its name.",
+      params: { candidates },
     });
   }
-  if (lists === "together") faults.push(...unevenLists(name, read));
-  faults.push(...mixedCurrencies(name, read));
+  if (hasLists && lists === "together") faults.push(...unevenLists(place, read));
+  if (hasMoney) faults.push(...mixedCurrencies(place, read));
   const [first, ...others] = faults;
   if (first !== undefined) throw new QuantityError(first, ...others);
   return read;

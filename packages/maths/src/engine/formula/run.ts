@@ -1,13 +1,15 @@
 import { Decimal, EXACT_STEP, kept, onStep, PLAIN_STEP } from "../numbers.js";
 import { powersOf } from "../quantity/index.js";
 import type { Unit } from "../quantity/index.js";
-import { QuantityError } from "../refusal.js";
+import { inPlace, QuantityError } from "../refusal.js";
+import type { Place } from "../refusal.js";
 import type { Declared } from "./declaration.js";
 import { stepsOf } from "./evaluate.js";
 import type { Step, Value } from "./evaluate.js";
 import { frameOf, intoFrame, outOfFrame } from "./frame.js";
 import type { Frame } from "./frame.js";
-import { outside, readInputs } from "./read.js";
+import { outside } from "./outside.js";
+import { fieldsOf, readInputs } from "./read.js";
 import type { Read } from "./read.js";
 
 /** One formula worked through once: the answer and its working are both read from this. */
@@ -72,17 +74,27 @@ export function countsInUnit({ resultIn, inputs }: Declared): boolean {
 }
 
 function refuse({ name, result }: Declared, expected: string, received: string): never {
-  const where = `${name}(…)`;
+  const where: Place = [name];
   const remedy = "These inputs together give no such thing: look at each of them once more.";
-  throw new QuantityError({ code: "no-answer", where, expected: `${expected} ${result.noun}`, received, remedy });
+  throw new QuantityError({
+    code: "no-answer",
+    ...inPlace(where),
+    expected: `${expected} ${result.noun}`,
+    received,
+    remedy,
+  });
 }
 
 /** A residue of division at a bound of the result is on the bound. */
 function settled(declared: Declared, value: Decimal, nearness: string): Decimal {
-  const whole = onStep(value, nearness);
   const { atLeast, above, below, atMost } = declared.result.range;
-  const bounds = [atLeast, above, below, atMost];
-  return whole !== null && bounds.includes(whole.toNumber()) ? whole : kept(value);
+  for (const bound of [atLeast, above, below, atMost ?? null]) {
+    // One or more is not near zero, the bound of nearly every result.
+    if (bound === null || (bound === 0 && value.e >= 0)) continue;
+    const whole = onStep(value, nearness);
+    if (whole?.eq(bound) === true) return whole;
+  }
+  return kept(value);
 }
 
 /** Works a formula through. */
@@ -90,16 +102,15 @@ export function run(declared: Declared, given: unknown): Run {
   const inputs = readInputs(declared.name, declared.inputs, given, "together");
   const frame = frameOf(inputs, declared.result.dimension);
   const values = valuesIn(frame, inputs);
-  const plain = Object.values(declared.inputs).some(({ what }) => what === "number");
-  const nearness = plain ? PLAIN_STEP : EXACT_STEP;
+  const nearness = fieldsOf(declared.inputs).hasPlain ? PLAIN_STEP : EXACT_STEP;
   const { steps, failed } = stepsOf(declared.lines, values, nearness);
   const last = steps.at(-1)?.value;
   if (failed !== null || last === undefined || Array.isArray(last)) {
     return refuse(declared, "a finite value for", `nothing at the line ${failed ?? "asked for"}`);
   }
-  for (const { name, value } of steps) {
-    const least = declared.atLeast[name];
-    if (least !== undefined && !Array.isArray(value) && (value as Decimal).lt(least)) {
+  for (const [name, least] of Object.entries(declared.atLeast)) {
+    const value = steps.find((step) => step.name === name)?.value;
+    if (value instanceof Decimal && value.lt(least)) {
       return refuse(declared, `${name} of ${String(least)} or more for`, String(value));
     }
   }
@@ -111,8 +122,7 @@ export function run(declared: Declared, given: unknown): Run {
     nearness,
   );
   const percent = powersOf(declared.result.dimension).every((power) => power === 0) && unit !== null;
-  const measured = unit === null ? value : value.times(unit.scale[0]).div(unit.scale[1]);
-  const wrong = outside(measured, declared.result.range, percent);
+  const wrong = outside(value, unit, declared.result.range, percent);
   if (wrong !== null) return refuse(declared, wrong, value.toSignificantDigits(10).toString());
   return { declared, inputs, frame, values, nearness, steps, value, unit };
 }

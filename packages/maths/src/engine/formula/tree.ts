@@ -8,7 +8,7 @@ export type Tree =
   | { readonly op: Unary; readonly of: Tree };
 
 export type Operator = "+" | "−" | "×" | "÷";
-export type Unary = "√" | "Σ" | Rounding;
+export type Unary = "√" | "Σ" | "orNothing" | Rounding;
 
 /** One line of a formula: a name and what it is. */
 export interface Line {
@@ -37,7 +37,8 @@ export function writtenOut(tree: Tree, sizes: ReadonlyMap<string, number>): Tree
   if (!("of" in tree)) return { ...tree, left: writtenOut(tree.left, sizes), right: writtenOut(tree.right, sizes) };
   if (tree.op !== "Σ") return { ...tree, of: writtenOut(tree.of, sizes) };
   const lists = namesIn(tree.of).filter((name) => sizes.has(name));
-  const most = Math.max(1, ...lists.map((name) => sizes.get(name) ?? 1));
+  const most = Math.max(lists.length === 0 ? 1 : 0, ...lists.map((name) => sizes.get(name) ?? 1));
+  if (most === 0) return { op: "number", text: "0" };
   const members = Array.from({ length: most }, (_, at) =>
     withNames(tree.of, (name) => (sizes.has(name) ? { op: "name", name: `${name}[${String(at)}]` } : null)),
   );

@@ -1,8 +1,10 @@
 import { Decimal, decimalFrom, kept } from "../numbers.js";
 import type { Decimal as DecimalNumber } from "../numbers.js";
 import { QuantityError } from "../refusal.js";
+import type { Place } from "../refusal.js";
 import { described } from "./described.js";
-import { decimalIn, makeQuantity, requireSameDimension, unitOf } from "./quantity.js";
+import { requireSameDimension } from "./genuine.js";
+import { decimalIn, decimalOf, makeQuantity, ownUnit } from "./quantity.js";
 import type { Quantity } from "./quantity.js";
 import type { Unit } from "./unit.js";
 
@@ -13,12 +15,12 @@ const RESIDUE = "1e-30";
 function inFirstUnit(
   a: Quantity<string>,
   b: Quantity<string>,
-  where: string,
+  where: Place,
 ): readonly [Unit<string>, DecimalNumber, DecimalNumber] {
-  const unit = unitOf(a, where);
-  const other = unitOf(b, where);
+  const unit = ownUnit(a, where);
+  const other = ownUnit(b, where);
   requireSameDimension(unit, other, where);
-  return [unit, new Decimal(a.value), kept(decimalIn(b, other, unit))];
+  return [unit, decimalOf(a), unit === other ? decimalOf(b) : kept(decimalIn(b, other, unit))];
 }
 
 /**
@@ -30,8 +32,8 @@ function inFirstUnit(
  * @example inUnit(inches(36), yards).value // "1"
  */
 export function inUnit<D extends string>(quantity: Quantity<D>, unit: Unit<D>): Quantity<D> {
-  const own = unitOf(quantity, "inUnit({ quantity })");
-  requireSameDimension(own, unit, "inUnit({ unit })");
+  const own = ownUnit(quantity, ["inUnit", "quantity"]);
+  requireSameDimension(own, unit, ["inUnit", "unit"]);
   return makeQuantity(unit, kept(decimalIn(quantity, own, unit)));
 }
 
@@ -44,9 +46,9 @@ export function inUnit<D extends string>(quantity: Quantity<D>, unit: Unit<D>): 
  * @example sum(feet(2), inches(6)).value // "2.5"
  */
 export function sum<D extends string>(first: Quantity<D>, ...others: readonly NoInfer<Quantity<D>>[]): Quantity<D> {
-  const unit = unitOf(first, "sum({ first })") as Unit<D>;
-  let total = new Decimal(first.value);
-  for (const other of others) total = total.plus(inFirstUnit(first, other, "sum({ others })")[2]);
+  const unit = ownUnit(first, ["sum", "first"]) as Unit<D>;
+  let total = decimalOf(first);
+  for (const other of others) total = total.plus(inFirstUnit(first, other, ["sum", "others"])[2]);
   return makeQuantity(unit, total);
 }
 
@@ -59,7 +61,7 @@ export function sum<D extends string>(first: Quantity<D>, ...others: readonly No
  * @example difference(inches(30), inches(12)).value // "18"
  */
 export function difference<D extends string>(from: Quantity<D>, taken: NoInfer<Quantity<D>>): Quantity<D> {
-  const [unit, a, b] = inFirstUnit(from, taken, "difference({ from, taken })");
+  const [unit, a, b] = inFirstUnit(from, taken, ["difference", "taken"]);
   return makeQuantity(unit as Unit<D>, a.minus(b));
 }
 
@@ -72,18 +74,19 @@ export function difference<D extends string>(from: Quantity<D>, taken: NoInfer<Q
  * @example times(inches("10.5"), 6).value // "63"
  */
 export function times<D extends string>(quantity: Quantity<D>, factor: number | string): Quantity<D> {
-  const unit = unitOf(quantity, "times({ quantity })") as Unit<D>;
+  const unit = ownUnit(quantity, ["times", "quantity"]) as Unit<D>;
   const by = decimalFrom(factor);
   if (by === null) {
     throw new QuantityError({
       code: "not-a-number",
-      where: "times({ factor })",
+      function: "times",
+      path: ["factor"],
       expected: "a finite number",
       received: described(factor),
       remedy: "Two quantities are not multiplied here: use a calculation of the handbook.",
     });
   }
-  return makeQuantity(unit, new Decimal(quantity.value).times(by));
+  return makeQuantity(unit, decimalOf(quantity).times(by));
 }
 
 /**
@@ -95,15 +98,16 @@ export function times<D extends string>(quantity: Quantity<D>, factor: number | 
  * @example ratio(yards(1), inches(12)) // 3
  */
 export function ratio<D extends string>(over: Quantity<D>, under: NoInfer<Quantity<D>>): number {
-  const where = "ratio({ over, under })";
-  const upper = unitOf(over, where);
-  const lower = unitOf(under, where);
+  const where: Place = ["ratio", "under"];
+  const upper = ownUnit(over, ["ratio", "over"]);
+  const lower = ownUnit(under, where);
   requireSameDimension(upper, lower, where);
   const divisor = new Decimal(under.value).times(lower.scale[0]).times(upper.scale[1]);
   if (divisor.isZero()) {
     throw new QuantityError({
       code: "no-answer",
-      where: "ratio({ under })",
+      function: "ratio",
+      path: ["under"],
       expected: "something other than zero",
       received: described(under),
       remedy: "Nothing can be divided by zero.",
@@ -121,7 +125,7 @@ export function ratio<D extends string>(over: Quantity<D>, under: NoInfer<Quanti
  * @example compare(yards(1), inches(35)) // 1
  */
 export function compare<D extends string>(a: Quantity<D>, b: NoInfer<Quantity<D>>): -1 | 0 | 1 {
-  const [, x, y] = inFirstUnit(a, b, "compare({ a, b })");
+  const [, x, y] = inFirstUnit(a, b, ["compare", "b"]);
   const residue = Decimal.max(x.abs(), y.abs()).times(RESIDUE);
   return x.minus(y).abs().lte(residue) ? 0 : (x.comparedTo(y) as -1 | 1);
 }

@@ -6,7 +6,7 @@ function clean(text: string): string {
 }
 
 /** Percentages by their base, as one says them. */
-const PERCENT: ReadonlyMap<string, string> = new Map([
+export const PERCENT: ReadonlyMap<string, string> = new Map([
   ["loss", "lost"],
   ["addition", "added"],
   ["share", "of a whole"],

@@ -2,9 +2,16 @@ export { compare, difference, equal, inUnit, ratio, sum, times } from "./arithme
 export { described } from "./described.js";
 export { kind } from "./kind.js";
 export type { Kind } from "./kind.js";
-export { areUnitsOf, genuineUnit, isUnit, makeQuantity, requireSameDimension } from "./quantity.js";
+export { factorOf, timesFactor } from "./factor.js";
+export type { Factor } from "./factor.js";
+export { areUnitsOf, isUnit, requireSameDimension } from "./genuine.js";
+export { decimalOf, genuineUnit, makeQuantity } from "./quantity.js";
 export type { Quantity } from "./quantity.js";
+export { marksOf } from "./marks.js";
+export type { NumeralMarks } from "./marks.js";
 export { quantityText } from "./text.js";
 export type { TextOptions } from "./text.js";
-export { powersOf, unit } from "./unit.js";
+export { isQuantity, sign, unitOf } from "./unit-of.js";
+export { unit } from "./unit.js";
 export type { Unit, UnitParts } from "./unit.js";
+export { powersOf } from "./unit-size.js";

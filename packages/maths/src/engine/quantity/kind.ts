@@ -8,10 +8,12 @@ export interface Kind<Q> {
   readonly dimension: string;
   /** As a sentence wants it: "a length". */
   readonly noun: string;
+  /** One of the kind, as one writes it in a program: "inches(21)". */
+  readonly example: string;
   readonly type?: Q | undefined;
 }
 
 /** Declares a kind. */
-export function kind<Q extends Quantity<string>>(dimension: Q["dimension"], noun: string): Kind<Q> {
-  return { dimension, noun };
+export function kind<Q extends Quantity<string>>(dimension: Q["dimension"], noun: string, example: string): Kind<Q> {
+  return { dimension, noun, example };
 }

@@ -1,12 +1,14 @@
 import type { Decimal as DecimalNumber } from "../numbers.js";
 import { Decimal, decimalText, isDecimalText } from "../numbers.js";
-import { QuantityError } from "../refusal.js";
-import { described } from "./described.js";
-import { quickRatio } from "./quick-ratio.js";
+import { inPlace, missingOr, QuantityError } from "../refusal.js";
+import type { Place } from "../refusal.js";
+import { described, PERCENT } from "./described.js";
+import { factorBetween, timesFactor } from "./factor.js";
+import { isUnit, requireSameDimension, UNIT } from "./genuine.js";
+import { refuseOperator } from "./refuse-operator.js";
+import { digitsOf, quickRatio } from "./quick-ratio.js";
+import type { Digits } from "./quick-ratio.js";
 import type { Unit } from "./unit.js";
-
-/** The unit behind a quantity, shared by every copy of this package; the number is that of the layout. */
-export const UNIT: unique symbol = Symbol.for("thrum.unit.1");
 
 /**
  * An amount with its unit: frozen, its exact value kept as decimal text in the unit it was given in.
@@ -23,94 +25,119 @@ export interface Quantity<D extends string> {
   toString(): string;
 }
 
-function told(this: Quantity<string>): string {
-  return plainText(this);
-}
+const CONSTRUCTOR = "constructor";
 
-const behaviour = {
-  in(this: Quantity<string>, unit: Unit<string>): number {
-    const own = unitOf(this, "quantity.in(unit)");
-    if (!isUnit(unit) || !areOneKind(unit, own)) requireSameDimension(own, unit, "quantity.in(unit)");
-    const n = own.scale[0] * unit.scale[1];
-    const d = own.scale[1] * unit.scale[0];
-    const quick = Number.isSafeInteger(n) && Number.isSafeInteger(d) ? quickRatio(this.value, n, d) : null;
-    return quick ?? decimalIn(this, own, unit).toNumber();
-  },
-  toString: told,
-  [Symbol.toPrimitive](this: Quantity<string>, hint: string): string {
+/** A quantity of this copy of the package. What has its private fields was made here and frozen, and needs no proof. */
+class Made<D extends string> implements Quantity<D> {
+  readonly dimension: D;
+  readonly value: string;
+  readonly unit: string;
+  readonly #unit: Unit<D>;
+  readonly #decimal: DecimalNumber;
+  /** Its digits as a whole number and the power of ten under them, worked out when it is first told in another unit. */
+  #digits: Digits | null | undefined;
+
+  constructor(unit: Unit<D>, value: string, decimal: DecimalNumber) {
+    this.dimension = unit.dimension;
+    this.value = value;
+    this.unit = unit.name;
+    this.#unit = unit;
+    this.#decimal = decimal;
+    Object.freeze(this);
+  }
+
+  static unitOf(candidate: object): Unit<string> | null {
+    return #unit in candidate ? candidate.#unit : null;
+  }
+
+  static decimalOf(candidate: object): DecimalNumber | null {
+    return #unit in candidate ? candidate.#decimal : null;
+  }
+
+  in(unit: Unit<D>): number {
+    const own = ownUnit(this, ["in"]);
+    requireSameDimension(own, unit, ["in", "unit"]);
+    if (#unit in this) {
+      if (this.#digits === undefined) this.#digits = digitsOf(this.value);
+      const quick = this.#digits === null ? null : quickRatio(this.#digits, own.scale, unit.scale);
+      if (quick !== null) return quick;
+    }
+    return decimalIn(this, own, unit).toNumber();
+  }
+
+  /** Nobody makes another by way of one at hand. */
+  get [CONSTRUCTOR](): typeof Object {
+    return Object;
+  }
+
+  get [UNIT](): Unit<string> | null {
+    return Made.unitOf(this);
+  }
+
+  toString(): string {
+    return plainText(this);
+  }
+
+  [Symbol.toPrimitive](hint: string): string {
     if (hint === "string") return plainText(this);
-    throw new QuantityError({
-      code: "operator",
-      where: "an operator",
-      expected: "numbers",
-      received: described(this),
-      remedy:
-        "Quantities refuse + - * / < >: use sum, difference, times, ratio or compare, or read a number with .in(unit).",
-    });
-  },
-  [Symbol.for("nodejs.util.inspect.custom")]: told,
-  [Symbol.for("Jupyter.display")](this: Quantity<string>): Readonly<Record<string, string>> {
+    refuseOperator(this);
+  }
+
+  [Symbol.for("nodejs.util.inspect.custom")](): string {
+    return plainText(this);
+  }
+
+  [Symbol.for("Jupyter.display")](): Readonly<Record<string, string>> {
     return { "text/plain": plainText(this) };
-  },
-};
+  }
+}
 
 /** The whole value with the unit's symbol: "12.5 in". */
 export function plainText(quantity: Quantity<string>): string {
-  return `${quantity.value} ${unitOf(quantity, "quantity").symbol}`;
+  const { symbol, dimension } = ownUnit(quantity, ["toString"]);
+  return [quantity.value, symbol, PERCENT.get(dimension)].filter(Boolean).join(" ");
 }
 
 /** Makes a quantity; a number too large or too fine to be written out would make one that nothing takes, so it is refused. */
 export function makeQuantity<D extends string>(unit: Unit<D>, value: DecimalNumber): Quantity<D> {
   const text = decimalText(value);
-  if (!isDecimalText(text)) {
+  if (!value.isFinite() || (text.length > 40 && !isDecimalText(text))) {
     throw new QuantityError({
       code: "out-of-range",
-      where: `${unit.name}(amount)`,
+      ...inPlace([unit.name, "amount"]),
       expected: "a number of at most 40 digits before the point and 60 after it",
       received: `the number ${value.toExponential(5)}`,
       remedy: "Such an amount is no weaver's: look at the numbers and units it comes from.",
     });
   }
-  const made = Object.create(behaviour) as { -readonly [K in keyof Quantity<D>]: Quantity<D>[K] };
-  made.dimension = unit.dimension;
-  made.value = text;
-  made.unit = unit.name;
-  Object.defineProperty(made, UNIT, { value: unit });
-  return Object.freeze(made);
-}
-
-/** Whether this is a unit of ours, of this copy of the package or of another. */
-export function isUnit(candidate: unknown): candidate is Unit<string> {
-  return typeof candidate === "function" && Object.hasOwn(candidate, UNIT) && Object.isFrozen(candidate);
-}
-
-/** Whether this is a list of units, one or more, all of the dimension. */
-export function areUnitsOf(dimension: string | undefined, units: unknown): boolean {
-  return (
-    Array.isArray(units) &&
-    units.length > 0 &&
-    units.every((one: unknown) => isUnit(one) && one.dimension === dimension)
-  );
+  return new Made(unit, text, value.isZero() ? new Decimal(0) : value);
 }
 
 /** The unit of a genuine quantity; null for anything else, copies and tampered ones among them. */
 export function genuineUnit(candidate: unknown): Unit<string> | null {
-  if (typeof candidate !== "object" || candidate === null || !Object.isFrozen(candidate)) return null;
-  // What merely inherits from a quantity may carry another number than it.
-  if (!Object.hasOwn(candidate, UNIT)) return null;
+  if (typeof candidate !== "object" || candidate === null) return null;
+  const known = Made.unitOf(candidate);
+  if (known !== null) return known;
+  // One of another copy of the package tells its unit; what merely inherits from it is told of none.
+  if (!Object.isFrozen(candidate)) return null;
   const { dimension, unit: name, value, [UNIT]: unit } = candidate as Partial<Quantity<string>> & { [UNIT]?: unknown };
   const agrees = isUnit(unit) && unit.dimension === dimension && unit.name === name;
   return agrees && isDecimalText(value) ? unit : null;
 }
 
+/** The exact value of a genuine quantity, in its unit. */
+export function decimalOf(quantity: Quantity<string>): DecimalNumber {
+  return Made.decimalOf(quantity) ?? new Decimal(quantity.value);
+}
+
 /** The unit of a quantity, or the refusal of what is none. */
-export function unitOf(quantity: unknown, where: string): Unit<string> {
+export function ownUnit(quantity: unknown, where: Place): Unit<string> {
   const unit = genuineUnit(quantity);
   if (unit !== null) return unit;
   const copied = typeof quantity === "object" && quantity !== null && "dimension" in quantity && "value" in quantity;
   throw new QuantityError({
-    code: copied ? "copied-quantity" : "not-a-quantity",
-    where,
+    code: copied ? "copied-quantity" : missingOr(quantity, "wrong-kind"),
+    ...inPlace(where),
     expected: "a quantity",
     received: described(quantity),
     remedy: copied
@@ -119,26 +146,7 @@ export function unitOf(quantity: unknown, where: string): Unit<string> {
   });
 }
 
-/** Whether amounts in the two can be told in each other: money of two currencies cannot, as no rate between them lasts. */
-function areOneKind(one: Unit<string>, other: Unit<string>): boolean {
-  return one.dimension === other.dimension && (one.dimension !== "money" || one.name === other.name);
-}
-
-/** Refuses a unit of another kind, naming both. */
-export function requireSameDimension(own: Unit<string>, other: unknown, where: string): asserts other is Unit<string> {
-  if (isUnit(other) && areOneKind(other, own)) return;
-  throw new QuantityError({
-    code: isUnit(other) ? "wrong-kind" : "unknown-unit",
-    where,
-    expected: `a unit of ${own.dimension}`,
-    received: isUnit(other) ? `${other.name}, a unit of ${other.dimension}` : described(other),
-    remedy: isUnit(other) ? "The two are different kinds of thing." : "Units are values you import, such as yards.",
-  });
-}
-
 /** The exact amount in another unit, to 40 digits. */
 export function decimalIn(quantity: Quantity<string>, own: Unit<string>, unit: Unit<string>): DecimalNumber {
-  const over = new Decimal(own.scale[0]).times(unit.scale[1]);
-  const under = new Decimal(own.scale[1]).times(unit.scale[0]);
-  return new Decimal(quantity.value).times(over).div(under);
+  return timesFactor(decimalOf(quantity), factorBetween(own, unit));
 }

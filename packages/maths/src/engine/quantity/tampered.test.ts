@@ -54,6 +54,11 @@ describe("something like a length", () => {
   });
 });
 
+it("leaves no way to make another by way of one at hand", () => {
+  expect(own.constructor).toBe(Object);
+  expect(Reflect.ownKeys(own)).toEqual(["dimension", "value", "unit"]);
+});
+
 describe("a number too large or too fine to be written out", () => {
   it.each([1e40, 1e59, -1e45, 1e-61, 5e-324, "1e-61", "1e99"])("such as %s makes no length", (amount) => {
     expect(() => inches(amount)).toThrow(QuantityError);

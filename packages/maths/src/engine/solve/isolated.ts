@@ -1,11 +1,20 @@
 import { namesIn } from "../formula/index.js";
-import type { Operator, Tree } from "../formula/index.js";
+import type { Operator, Tree, Unary } from "../formula/index.js";
 import { isolatedFromTwo } from "./isolated-from-two.js";
 
 /** What a name comes to once the tree is turned round, or why it cannot be. */
 export type Isolated = { readonly ok: true; readonly tree: Tree } | { readonly ok: false; readonly why: string };
 
 const INVERSE: Readonly<Record<Operator, Operator>> = { "+": "−", "−": "+", "×": "÷", "÷": "×" };
+
+const ROUNDED = "it stands under a rounding, where many give one answer";
+const WHY_NOT: Readonly<Record<Exclude<Unary, "√">, string>> = {
+  Σ: "it stands in a sum over a list",
+  orNothing: "where the answer is nothing, many give it",
+  roundUp: ROUNDED,
+  roundDown: ROUNDED,
+  nearest: ROUNDED,
+};
 
 function isSquare({ left, right }: { readonly left: Tree; readonly right: Tree }): boolean {
   return JSON.stringify(left) === JSON.stringify(right);
@@ -16,9 +25,7 @@ export function isolated(tree: Tree, name: string, known: Tree): Isolated {
   if (tree.op === "number" || tree.op === "name") return { ok: true, tree: known };
   if ("of" in tree) {
     if (tree.op === "√") return isolated(tree.of, name, { op: "×", left: known, right: known });
-    const why =
-      tree.op === "Σ" ? "it stands in a sum over a list" : "it stands under a rounding, where many give one answer";
-    return { ok: false, why };
+    return { ok: false, why: WHY_NOT[tree.op] };
   }
   const { op, left, right } = tree;
   if (!namesIn(right).includes(name)) return isolated(left, name, { op: INVERSE[op], left: known, right });

@@ -3,6 +3,7 @@ import type { Calculation, Declared, Input, Line, Tree } from "../formula/index.
 import { described, powersOf } from "../quantity/index.js";
 import type { Quantity, Unit } from "../quantity/index.js";
 import { QuantityError } from "../refusal.js";
+import type { RefusalCode } from "../refusal.js";
 import { rearrangement } from "./rearrangement.js";
 
 /** How the answer of a formula turned round is given. */
@@ -20,8 +21,15 @@ export type TurnedInput<I, K extends keyof I, A extends string, R> = {
 
 const ROUNDINGS = { up: "roundUp", down: "roundDown", nearest: "nearest" } as const;
 
-function refuse(where: string, expected: string, received: string, remedy: string): never {
-  throw new QuantityError({ code: "no-answer", where, expected, received, remedy });
+function refuse(
+  [code, field]: readonly [code: RefusalCode, field: string],
+  expected: string,
+  received: string,
+  remedy: string,
+  candidates?: readonly string[],
+): never {
+  const params = candidates === undefined ? {} : { candidates };
+  throw new QuantityError({ code, function: "solveFor", path: [field], expected, received, remedy, params });
 }
 
 /** The answer as the last line counts it: a count in its unit, where the formula works in hanks to the pound. */
@@ -35,12 +43,20 @@ function counted(declared: Declared, answer: string): Tree {
   return by(by(name, length, "length"), mass, "mass");
 }
 
-function linesOf(declared: Declared, wanted: string, answer: string, where: string): readonly Line[] {
+function linesOf(declared: Declared, wanted: string, answer: string): readonly Line[] {
   const found = rearrangement(declared, wanted);
-  if (!found.ok) return refuse(where, "an input that the answer settles", found.why, "Ask for another input.");
+  const inputs = Object.keys(declared.inputs);
+  if (!inputs.includes(wanted)) {
+    const remedy = "Name one of the inputs.";
+    return refuse(["unknown-field", "wanted"], inputs.join(" or "), described(wanted), remedy, inputs);
+  }
+  if (!found.ok) {
+    return refuse(["no-answer", "wanted"], "an input that the answer settles", found.why, "Ask for another input.");
+  }
   if (found.answer !== answer) {
     const remedy = "The third word is the name of the formula's last line, under which its answer now goes in.";
-    return refuse(where, `the answer by its name, "${found.answer}"`, `"${answer}"`, remedy);
+    const expected = `the answer by its name, "${found.answer}"`;
+    return refuse(["unknown-word", "answer"], expected, described(answer), remedy, [found.answer]);
   }
   const given = counted(declared, answer);
   return found.lines.map(({ name, tree }) => ({
@@ -54,19 +70,19 @@ function unitFor(
   wanted: Input<unknown>,
   inputs: Readonly<Record<string, Input<unknown>>>,
   unit: Unit<string> | undefined,
-  where: string,
 ): string | readonly Unit<string>[] | undefined {
   if (unit !== undefined) {
     if (wanted.what === "quantity" && unit.dimension === wanted.dimension) return [unit];
     const remedy = "Leave the unit out, or give one of the input's kind.";
-    return refuse(where, `a unit for ${wanted.noun}`, unit.name, remedy);
+    return refuse(["wrong-kind", "in"], `a unit for ${wanted.noun}`, unit.name, remedy);
   }
   if (wanted.what !== "quantity" || ["length", "mass"].includes(wanted.dimension)) return undefined;
   const alike = Object.entries(inputs).find(
     ([, { what, dimension }]) => what === "quantity" && dimension === wanted.dimension,
   );
   if (alike !== undefined) return alike[0];
-  return refuse(where, `a unit for ${wanted.noun}`, "none", "Name it: solveFor(…, { in: percentLost }).");
+  const example = wanted.example.slice(0, wanted.example.lastIndexOf("("));
+  return refuse(["missing", "in"], `a unit for ${wanted.noun}`, "nothing", `Name it: solveFor(…, { in: ${example} }).`);
 }
 
 /**
@@ -86,25 +102,32 @@ export function solveFor<I, R, K extends keyof I & string, A extends string>(
   turned: Turned<I[K]> = {},
 ): Calculation<TurnedInput<I, K, A, R>, I[K]> {
   const declared = declarationOf("solveFor", formula);
-  const where = `solveFor(${declared.name}, "${wanted}", "${answer}")`;
-  const lines = linesOf(declared, wanted, answer, where);
+  const lines = linesOf(declared, wanted, answer);
   // What is no input has been refused with the lines.
   const input = declared.inputs[wanted] ?? declared.result;
   const { round, in: unit } = Object(turned) as Turned<I[K]>;
   if (round !== undefined && !Object.hasOwn(ROUNDINGS, round)) {
-    return refuse(where, '"up", "down" or "nearest"', described(round), "Say which way to round.");
+    const words = Object.keys(ROUNDINGS);
+    return refuse(
+      ["unknown-word", "round"],
+      '"up", "down" or "nearest"',
+      described(round),
+      "Say which way to round.",
+      words,
+    );
   }
   if ((input.what === "whole") !== (round !== undefined)) {
     const [expected, received] = round === undefined ? ["how to round", "nothing"] : ["no rounding", round];
     const remedy = 'A number of things is rounded: solveFor(…, { round: "down" }); nothing else is.';
-    return refuse(where, `${expected} for ${input.noun}`, received, remedy);
+    const code = round === undefined ? "missing" : "unknown-field";
+    return refuse([code, "round"], `${expected} for ${input.noun}`, received, remedy);
   }
   const inputs = Object.fromEntries(
     Object.entries(declared.inputs).map(([field, one]) =>
       field === wanted ? [answer, declared.result] : [field, one],
     ),
   );
-  const resultIn = unitFor(input, inputs, unit, where);
+  const resultIn = unitFor(input, inputs, unit);
   const style = formulaStyle((name) => name);
   const texts = lines.map(({ name, tree }) => [name === wanted && round ? "unrounded" : name, treeText(tree, style)]);
   if (round) texts.push([wanted, `${ROUNDINGS[round]}(unrounded)`]);

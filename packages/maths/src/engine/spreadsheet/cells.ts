@@ -1,6 +1,7 @@
 import { described } from "../quantity/index.js";
 import type { Unit } from "../quantity/index.js";
-import { QuantityError } from "../refusal.js";
+import { inPlace, QuantityError } from "../refusal.js";
+import type { Place } from "../refusal.js";
 import { treeText, withNames } from "../formula/index.js";
 import type { Declared, Tree, Unary } from "../formula/index.js";
 
@@ -29,6 +30,8 @@ const FUNCTIONS: Readonly<Record<Unary, (inside: string) => string>> = {
   roundUp: (inside) => `-INT(-ROUND(${inside},9))`,
   roundDown: (inside) => `INT(ROUND(${inside},9))`,
   nearest: (inside) => `INT(ROUND(${inside},9)+0.5)`,
+  // Not over a list: MAX would give the largest of all members.
+  orNothing: (inside) => `MAX(0,${inside})`,
 };
 
 /** A tree as a cell writes it, its names put where they stand. */
@@ -42,13 +45,13 @@ export function cellText(tree: Tree, addresses: ReadonlyMap<string, string>): st
   })}`;
 }
 
-function refuse(where: string, expected: string, received: unknown): never {
+function refuse(where: Place, expected: string, received: unknown): never {
   const remedy = "Give a cell such as B2, a range such as B1:B3, or a defined name such as loom_waste, with its unit.";
-  throw new QuantityError({ code: "unreadable", where, expected, received: described(received), remedy });
+  throw new QuantityError({ code: "unreadable", ...inPlace(where), expected, received: described(received), remedy });
 }
 
 /** An address that may stand in a formula, or its refusal. */
-export function addressOf(where: string, address: unknown, takesRange: boolean): string {
+export function addressOf(where: Place, address: unknown, takesRange: boolean): string {
   const named = typeof address === "string" && isDefinedName(address);
   const stands =
     typeof address === "string" &&
@@ -60,7 +63,7 @@ export function addressOf(where: string, address: unknown, takesRange: boolean):
 
 /** The addresses and units of the inputs, as given for a formula. */
 export function readCells(
-  { name, inputs }: Declared,
+  { inputs }: Declared,
   caller: string,
   cells: unknown,
 ): { readonly addresses: Map<string, string>; readonly units: Readonly<Record<string, unknown>> } {
@@ -78,7 +81,7 @@ export function readCells(
       continue;
     }
     const address: unknown = Array.isArray(cell) ? cell[0] : cell;
-    addresses.set(field, addressOf(`${caller}(${name}, { ${field} })`, address, what === "list"));
+    addresses.set(field, addressOf([caller, field], address, what === "list"));
   }
   return { addresses, units };
 }

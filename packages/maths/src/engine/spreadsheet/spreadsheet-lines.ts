@@ -121,7 +121,7 @@ export function spreadsheetLines<I, D extends string>(
   const { addresses, units } = readCells(declared, "spreadsheetLines", cells);
   const lines = plainLines(declared, units, unit);
   const all = new Map(addresses);
-  for (const { name } of lines) all.set(name, addressOf(`spreadsheetLines(…, place("${name}"))`, place(name), false));
+  for (const { name } of lines) all.set(name, addressOf(["spreadsheetLines", "place", name], place(name), false));
   return lines.map(({ name, words, tree, unit: symbol }) => ({
     name,
     words,

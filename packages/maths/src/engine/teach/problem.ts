@@ -7,7 +7,7 @@ import { explain } from "../working/index.js";
 import { allOf, digitsEarned, inUnitOf, sceneOf } from "../check/index.js";
 import type { Scene, Weighed } from "../check/index.js";
 import { QuantityError, reading } from "../refusal.js";
-import type { Fault } from "../refusal.js";
+import type { FaultPath, Refusal } from "../refusal.js";
 import { drawFrom, drawnLike } from "./draw.js";
 import { keyOf, questionOf } from "./sheet.js";
 import type { Problem, ProblemWanted } from "./sheet.js";
@@ -29,8 +29,8 @@ interface Drawn {
   readonly hidden: number;
 }
 
-function refuse(name: string, fault: Omit<Fault, "where">, field = "…"): never {
-  throw new QuantityError({ where: `problem(${name}, { ${field} })`, ...fault });
+function refuse(name: string, fault: Omit<Refusal, "function" | "path">, ...path: FaultPath): never {
+  throw new QuantityError({ function: "problem", path, ...fault, params: { calculation: name } });
 }
 
 function wholeNumber(name: string, field: string, given: unknown, most: number): number {
@@ -70,7 +70,7 @@ export function problem<I, D extends string>(
   const draw = drawFrom(wholeNumber(name, "seed", seed, 0xffffffff));
   const asked = digits === undefined ? null : wholeNumber(name, "decimals", digits, 12);
   const pattern = run(declared, like);
-  const { unitVerdict, exact: size } = inUnitOf(pattern, unit);
+  const { unitVerdict, exact: size } = inUnitOf("problem", pattern, unit);
   if (unitVerdict === "missing" || unitVerdict === "not wanted" || unitVerdict === "of another kind") {
     const expected =
       pattern.unit === null ? "null: the answer is a plain number" : `a unit for ${declared.result.noun}`;
@@ -94,7 +94,7 @@ export function problem<I, D extends string>(
     const tried = reading(() => run(declared, input));
     if (!tried.ok) return null;
     const worked = tried.value;
-    const { exact, unit: own } = inUnitOf(worked, unit);
+    const { exact, unit: own } = inUnitOf("problem", worked, unit);
     if (!inReach(exact)) return null;
     const scene = sceneOf(worked, own);
     const all = allOf(scene, exact.toNumber());

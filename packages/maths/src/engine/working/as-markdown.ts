@@ -20,7 +20,8 @@ export function asMarkdown(working: Told | Working): string {
   if (!isWorking(working)) {
     throw new QuantityError({
       code: "wrong-kind",
-      where: "asMarkdown(working)",
+      function: "asMarkdown",
+      path: ["working"],
       expected: "a working",
       received: described(working),
       remedy: "Write asMarkdown(explain(calculation, input)).",

@@ -32,10 +32,14 @@ function workingText(working: Working): string {
  * A quantity, a working, a verdict, or the question or key of a problem as plain text.
  *
  * @param thing a quantity, or what `explain`, `check` or `problem` gives
- * @param options for a quantity: the step it is written to, "1/8" for eighths of its own unit
- * @example asText(inches("7.125"), { step: "1/8" }) // "7 1/8 in"
+ * @param options for a quantity: the unit or units, the step ("1/8"), the digits or the decimals, the rounding and the locale; six
+ *   figures of its own unit where nothing is asked for
+ * @example asText(ounces(27), { unit: [pounds, ounces] }) // "1 lb 11 oz"
  */
-export function asText(thing: Quantity<string> | Told | Working, options?: TextOptions): string {
+export function asText<D extends string>(
+  thing: Quantity<D> | Told | Working,
+  options?: TextOptions<NoInfer<D>>,
+): string {
   if (isTold(thing)) return thing.says.join("\n");
   return isWorking(thing) ? workingText(thing) : quantityText(thing, options);
 }

@@ -1,11 +1,14 @@
+import { decimalText } from "../numbers.js";
 import type { Decimal } from "../numbers.js";
-import { declarationOf, dimensionsOf, formulaStyle, run, treeText, writtenOut } from "../formula/index.js";
+import { declarationOf, dimensionsOf, formulaStyle, run, stepsOf, treeText, writtenOut } from "../formula/index.js";
 import type { Calculation, Powers, Run, Step, Value } from "../formula/index.js";
+import { decimalOf, inUnit, makeQuantity } from "../quantity/index.js";
+import type { Quantity } from "../quantity/index.js";
 import { asHtml } from "./as-html.js";
 import { asText } from "./as-text.js";
 import { conversionsOf, inputText } from "./inputs.js";
 import { amount, counted, inWords, symbolFor, symbolOf } from "./words.js";
-import type { Working, WorkingStep } from "./working.js";
+import type { ExplainOptions, Working, WorkingStep } from "./working.js";
 
 /** How many members each list has. */
 function sizesOf(values: ReadonlyMap<string, Value>): ReadonlyMap<string, number> {
@@ -47,17 +50,43 @@ function stepTexts(worked: Run): readonly WorkingStep[] {
         : stepSymbol(worked, step.name, powers, last);
     const texts = members.map((one) => amount(one, symbol));
     const numbers = treeText(writtenOut(step.tree, sizesOf(known)), formulaStyle(valueText));
+    const unrounded = beforeRounding(step, known, worked.nearness);
     known.set(step.name, step.value);
     return {
+      key: step.name,
       name: inWords(step.name),
       formula: treeText(step.tree, formulaStyle(inWords)),
       numbers,
       sign: texts.every(({ exact }) => exact) ? "=" : "≈",
       value: texts.map(({ text }) => text).join(", "),
       unit: symbol,
+      tree: step.tree,
+      values: members.map(decimalText),
+      unrounded,
     };
   });
 }
+
+/** What a rounding line was made from. */
+function beforeRounding({ tree }: Step, known: ReadonlyMap<string, Value>, nearness: string): string | null {
+  if (!("of" in tree) || !["roundUp", "roundDown", "nearest"].includes(tree.op)) return null;
+  const [step] = stepsOf([{ name: "unrounded", tree: tree.of }], known, nearness).steps;
+  return step === undefined || Array.isArray(step.value) ? null : decimalText(step.value as Decimal);
+}
+
+/** The answer of a run, in the unit asked for. */
+function answerOf({ value, unit, declared }: Run, { unit: wanted, digits = 6 }: ExplainOptions): Answered {
+  if (unit === null) {
+    const told = amount(value, counted(value, declared.result.noun), digits);
+    return { answer: value.toNumber(), result: { sign: told.exact ? "=" : "≈", value: told.text } };
+  }
+  const made = makeQuantity(unit, value);
+  const answer = wanted === undefined ? made : inUnit(made, wanted);
+  const told = amount(decimalOf(answer), (wanted ?? unit).symbol, digits);
+  return { answer, result: { sign: told.exact ? "=" : "≈", value: told.text } };
+}
+
+type Answered = Pick<Working, "answer" | "result">;
 
 function stepSymbol(worked: Run, name: string, powers: ReadonlyMap<string, Powers>, last: boolean): string {
   const own = powers.get(name) ?? [0, 0];
@@ -72,22 +101,29 @@ function stepSymbol(worked: Run, name: string, powers: ReadonlyMap<string, Power
  *
  * @param calculation any calculation of the handbook
  * @param input what one would call it with
+ * @param options the unit and the figures the result is told in
  * @throws QuantityError as the calculation itself would
  */
-export function explain<I>(calculation: Calculation<I, unknown>, input: NoInfer<I>): Working {
+export function explain<I, R>(
+  calculation: Calculation<I, R>,
+  input: NoInfer<I>,
+  options: ExplainOptions<R extends Quantity<infer D> ? D : never> = {},
+): Working {
   const worked = run(declarationOf("explain", calculation), input);
-  const { declared, inputs, unit, value } = worked;
-  const result = amount(value, unit === null ? counted(value, declared.result.noun) : unit.symbol);
+  const { declared, inputs } = worked;
+  const { answer, result } = answerOf(worked, options);
   const working: Working = {
     name: inWords(declared.name),
     inputs: [...inputs].map(([name, read]) => ({
+      key: name,
       name: inWords(name),
       value: inputText(read),
       meaning: declared.inputs[name]?.meaning ?? "",
     })),
     conversions: conversionsOf(worked),
     steps: stepTexts(worked),
-    result: { sign: result.exact ? "=" : "≈", value: result.text },
+    result,
+    answer,
     source: declared.source,
   };
   // What a notebook shows for it, the richest kind it can.

@@ -13,7 +13,7 @@ function asGiven(value: Decimal, symbol: string): string {
 
 /** An input as it is told before the sum begins. */
 export function inputText(read: Read): string {
-  if (read.what === "list") return read.members.map(inputText).join(", ");
+  if (read.what === "list") return read.members.map(inputText).join(", ") || "none";
   if (read.what === "number") return amount(read.value, "").text;
   if (read.what === "quantity") return asGiven(read.value, read.unit.symbol);
   if (read.what === "word") return read.word;

@@ -132,7 +132,7 @@ describe("a working in Markdown", () => {
     const working = {
       ...explain(warpLength, napkins),
       name: "x",
-      inputs: [{ name: "<b>|*", value: "`1`", meaning: "[a](b)" }],
+      inputs: [{ key: "x", name: "<b>|*", value: "`1`", meaning: "[a](b)" }],
     };
     expect(asMarkdown(working)).not.toMatch(/<b>|`1`|\[a\]/u);
   });

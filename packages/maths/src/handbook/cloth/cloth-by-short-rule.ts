@@ -50,7 +50,8 @@ export function clothByShortRule(input: ClothByShortRuleInput): ClothByShortRule
   if (weftHeight.value.startsWith("-")) {
     throw new QuantityError({
       code: "no-answer",
-      where: "clothByShortRule({ warpCrimp })",
+      function: "clothByShortRule",
+      path: ["warpCrimp"],
       expected: "a warp that stands no higher than both threads",
       received: described(warpCrimp),
       remedy: "Look at the diameters, the picks and the crimp.",

@@ -67,7 +67,8 @@ export function threadFromCrimp(input: ThreadFromCrimpInput): PeirceThread {
     const room = String(ratio(input.spacing, input.diameters));
     throw new QuantityError({
       code: "no-answer",
-      where: "threadFromCrimp({ crimp })",
+      function: "threadFromCrimp",
+      path: ["crimp"],
       expected: `no more crimp than round threads ${room} of both diameters apart can take up`,
       received: described(input.crimp),
       remedy: "Look at the diameters and the spacing; a thread that flattens is not Peirce's.",

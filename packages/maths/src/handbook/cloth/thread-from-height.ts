@@ -44,7 +44,8 @@ export function threadFromHeight(input: ThreadFromHeightInput): PeirceThread {
   if (free.lt(diameters.pow(2).times(`-${EXACT_STEP}`)) || under.isNegative()) {
     throw new QuantityError({
       code: "no-answer",
-      where: under.isNegative() ? "threadFromHeight({ height })" : "threadFromHeight({ spacing })",
+      function: "threadFromHeight",
+      path: [under.isNegative() ? "height" : "spacing"],
       expected: under.isNegative() ? "a wave no higher than both threads" : "threads no closer than jammed",
       received: described(under.isNegative() ? input.height : input.spacing),
       remedy: "Round threads of these diameters cannot lie so: look at the diameters, the spacing and the height.",

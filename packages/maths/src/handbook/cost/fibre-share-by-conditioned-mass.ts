@@ -1,4 +1,4 @@
-import { added, atLeastZero, calculation, listOf, positive, share } from "../../engine/formula/index.js";
+import { added, atLeastZero, calculation, noneOrMore, positive, share } from "../../engine/formula/index.js";
 import type { Calculation } from "../../engine/formula/index.js";
 import { commonPractice } from "../../sources/index.js";
 import { Mass, percentOf } from "../../units/index.js";
@@ -25,7 +25,7 @@ export interface FibreShareByConditionedMassInput {
  * ```
  * @units a mass; a percentage added; a list, each a mass; a list, each a percentage added → a share in percent
  * @exactness to 34 digits
- * @throws QuantityError "missing", "unknown-field", "wrong-kind", "out-of-range", "empty", one error for all faulty fields
+ * @throws QuantityError "missing", "unknown-field", "wrong-kind", "out-of-range", one error for all faulty fields
  * @source common-practice
  * @example fibreShareByConditionedMass({ fibre: grams(100), regain: percentAdded(16), others: [grams(100)], otherRegains: [percentAdded("8.5")] }).in(percentOf) // 51.67037…
  */
@@ -35,8 +35,8 @@ export const fibreShareByConditionedMass: Calculation<FibreShareByConditionedMas
     inputs: {
       fibre: positive(Mass, "of this fibre in the finished piece, dry"),
       regain: added("of the dry mass of this fibre, as agreed"),
-      others: listOf(atLeastZero(Mass, "of another fibre in the finished piece, dry")),
-      otherRegains: listOf(added("of the dry mass of that fibre, as agreed")),
+      others: noneOrMore(atLeastZero(Mass, "of another fibre in the finished piece, dry")),
+      otherRegains: noneOrMore(added("of the dry mass of that fibre, as agreed")),
     },
     formula: `
     conditioned = fibre × (1 + regain)

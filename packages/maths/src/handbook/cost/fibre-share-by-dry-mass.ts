@@ -1,4 +1,4 @@
-import { atLeastZero, calculation, listOf, positive, share } from "../../engine/formula/index.js";
+import { atLeastZero, calculation, noneOrMore, positive, share } from "../../engine/formula/index.js";
 import type { Calculation } from "../../engine/formula/index.js";
 import { commonPractice } from "../../sources/index.js";
 import { Mass, percentOf } from "../../units/index.js";
@@ -17,7 +17,7 @@ export interface FibreShareByDryMassInput {
  * @formula part = fibre ÷ (fibre + Σothers)
  * @units a mass; a list, each a mass → a share in percent
  * @exactness to 34 digits
- * @throws QuantityError "missing", "unknown-field", "wrong-kind", "out-of-range", "empty", one error for all faulty fields
+ * @throws QuantityError "missing", "unknown-field", "wrong-kind", "out-of-range", one error for all faulty fields
  * @source common-practice
  * @example fibreShareByDryMass({ fibre: grams(60), others: [grams(90)] }).in(percentOf) // 40
  */
@@ -25,7 +25,7 @@ export const fibreShareByDryMass: Calculation<FibreShareByDryMassInput, Share> =
   name: "fibreShareByDryMass",
   inputs: {
     fibre: positive(Mass, "of this fibre in the finished piece, dry"),
-    others: listOf(atLeastZero(Mass, "of another fibre in the finished piece, dry")),
+    others: noneOrMore(atLeastZero(Mass, "of another fibre in the finished piece, dry")),
   },
   formula: "part = fibre ÷ (fibre + Σothers)",
   result: share("of the piece, by dry mass"),

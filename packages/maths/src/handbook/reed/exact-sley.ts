@@ -67,7 +67,8 @@ export function exactSley(input: ExactSleyInput): ExactSley {
   }
   throw new QuantityError({
     code: "no-answer",
-    where: "exactSley(…)",
+    function: "exactSley",
+    path: [],
     expected: `an order of ${String(mostDents)} dents or fewer`,
     received: `${String(sett)} in a reed of ${String(reed)}`,
     remedy: "Allow a longer order, or take a sett nearby: substituteReeds lists them.",

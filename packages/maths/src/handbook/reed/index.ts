@@ -43,3 +43,7 @@ export { substituteReeds } from "./substitute-reeds.js";
 export type { SubstituteReed, SubstituteReedsInput } from "./substitute-reeds.js";
 export { widthOfSley } from "./width-of-sley.js";
 export type { WidthOfSleyInput } from "./width-of-sley.js";
+export { endsUpTo } from "./ends-up-to.js";
+export type { EndsUpToInput } from "./ends-up-to.js";
+export { averageSett } from "./average-sett.js";
+export type { AverageSettInput } from "./average-sett.js";

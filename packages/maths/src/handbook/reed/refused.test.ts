@@ -20,7 +20,7 @@ describe("what a sum of the reed wants and does not get is named, with what it i
       { ends: 0, edges: [0], mostPerDent: 0 },
       [
         "endsPerDentForEdges({ ends }): a whole number of ends, 1 or more (in the warp)",
-        "endsPerDentForEdges({ edges })[0]: a whole number of ends, 1 or more (up to and with the last of a stripe)",
+        "endsPerDentForEdges({ edges[0] }): a whole number of ends, 1 or more (up to and with the last of a stripe)",
         "endsPerDentForEdges({ mostPerDent }): a whole number of ends in each dent, 1 or more (at the most)",
       ],
     ],
@@ -46,21 +46,27 @@ describe("what a sum of the reed wants and does not get is named, with what it i
     [
       heddlesPerShaft,
       { shafts: 1001, parts: [] },
-      ["heddlesPerShaft({ shafts }): a whole number of shafts, no more than 1000 (of the loom)"],
+      [
+        "heddlesPerShaft({ shafts }): a whole number of shafts, no more than 1000 (of the loom)",
+        "heddlesPerShaft({ parts }): a list of the parts of a threading",
+      ],
     ],
     [
       heddlesPerShaft,
       { shafts: 0 },
-      ["heddlesPerShaft({ shafts }): a whole number of shafts, 1 or more (of the loom)"],
+      [
+        "heddlesPerShaft({ shafts }): a whole number of shafts, 1 or more (of the loom)",
+        "heddlesPerShaft({ parts }): a list of the parts of a threading",
+      ],
     ],
     [heddlesPerShaft, { shafts: 4, parts: [] }, ["heddlesPerShaft({ parts }): a list of the parts of a threading"]],
     [
       heddlesPerShaft,
       { shafts: 4, parts: [{ threading: [1, 5, 0], times: -1 }] },
       [
-        "heddlesPerShaft.parts[0]({ threading })[1]: a whole number of shafts, no more than 4 (of every heddle in turn)",
-        "heddlesPerShaft.parts[0]({ threading })[2]: a whole number of shafts, 1 or more (of every heddle in turn)",
-        "heddlesPerShaft.parts[0]({ times }): a whole number of times, 0 or more (the part stands in the width)",
+        "heddlesPerShaft({ parts[0].threading[1] }): a whole number of shafts, no more than 4 (of every heddle in turn)",
+        "heddlesPerShaft({ parts[0].threading[2] }): a whole number of shafts, 1 or more (of every heddle in turn)",
+        "heddlesPerShaft({ parts[0].times }): a whole number of times, 0 or more (the part stands in the width)",
       ],
     ],
     [
@@ -88,8 +94,8 @@ describe("what a sum of the reed wants and does not get is named, with what it i
       { ends: 0, edges: [0], endsInEachDent: [-1] },
       [
         "stripeEdgesInDents({ ends }): a whole number of ends, 1 or more (in the warp)",
-        "stripeEdgesInDents({ edges })[0]: a whole number of ends, 1 or more (up to and with the last of a stripe)",
-        "stripeEdgesInDents({ endsInEachDent })[0]: a whole number of ends in each dent, 0 or more (of the sleying order)",
+        "stripeEdgesInDents({ edges[0] }): a whole number of ends, 1 or more (up to and with the last of a stripe)",
+        "stripeEdgesInDents({ endsInEachDent[0] }): a whole number of ends in each dent, 0 or more (of the sleying order)",
       ],
     ],
     [
@@ -141,7 +147,7 @@ describe("what a sum of the reed wants and does not get is named, with what it i
 });
 
 describe("a sleying order that cannot be read", () => {
-  const wanted = "sleyFrom(order): expected the ends of each dent with hyphens between, such as 2-1-1, received";
+  const wanted = "sleyFrom({ order }): expected the ends of each dent with hyphens between, such as 2-1-1, received";
 
   it("is refused with what was wanted, received and to be done", () => {
     expect(() => sleyFrom("2,1")).toThrow(`${wanted} the text "2,1".`);

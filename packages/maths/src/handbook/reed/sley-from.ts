@@ -35,8 +35,14 @@ function runsOf(order: readonly number[]): Sley {
 export function sleyFrom(order: string): Sley {
   const refuse = (remedy: string): never => {
     const expected = "the ends of each dent with hyphens between, such as 2-1-1";
-    const where = "sleyFrom(order)";
-    throw new QuantityError({ code: "unreadable", where, expected, received: described(order), remedy });
+    throw new QuantityError({
+      code: "unreadable",
+      function: "sleyFrom",
+      path: ["order"],
+      expected,
+      received: described(order),
+      remedy,
+    });
   };
   const text: unknown = order;
   if (typeof text !== "string" || text.length > 400) return refuse("Give the order as text.");

@@ -24,8 +24,14 @@ export interface StripeEdge {
 }
 
 function refuse(field: string, expected: string, received: string): never {
-  const where = `stripeEdgesInDents({ ${field} })`;
-  throw new QuantityError({ code: "out-of-range", where, expected, received, remedy: "" });
+  throw new QuantityError({
+    code: "out-of-range",
+    function: "stripeEdgesInDents",
+    path: [field],
+    expected,
+    received,
+    remedy: "",
+  });
 }
 
 /**

@@ -1,6 +1,7 @@
 import { listOf, readInputs, whole } from "../../engine/formula/index.js";
 import { described } from "../../engine/quantity/index.js";
-import { QuantityError } from "../../engine/refusal.js";
+import { allTogether, QuantityError } from "../../engine/refusal.js";
+import type { RefusalCode } from "../../engine/refusal.js";
 
 /** A part of a threading: a repeat, a block, a border. */
 export interface ThreadingPart {
@@ -17,27 +18,32 @@ export interface Threading {
   readonly parts: readonly ThreadingPart[];
 }
 
+const MOST_SHAFTS = 1000;
 const MOST_HEDDLES = 1_000_000;
 
 /** Refuses what is no threading, in the name of the function that was asked. */
-export function readThreading(name: string, { parts, ...others }: Threading): void {
-  readInputs(name, { shafts: whole("shafts", "of the loom", { atLeast: 1, atMost: 1000 }) }, others);
-  const refuse = (code: "empty" | "out-of-range", expected: string, received: string, remedy: string): never => {
-    throw new QuantityError({ code, where: `${name}({ parts })`, expected, received, remedy });
+export function readThreading(name: string, threading: Threading): void {
+  const { parts, ...others } = Object(threading) as Threading;
+  const shafts = { shafts: whole("shafts", "of the loom", { atLeast: 1, atMost: MOST_SHAFTS }) };
+  const given: unknown = parts;
+  const refuse = (code: RefusalCode, expected: string, received: string, remedy: string): never => {
+    throw new QuantityError({ code, function: name, path: ["parts"], expected, received, remedy });
   };
-  if (!Array.isArray(parts) || parts.length === 0) {
+  const readParts = (): readonly (() => unknown)[] => {
+    const list = Array.isArray(given) && given.length > 0;
+    if (list) return Array.from(parts, (part, at) => () => readInputs([name, "parts", at], declared, part));
+    const code = given === undefined || given === null ? "missing" : Array.isArray(given) ? "empty" : "wrong-kind";
     const remedy = "Write [{ threading: [1, 2, 3, 4], times: 90 }].";
-    return refuse("empty", "a list of the parts of a threading", described(parts), remedy);
-  }
+    return [() => refuse(code, "a list of the parts of a threading", described(given), remedy)];
+  };
+  const known = Number.isSafeInteger(others.shafts) && others.shafts >= 1 && others.shafts <= MOST_SHAFTS;
+  const atMost = known ? others.shafts : MOST_SHAFTS;
   const declared = {
-    threading: listOf(whole("shafts", "of every heddle in turn", { atLeast: 1, atMost: others.shafts })),
+    threading: listOf(whole("shafts", "of every heddle in turn", { atLeast: 1, atMost })),
     times: whole("times", "the part stands in the width", { atLeast: 0 }),
   };
-  let heddles = 0;
-  parts.forEach((part: ThreadingPart, at) => {
-    readInputs(`${name}.parts[${String(at)}]`, declared, part);
-    heddles += part.threading.length * part.times;
-  });
+  allTogether(() => readInputs(name, shafts, others), ...readParts());
+  const heddles = parts.reduce((total, part) => total + part.threading.length * part.times, 0);
   if (heddles > MOST_HEDDLES) refuse("out-of-range", `at most ${String(MOST_HEDDLES)} heddles`, String(heddles), "");
 }
 

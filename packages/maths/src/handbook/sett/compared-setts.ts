@@ -1,8 +1,9 @@
 import { oneOf, positive, readInputs } from "../../engine/formula/index.js";
-import { QuantityError } from "../../engine/refusal.js";
+import { allTogether, QuantityError } from "../../engine/refusal.js";
 import { described, ratio } from "../../engine/quantity/index.js";
 import { IndirectCount, endsPerInch, percentAdded } from "../../units/index.js";
 import type { Addition, EndsPerLength } from "../../units/index.js";
+import { drawn } from "../weave/drawn.js";
 import type { Weave } from "../weave/drawn.js";
 import { weaveQuantities } from "../weave/weave-quantities.js";
 import { setts } from "./setts-by-rules.js";
@@ -28,6 +29,21 @@ export interface ComparedSetts {
   readonly spread: Addition;
 }
 
+function checkWraps(wraps: unknown): void {
+  const isWhole = Number.isSafeInteger(wraps);
+  if ((isWhole && Number(wraps) > 0) || wraps === "not wrapped") return;
+  const known = typeof wraps === "string" ? "unknown-word" : "wrong-kind";
+  throw new QuantityError({
+    code: wraps === undefined || wraps === null ? "missing" : isWhole ? "out-of-range" : known,
+    function: "comparedSetts",
+    path: ["wrapsPerInch"],
+    expected: 'a whole number of wraps, or "not wrapped"',
+    received: described(wraps),
+    remedy: "Wrap the yarn round a ruler, touching, and count it over an inch.",
+    params: { kind: "whole", atLeast: 1, candidates: ["not wrapped"], example: "24" },
+  });
+}
+
 /**
  * What the rules of the trade give as the closest sett of one yarn in one weave, side by side, and how far they disagree.
  * Each is a limit, not a recommendation: see `settForPurpose`.
@@ -43,18 +59,14 @@ export function comparedSetts(input: ComparedSettsInput): ComparedSetts {
     count: positive(IndirectCount, "of the finished thread"),
     material: oneOf(["cotton", "worsted", "woollen"], "what the yarn is spun from, and how"),
   };
-  const { weave, wrapsPerInch, ...yarn } = input;
-  readInputs("comparedSetts", inputs, yarn);
-  const wrapped = typeof wrapsPerInch === "number" && Number.isSafeInteger(wrapsPerInch) && wrapsPerInch > 0;
-  if (!wrapped && wrapsPerInch !== "not wrapped") {
-    throw new QuantityError({
-      code: "wrong-kind",
-      where: "comparedSetts({ wrapsPerInch })",
-      expected: 'a whole number of wraps, or "not wrapped"',
-      received: described(wrapsPerInch),
-      remedy: "Wrap the yarn round a ruler, touching, and count it over an inch.",
-    });
-  }
+  const { weave, wrapsPerInch, ...yarn } = Object(input) as ComparedSettsInput;
+  allTogether(
+    () => drawn("comparedSetts", weave),
+    () => readInputs("comparedSetts", inputs, yarn),
+    () => {
+      checkWraps(wrapsPerInch);
+    },
+  );
   const { found, silent } = setts(weaveQuantities(weave), weave, { ...yarn, wrapsPerInch });
   const sorted = [...found].sort((a, b) => a.sett.in(endsPerInch) - b.sett.in(endsPerInch));
   const [lowest, highest] = [sorted[0]?.sett, sorted.at(-1)?.sett];

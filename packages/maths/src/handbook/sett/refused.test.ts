@@ -10,8 +10,10 @@ import type { ComparedSettsInput } from "./index.js";
 describe("what a sum of the sett wants and does not get is named, with what it is", () => {
   it("of the rules side by side", () => {
     expect(faultsOf(comparedSetts, {})).toEqual([
+      "comparedSetts({ weave }): a list of 1 to 1000 picks",
       "comparedSetts({ count }): an indirect count (of the finished thread)",
       'comparedSetts({ material }): "cotton" or "worsted" or "woollen" (what the yarn is spun from, and how)',
+      'comparedSetts({ wrapsPerInch }): a whole number of wraps, or "not wrapped"',
     ]);
     for (const wrapsPerInch of [0, -1, 12.5, "12", null])
       expect(
@@ -21,7 +23,7 @@ describe("what a sum of the sett wants and does not get is named, with what it i
     expect(() => comparedSetts(zero)).toThrow(
       "received the number 0. Wrap the yarn round a ruler, touching, and count it over an inch.",
     );
-    expect(() => comparedSetts(zero)).toThrow(expect.objectContaining({ code: "wrong-kind" }) as Error);
+    expect(() => comparedSetts(zero)).toThrow(expect.objectContaining({ code: "out-of-range" }) as Error);
   });
 
   it("of a float and of a purpose", () => {

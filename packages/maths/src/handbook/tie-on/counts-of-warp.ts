@@ -48,8 +48,14 @@ export function countsOfWarp(input: CountsOfWarpInput): CountsOfWarp {
   const inOrder = endsInEachDent.reduce((total, held) => total + held, 0);
   if (heddles < 0 || knots < 0 || inOrder === 0) {
     const received = inOrder === 0 ? "only empty dents" : "more doubled, floating or lost ends than there are";
-    const where = "countsOfWarp(…)";
-    throw new QuantityError({ code: "no-answer", where, expected: "a warp that can stand so", received, remedy: "" });
+    throw new QuantityError({
+      code: "no-answer",
+      function: "countsOfWarp",
+      path: [],
+      expected: "a warp that can stand so",
+      received,
+      remedy: "",
+    });
   }
   const [dents] = dentOf(ends, endsInEachDent, inOrder);
   const says = `${String(ends)} ends in ${String(heddles)} heddles and ${String(dents)} dents: ${String(knots)} knots to tie.`;

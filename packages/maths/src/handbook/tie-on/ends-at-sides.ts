@@ -1,5 +1,5 @@
 import { listOf, readInputs, whole } from "../../engine/formula/index.js";
-import { QuantityError } from "../../engine/refusal.js";
+import { allTogether, QuantityError } from "../../engine/refusal.js";
 import { greatestCommonMeasure } from "../reed/greatest-common-measure.js";
 import { heddlesOfEnds, sideEnds } from "./side-ends.js";
 import type { FreeAtSides, SideEnds } from "./side-ends.js";
@@ -23,27 +23,33 @@ export interface EndsAtSides {
   readonly says: string;
 }
 
-function read({ emptyDents, spareHeddles, ...counts }: EndsAtSidesInput): void {
-  readInputs(
-    "endsAtSides",
-    {
-      oldEnds: whole("ends", "of the old warp", { atLeast: 1, atMost: 1_000_000 }),
-      newEnds: whole("ends", "of the new warp", { atLeast: 1, atMost: 1_000_000 }),
-      threading: listOf(whole("shafts", "of one threading repeat, in turn", { atLeast: 1, atMost: 1000 })),
-      endsPerDent: whole("ends in each dent", "as sleyed", { atLeast: 1 }),
-    },
-    counts,
-  );
+function read(input: EndsAtSidesInput): void {
+  const { emptyDents, spareHeddles, ...counts } = Object(input) as EndsAtSidesInput;
+  const declared = {
+    oldEnds: whole("ends", "of the old warp", { atLeast: 1, atMost: 1_000_000 }),
+    newEnds: whole("ends", "of the new warp", { atLeast: 1, atMost: 1_000_000 }),
+    threading: listOf(whole("shafts", "of one threading repeat, in turn", { atLeast: 1, atMost: 1000 })),
+    endsPerDent: whole("ends in each dent", "as sleyed", { atLeast: 1 }),
+  };
   const dent = whole("dents", "still empty at that side", { atLeast: 0 });
-  readInputs("endsAtSides.emptyDents", { beforeFirst: dent, afterLast: dent }, emptyDents);
   const spare = listOf(whole("heddles", "that hang outside the outermost threaded end", { atLeast: 0 }));
-  readInputs("endsAtSides.spareHeddles", { beforeFirst: spare, afterLast: spare }, spareHeddles);
+  allTogether(
+    () => readInputs("endsAtSides", declared, counts),
+    () => readInputs(["endsAtSides", "emptyDents"], { beforeFirst: dent, afterLast: dent }, emptyDents),
+    () => readInputs(["endsAtSides", "spareHeddles"], { beforeFirst: spare, afterLast: spare }, spareHeddles),
+  );
   const shafts = Math.max(...counts.threading);
   for (const [field, on] of Object.entries(spareHeddles) as [string, readonly number[]][]) {
     if (on.length >= shafts) continue;
-    const where = `endsAtSides.spareHeddles({ ${field} })`;
+    const place = { function: "endsAtSides", path: ["spareHeddles", field] };
     const expected = `a number for each of ${String(shafts)} shafts`;
-    throw new QuantityError({ code: "missing", where, expected, received: `${String(on.length)} numbers`, remedy: "" });
+    throw new QuantityError({
+      code: "missing",
+      ...place,
+      expected,
+      received: `${String(on.length)} numbers`,
+      remedy: "",
+    });
   }
 }
 

@@ -1,5 +1,5 @@
 /** A knot that joins an old end to a new one. */
-export type Knot = "overhand, two strands together" | "overhand, one strand" | "square" | "weaver's";
+export type Knot = "overhand of both ends" | "overhand of one end" | "square" | "weaver's";
 
 /** How a knot measures, in diameters of its thread. */
 export interface KnotSize {
@@ -14,8 +14,8 @@ export interface KnotSize {
  * knots in yarn were found. A weaver's knot is taken as large as it can be.
  */
 export const KNOTS: Readonly<Record<Knot, KnotSize>> = {
-  "overhand, two strands together": { least: 3.8, across: 4.85 },
-  "overhand, one strand": { least: 2.9, across: 3 },
+  "overhand of both ends": { least: 3.8, across: 4.85 },
+  "overhand of one end": { least: 2.9, across: 3 },
   square: { least: 3, across: 4 },
   "weaver's": { least: 3.4, across: 3.85 },
 };

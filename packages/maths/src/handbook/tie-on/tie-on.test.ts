@@ -84,12 +84,12 @@ describe("a new warp held against the old one", () => {
       expect.unreachable();
     } catch (error) {
       const { faults } = error as QuantityError;
-      expect(faults.map(({ where }) => where)).toEqual([
-        "tieOn.newWarp({ ends })",
-        "tieOn.newWarp({ sett })",
-        "tieOn.newWarp({ threading })[0]",
-        "tieOn.newWarp({ count })",
-        "tieOn.newWarp({ edges })",
+      expect(faults.map(({ path }) => path)).toEqual([
+        ["newWarp", "ends"],
+        ["newWarp", "sett"],
+        ["newWarp", "threading", 0],
+        ["newWarp", "count"],
+        ["newWarp", "edges"],
       ]);
     }
   });

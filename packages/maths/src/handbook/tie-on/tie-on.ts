@@ -1,3 +1,4 @@
+import { allTogether } from "../../engine/refusal.js";
 import { listOf, positive, positiveEither, readInputs, whole } from "../../engine/formula/index.js";
 import type { ReportStep } from "../../engine/formula/index.js";
 import { compare, difference, ratio } from "../../engine/quantity/index.js";
@@ -40,8 +41,10 @@ function readWarps(oldWarp: OldWarp, newWarp: NewWarp): void {
     count: positiveEither(IndirectCount, DirectCount, "a yarn count", "of the finished thread"),
   };
   const edge = whole("ends", "up to and with the last of a stripe", { atLeast: 1 });
-  readInputs("tieOn.oldWarp", old, oldWarp);
-  readInputs("tieOn.newWarp", { ...old, edges: listOf(edge) }, newWarp);
+  allTogether(
+    () => readInputs(["tieOn", "oldWarp"], old, oldWarp),
+    () => readInputs(["tieOn", "newWarp"], { ...old, edges: listOf(edge) }, newWarp),
+  );
 }
 
 function endsFinding(old: number, now: number): Finding {

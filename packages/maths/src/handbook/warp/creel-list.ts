@@ -1,5 +1,6 @@
 import { atLeastZero, positive, readInputs, whole } from "../../engine/formula/index.js";
 import type { ReportStep } from "../../engine/formula/index.js";
+import { allTogether } from "../../engine/refusal.js";
 import { Length } from "../../units/index.js";
 import { spoolLength } from "./spool-length.js";
 import type { SpoolLengthInput } from "./spool-length.js";
@@ -84,15 +85,18 @@ function usesOf(sections: readonly CreelSection[]): ReadonlyMap<string, readonly
  * creelList({ stripes, endsPerSection: 20, warpLength: yards(8), cutWaste: yards(0) }).spools[0].sections // 2
  */
 export function creelList(input: CreelListInput): CreelList {
-  const { stripes, ...others } = input;
+  const { stripes, ...others } = Object(input) as CreelListInput;
   const declared = {
     endsPerSection: whole("ends", "in one section, one spool each", { atLeast: 1 }),
     warpLength: positive(Length, "of every end, loom waste counted in"),
     cutWaste: atLeastZero(Length, "lost at the end of every section"),
   };
-  readInputs("creelList", declared, others);
+  allTogether(
+    () => readInputs("creelList", declared, others),
+    () => readYarnStripes("creelList", stripes),
+  );
   const { endsPerSection, warpLength, cutWaste } = input;
-  const sections = sectionsOf(readYarnStripes("creelList", stripes), endsPerSection);
+  const sections = sectionsOf(stripes, endsPerSection);
   const spools = [...usesOf(sections)].flatMap(([yarn, uses]) =>
     uses.map((used, at) => {
       const step = { sections: used, warpLength, cutWaste };

@@ -1,11 +1,13 @@
 import { positive, readInputs, whole } from "../../engine/formula/index.js";
 import type { ReportStep } from "../../engine/formula/index.js";
 import { compare, described, difference } from "../../engine/quantity/index.js";
-import { QuantityError } from "../../engine/refusal.js";
+import { allTogether, QuantityError } from "../../engine/refusal.js";
+import type { FaultPath, RefusalCode } from "../../engine/refusal.js";
 import { Length } from "../../units/index.js";
 import { longestWarp } from "./longest-warp.js";
 import type { LongestWarpInput } from "./longest-warp.js";
 import { yarnForEnds } from "./yarn-for-ends.js";
+import { checkName } from "./yarn-stripe.js";
 
 /** One colour of the warp, with the yarn of it at hand. */
 export interface ColourAtHand {
@@ -36,21 +38,29 @@ export interface LongestWarpByColour {
  */
 export function longestWarpByColour(colours: readonly ColourAtHand[]): LongestWarpByColour {
   const given: unknown = colours;
-  const refuse = (code: "empty" | "wrong-kind", where: string, expected: string, received: string): never => {
+  const refuse = (code: RefusalCode, path: FaultPath, expected: string, received: unknown): never => {
     const remedy = 'Write [{ colour: "ash", ends: 300, yarn: yards(1680) }].';
-    throw new QuantityError({ code, where: `longestWarpByColour(${where})`, expected, received, remedy });
+    const place = { function: "longestWarpByColour", path: ["colours", ...path] };
+    throw new QuantityError({ code, ...place, expected, received: described(received), remedy });
   };
-  if (!Array.isArray(given) || given.length === 0) refuse("empty", "colours", "a list of colours", described(given));
+  if (given === undefined || given === null) refuse("missing", [], "a list of colours", given);
+  if (!Array.isArray(given)) refuse("wrong-kind", [], "a list of colours", given);
+  if (colours.length === 0) refuse("empty", [], "a list of colours", given);
   const declared = {
     ends: whole("ends", "of this colour", { atLeast: 1 }),
     yarn: positive(Length, "of this colour at hand"),
   };
-  const each = colours.map(({ colour, ...others }, at) => {
-    const name: unknown = colour;
-    if (typeof name !== "string") refuse("wrong-kind", `colours[${String(at)}].colour`, "a name", described(name));
-    readInputs(`longestWarpByColour.colours[${String(at)}]`, declared, others);
-    return { colour, input: others, warp: longestWarp(others) };
+  const parts = Array.from(colours, (one, at) => {
+    const { colour, ...others } = Object(one) as ColourAtHand;
+    return [
+      (): void => {
+        checkName(colour, (code, expected) => refuse(code, [at, "colour"], expected, colour));
+      },
+      (): unknown => readInputs(["longestWarpByColour", "colours", at], declared, others),
+    ];
   });
+  allTogether(...parts.flat());
+  const each = colours.map(({ colour, ...input }) => ({ colour, input, warp: longestWarp(input) }));
   const shortest = each.reduce((a, b) => (compare(b.warp, a.warp) < 0 ? b : a));
   const left = each.map(({ colour, input }) => {
     const used = yarnForEnds({ ends: input.ends, warpLength: shortest.warp });

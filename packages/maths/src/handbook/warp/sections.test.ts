@@ -132,7 +132,7 @@ describe("a striped warp in sections", () => {
     const wrong = (list: unknown) => () => creelList({ ...input, stripes: list as never });
     expect(wrong([])).toThrow(/list of stripes/u);
     expect(wrong(undefined)).toThrow(QuantityError);
-    expect(wrong([{ yarn: "", ends: 4 }])).toThrow(/name of a yarn/u);
+    expect(wrong([{ yarn: "", ends: 4 }])).toThrow(/a name of 1 to 200 letters/u);
     expect(wrong([{ yarn: "ash", ends: 1.5 }])).toThrow(QuantityError);
     expect(wrong([{ yarn: "ash", ends: 4, colour: "grey" }])).toThrow(/colour/u);
     expect(

@@ -1,5 +1,6 @@
 import { described } from "../../engine/quantity/index.js";
 import { QuantityError } from "../../engine/refusal.js";
+import type { FaultPath, RefusalCode } from "../../engine/refusal.js";
 
 /**
  * A weave drawn pick by pick, one text a pick: "x" where the end lies over the pick, "." where it lies under.
@@ -12,24 +13,33 @@ const MOST = 1000;
 
 /** The weave as rows of true and false, or the refusal of what is no drawing of one. */
 export function drawn(caller: string, weave: Weave): readonly (readonly boolean[])[] {
-  const refuse = (where: string, expected: string, received: unknown): never => {
+  const refuse = (path: FaultPath, expected: string, received: unknown, code: RefusalCode = "unreadable"): never => {
     const remedy = 'Draw every pick of one repeat, for example ["x.", ".x"].';
-    throw new QuantityError({ code: "unreadable", where, expected, received: described(received), remedy });
+    throw new QuantityError({
+      code,
+      function: caller,
+      path: ["weave", ...path],
+      expected,
+      received: described(received),
+      remedy,
+    });
   };
   const rows: unknown = weave;
   if (!Array.isArray(rows) || rows.length === 0 || rows.length > MOST) {
-    return refuse(`${caller}(weave)`, `a list of 1 to ${String(MOST)} picks`, rows);
+    const many = Array.isArray(rows) && rows.length > MOST ? "too-long" : "empty";
+    const code = rows === undefined || rows === null ? "missing" : Array.isArray(rows) ? many : "wrong-kind";
+    return refuse([], `a list of 1 to ${String(MOST)} picks`, rows, code);
   }
   const ends = typeof rows[0] === "string" ? rows[0].length : 0;
   return Array.from(rows, (row: unknown, at) => {
     const fits = typeof row === "string" && row.length === ends && ends > 0 && ends <= MOST;
     if (!fits) {
       const width = ends > 0 && ends <= MOST ? String(ends) : `1 to ${String(MOST)}`;
-      return refuse(`${caller}(weave[${String(at)}])`, `a pick over ${width} ends`, row);
+      return refuse([at], `a pick over ${width} ends`, row);
     }
     return Array.from(row, (mark) => {
       if (mark === "x" || mark === ".") return mark === "x";
-      return refuse(`${caller}(weave[${String(at)}])`, 'only "x" and "."', row);
+      return refuse([at], 'only "x" and "."', row);
     });
   });
 }

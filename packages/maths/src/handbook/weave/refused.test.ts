@@ -8,18 +8,22 @@ describe("a weave drawn so that it cannot be read is refused with its place", ()
   const faults = (weave: unknown): readonly string[] => faultsOf(weaveQuantities, weave);
 
   it.each<[string, unknown, string]>([
-    ["no list", "x.", "weaveQuantities(weave): a list of 1 to 1000 picks"],
-    ["no pick", [], "weaveQuantities(weave): a list of 1 to 1000 picks"],
-    ["too many picks", Array.from({ length: 1001 }, () => "x."), "weaveQuantities(weave): a list of 1 to 1000 picks"],
-    ["a number for a pick", [1], "weaveQuantities(weave[0]): a pick over 1 to 1000 ends"],
-    ["a number after a pick", ["x.", 1], "weaveQuantities(weave[1]): a pick over 2 ends"],
-    ["a list for a pick", [["x", "."]], "weaveQuantities(weave[0]): a pick over 1 to 1000 ends"],
-    ["a list for a later pick", ["x.", ["x", "."]], "weaveQuantities(weave[1]): a pick over 2 ends"],
-    ["a pick of no ends", [""], "weaveQuantities(weave[0]): a pick over 1 to 1000 ends"],
-    ["a pick too wide", ["x".repeat(1001)], "weaveQuantities(weave[0]): a pick over 1 to 1000 ends"],
-    ["a ragged pick over 1000", ["x".repeat(1000), "x"], "weaveQuantities(weave[1]): a pick over 1000 ends"],
-    ["another mark", ["x.", ".o"], 'weaveQuantities(weave[1]): only "x" and "."'],
-    ["an end never bound", ["xx.", "x.x"], "weaveQuantities(weave): threads that each pass between face and back"],
+    ["no list", "x.", "weaveQuantities({ weave }): a list of 1 to 1000 picks"],
+    ["no pick", [], "weaveQuantities({ weave }): a list of 1 to 1000 picks"],
+    [
+      "too many picks",
+      Array.from({ length: 1001 }, () => "x."),
+      "weaveQuantities({ weave }): a list of 1 to 1000 picks",
+    ],
+    ["a number for a pick", [1], "weaveQuantities({ weave[0] }): a pick over 1 to 1000 ends"],
+    ["a number after a pick", ["x.", 1], "weaveQuantities({ weave[1] }): a pick over 2 ends"],
+    ["a list for a pick", [["x", "."]], "weaveQuantities({ weave[0] }): a pick over 1 to 1000 ends"],
+    ["a list for a later pick", ["x.", ["x", "."]], "weaveQuantities({ weave[1] }): a pick over 2 ends"],
+    ["a pick of no ends", [""], "weaveQuantities({ weave[0] }): a pick over 1 to 1000 ends"],
+    ["a pick too wide", ["x".repeat(1001)], "weaveQuantities({ weave[0] }): a pick over 1 to 1000 ends"],
+    ["a ragged pick over 1000", ["x".repeat(1000), "x"], "weaveQuantities({ weave[1] }): a pick over 1000 ends"],
+    ["another mark", ["x.", ".o"], 'weaveQuantities({ weave[1] }): only "x" and "."'],
+    ["an end never bound", ["xx.", "x.x"], "weaveQuantities({ weave }): threads that each pass between face and back"],
   ])("%s", (_what, weave, expected) => {
     expect(faults(weave)).toEqual([expected]);
   });
@@ -46,8 +50,8 @@ describe("a weave by name", () => {
       "basket({ together }): a whole number of threads, 2 or more (that go as one)",
     ]);
     expect(faultsOf(twill, { floats: [0, 101] })).toEqual([
-      "twill({ floats })[0]: a whole number of threads, 1 or more (over or under, in turn)",
-      "twill({ floats })[1]: a whole number of threads, no more than 100 (over or under, in turn)",
+      "twill({ floats[0] }): a whole number of threads, 1 or more (over or under, in turn)",
+      "twill({ floats[1] }): a whole number of threads, no more than 100 (over or under, in turn)",
     ]);
     expect(faultsOf(satin, { ends: 4, move: 1 })).toEqual([
       "satin({ ends }): a whole number of ends, 5 or more (in the repeat)",

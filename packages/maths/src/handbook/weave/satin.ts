@@ -26,7 +26,8 @@ export function satin(input: SatinInput): Weave {
   if (move > ends - 2 || new Set(bound).size < ends) {
     throw new QuantityError({
       code: "no-answer",
-      where: "satin({ move })",
+      function: "satin",
+      path: ["move"],
       expected: `a move from 2 to ${String(ends - 2)} that shares no factor with ${String(ends)} ends`,
       received: String(move),
       remedy: "A satin of six ends has no such move; those of five have 2 and 3, of eight 3 and 5.",

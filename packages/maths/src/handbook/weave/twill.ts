@@ -21,7 +21,8 @@ export function twill(input: TwillInput): Weave {
   if (floats.length % 2 !== 0 || first.length > 1000) {
     throw new QuantityError({
       code: "wrong-kind",
-      where: "twill({ floats })",
+      function: "twill",
+      path: ["floats"],
       expected: "as many floats under as over, in a repeat of no more than 1000 ends",
       received: `${String(floats.length)} floats, ${String(first.length)} ends`,
       remedy: "Write over, under, over, under: [2, 2] or [5, 2, 1, 2].",

@@ -129,12 +129,12 @@ describe("the quantities of a weave", () => {
   });
 
   it.each<[unknown, string]>([
-    [[], "unreadable"],
+    [[], "empty"],
     [["x.", "x"], "unreadable"],
     [["x.", ".X"], "unreadable"],
     [[""], "unreadable"],
-    ["x.", "unreadable"],
-    [null, "unreadable"],
+    ["x.", "wrong-kind"],
+    [null, "missing"],
     [["x".repeat(2000)], "unreadable"],
     [["xx", ".x"], "no-answer"],
     [["x.", "x."], "no-answer"],

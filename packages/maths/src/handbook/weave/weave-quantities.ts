@@ -31,7 +31,8 @@ function quantitiesOf(name: "end" | "pick", threads: readonly (readonly boolean[
   if (loose >= 0) {
     throw new QuantityError({
       code: "no-answer",
-      where: "weaveQuantities(weave)",
+      function: "weaveQuantities",
+      path: ["weave"],
       expected: "threads that each pass between face and back",
       received: `${name} ${String(loose + 1)} on one side throughout`,
       remedy: "Draw the whole repeat; a thread that is never bound is in no cloth.",

@@ -48,9 +48,9 @@ describe("the regain agreed on for a fibre", () => {
   it.each([
     [{ convention: "EU 1007/2011", fibre: "wool" }, "ambiguous", "carded wool or combed wool"],
     [{ convention: "ASTM D1909", fibre: "silk" }, "no-answer", "yourself"],
-    [{ convention: "EU 1007/2011", fibre: "nettle" }, "wrong-kind", "carded wool"],
-    [{ convention: "EU 1007/2011", fibre: "toString" }, "wrong-kind", "carded wool"],
-    [{ convention: "everywhere", fibre: "wool" }, "wrong-kind", "ASTM D1909"],
+    [{ convention: "EU 1007/2011", fibre: "nettle" }, "unknown-word", "carded wool"],
+    [{ convention: "EU 1007/2011", fibre: "toString" }, "unknown-word", "carded wool"],
+    [{ convention: "everywhere", fibre: "wool" }, "unknown-word", "ASTM D1909"],
     [{ convention: "EU 1007/2011" }, "missing", "fibre"],
     [{ convention: "EU 1007/2011", fibre: "cotton", colour: "red" }, "unknown-field", "colour"],
     [null, "missing", "convention"],

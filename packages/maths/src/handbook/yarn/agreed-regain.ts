@@ -87,9 +87,11 @@ function refuse({ convention, fibre }: AgreedRegainOf): never {
   const parts = names.filter((name) => name.split(" ").includes(fibre));
   throw new QuantityError({
     code: parts.length > 0 ? "ambiguous" : "no-answer",
-    where: "agreedRegain({ fibre })",
+    function: "agreedRegain",
+    path: ["fibre"],
     expected: `a fibre of ${convention}: ${names.join(", ")}`,
     received: described(fibre),
     remedy: parts.length > 0 ? `Say which: ${parts.join(" or ")}.` : "Give the regain agreed on yourself.",
+    params: { candidates: parts.length > 0 ? parts : names },
   });
 }

@@ -2,6 +2,7 @@ import { Decimal, kept, shown } from "../../engine/numbers.js";
 import { described, genuineUnit, isUnit, makeQuantity } from "../../engine/quantity/index.js";
 import type { Quantity, Unit } from "../../engine/quantity/index.js";
 import { QuantityError } from "../../engine/refusal.js";
+import type { RefusalCode } from "../../engine/refusal.js";
 import type { DirectCount, IndirectCount } from "../../units/index.js";
 
 type CountDimension = "mass per length" | "length per mass";
@@ -17,10 +18,16 @@ function isCountUnit(unit: unknown): unit is Unit<string> {
   return isUnit(unit) && (unit.dimension === "mass per length" || unit.dimension === "length per mass");
 }
 
-function refuse(field: string, expected: string, received: unknown, code: "wrong-kind" | "out-of-range"): never {
-  const where = `convertCount({ ${field} })`;
+function refuse(field: string, expected: string, received: unknown, code: RefusalCode): never {
   const remedy = "Counts are of a system: tex(30), cottonCount(20).";
-  throw new QuantityError({ code, where, expected, received: described(received), remedy });
+  throw new QuantityError({
+    code,
+    function: "convertCount",
+    path: [field],
+    expected,
+    received: described(received),
+    remedy,
+  });
 }
 
 /**

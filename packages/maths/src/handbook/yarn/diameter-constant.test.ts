@@ -35,8 +35,8 @@ describe("the constant of the rule of diameters", () => {
 
   it.each([
     [{ material: "cotton", givenBy: "quiltingclimber" }, "no-answer", "Taylor 0.95, faena 0.9, SweetGeorgia 0.91"],
-    [{ material: "nettle", givenBy: "Taylor" }, "wrong-kind", "cotton"],
-    [{ material: "cotton", givenBy: "constructor" }, "wrong-kind", "Taylor"],
+    [{ material: "nettle", givenBy: "Taylor" }, "unknown-word", "cotton"],
+    [{ material: "cotton", givenBy: "constructor" }, "unknown-word", "Taylor"],
     [{ material: "cotton" }, "missing", "givenBy"],
     [{ material: "cotton", givenBy: "Taylor", count: 20 }, "unknown-field", "count"],
   ])("%j is refused", (of, code, named) => {

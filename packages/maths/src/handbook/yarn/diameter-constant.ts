@@ -49,7 +49,8 @@ export function diameterConstant(of: DiameterConstantOf): DiameterConstant {
   });
   throw new QuantityError({
     code: "no-answer",
-    where: "diameterConstant({ givenBy })",
+    function: "diameterConstant",
+    path: ["givenBy"],
     expected: `one who gives a constant for ${material}`,
     received: described(givenBy),
     remedy: `It is given by ${others.join(", ")}.`,

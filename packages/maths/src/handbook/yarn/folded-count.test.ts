@@ -190,6 +190,6 @@ describe("a folded thread", () => {
 
   it("refuses an empty fold and a direct count among the threads", () => {
     expect(() => foldedCount({ counts: [] })).toThrow(QuantityError);
-    expect(() => foldedCount({ counts: [cottonCount(20), tex(30) as never] })).toThrow("foldedCount({ counts })[1]");
+    expect(() => foldedCount({ counts: [cottonCount(20), tex(30) as never] })).toThrow("foldedCount({ counts[1] })");
   });
 });

@@ -66,7 +66,7 @@ describe("what a sum of the yarn wants and does not get is named, with what it i
 
 describe("a label", () => {
   const how = { order: "count first", system: cottonCount, counted: "single" } as const;
-  const wanted = "yarnFrom(label): the numbers of a yarn, such as 2/40s or 8/2";
+  const wanted = "yarnFrom({ label }): the numbers of a yarn, such as 2/40s or 8/2";
   const remedy = (label: unknown, by: object = how): string => {
     const lines = { text: "" };
     try {
@@ -79,13 +79,13 @@ describe("a label", () => {
 
   it("wants its order, system and meaning stated", () => {
     expect(faultsOf(() => yarnFrom("8/2", {} as never), {})).toEqual([
-      'yarnFrom.how({ order }): "plies first" or "count first" (which number comes first)',
-      "yarnFrom.how({ system }): a unit for an indirect count (the count system)",
-      'yarnFrom.how({ counted }): "single" or "finished thread" (what the number counts)',
+      'yarnFrom({ how.order }): "plies first" or "count first" (which number comes first)',
+      "yarnFrom({ how.system }): a unit for an indirect count (the count system)",
+      'yarnFrom({ how.counted }): "single" or "finished thread" (what the number counts)',
     ]);
     expect(faultsOf(() => yarnFrom("8/2", undefined as never), {})).toHaveLength(3);
     expect(faultsOf(() => yarnFrom("8/2", { ...how, system: { ...tex } } as never), {})).toEqual([
-      "yarnFrom.how({ system }): a unit for a direct count (the count system)",
+      "yarnFrom({ how.system }): a unit for a direct count (the count system)",
     ]);
   });
 

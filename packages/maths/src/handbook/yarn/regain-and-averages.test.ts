@@ -208,7 +208,7 @@ describe("averages, contraction and regain", () => {
       blendRegain({ shares, regains: [percentAdded(8), percentAdded(13)] });
       expect.unreachable();
     } catch (error) {
-      expect((error as QuantityError).faults.map(({ where }) => where)).toEqual(["blendRegain({ shares })[0]"]);
+      expect((error as QuantityError).faults.map(({ path }) => path)).toEqual([["shares", 0]]);
     }
   });
 });

@@ -76,7 +76,7 @@ describe("the numbers of a label", () => {
     ["Ne 8/2", american, "unreadable"],
   ] as const)("%j are refused", (label, how, code) => {
     const found = yarnReading(label, how);
-    expect(found.ok ? "read" : found.faults[0]?.code).toBe(code);
+    expect(found.ok ? "read" : found.faults[0].code).toBe(code);
   });
 
   it("are refused without order, system or what is counted, all at once", () => {

@@ -24,7 +24,7 @@ function readHow(how: YarnNotation): void {
     system: isDirect ? unitFor(DirectCount, "the count system") : unitFor(IndirectCount, "the count system"),
     counted: oneOf(["single", "finished thread"], "what the number counts"),
   };
-  readInputs("yarnFrom.how", inputs, how);
+  readInputs(["yarnFrom", "how"], inputs, how);
 }
 
 /**
@@ -42,7 +42,14 @@ export function yarnFrom(label: string, how: YarnNotation): Yarn {
   readHow(how);
   const refuse = (code: RefusalCode, remedy: string): never => {
     const expected = "the numbers of a yarn, such as 2/40s or 8/2";
-    throw new QuantityError({ code, where: "yarnFrom(label)", expected, received: described(label), remedy });
+    throw new QuantityError({
+      code,
+      function: "yarnFrom",
+      path: ["label"],
+      expected,
+      received: described(label),
+      remedy,
+    });
   };
   const text: unknown = label;
   if (typeof text !== "string" || text.length > 40) return refuse("unreadable", "Give the label as text.");

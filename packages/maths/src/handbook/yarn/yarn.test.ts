@@ -239,7 +239,7 @@ describe("a yarn", () => {
       expect((error as QuantityError).faults.map(({ code }) => code)).toEqual([
         "wrong-kind",
         "not-whole",
-        "wrong-kind",
+        "unknown-word",
         "unknown-field",
       ]);
     }

@@ -1,11 +1,13 @@
 import { Decimal, kept } from "../../engine/numbers.js";
-import { areUnitsOf, described, makeQuantity } from "../../engine/quantity/index.js";
+import { areUnitsOf, described, makeQuantity, marksOf } from "../../engine/quantity/index.js";
 import type { Quantity, Unit } from "../../engine/quantity/index.js";
 import { QuantityError } from "../../engine/refusal.js";
 import type { RefusalCode } from "../../engine/refusal.js";
-import { amountAt, joins, marksOf } from "./numerals.js";
+import { leadingNumber } from "./leading-number.js";
+import { amountAt, joins } from "./numerals.js";
 import type { Token } from "./tokens.js";
 import { tokensOf } from "./tokens.js";
+import { unitFor } from "./unit-words.js";
 
 /** How the numerals are written; without a locale a comma is refused. */
 export interface ReadingOptions {
@@ -13,28 +15,6 @@ export interface ReadingOptions {
 }
 
 const LONGEST = 200;
-
-/** Beside its name and symbol, what people write for a unit. */
-const SPELLINGS: Readonly<Record<string, readonly string[]>> = {
-  inches: ["inch", "ins", '"', "”", "″", "''", "’’", "′′"],
-  feet: ["foot", "'", "’", "′"],
-  yards: ["yard", "yds"],
-  millimetres: ["millimetre", "millimeter", "millimeters"],
-  centimetres: ["centimetre", "centimeter", "centimeters", "cms"],
-  metres: ["metre", "meter", "meters"],
-  kilometres: ["kilometre", "kilometer", "kilometers"],
-  grams: ["gram", "gramme", "grammes", "gms"],
-  kilograms: ["kilogram", "kilo", "kilos", "kgs"],
-  pounds: ["pound", "lbs"],
-  ounces: ["ounce"],
-  grains: ["grain"],
-  drams: ["dram"],
-};
-
-function unitFor<D extends string>(word: string, units: readonly Unit<D>[]): Unit<D> | undefined {
-  const wanted = word.toLowerCase();
-  return units.find(({ name, symbol }) => [name, symbol, ...(SPELLINGS[name] ?? [])].includes(wanted));
-}
 
 type Refuse = (code: RefusalCode, remedy: string) => never;
 
@@ -95,6 +75,21 @@ function partsOf<D extends string>(
   return parts;
 }
 
+/** An amount and the whole symbol or name of a unit, whatever marks stand in it: what a unit prints is read back. */
+function symbolAlone<D extends string>(
+  text: string,
+  units: readonly Unit<D>[],
+  options: ReadingOptions | undefined,
+  refuse: Refuse,
+): Quantity<D> | null {
+  const [, sign = "", behind = ""] = /^\s*([-−]?)(.*)$/su.exec(text) ?? [];
+  const word = behind.replace(/^[^\p{L}%]*/u, "").trim();
+  const unit = /[^\p{L}.'"]/u.test(word) ? unitFor(word, units) : undefined;
+  const led = unit === undefined ? null : leadingNumber(behind.trim(), options, refuse);
+  if (unit === undefined || led?.rest !== word) return null;
+  return makeQuantity(unit, kept(sign === "" ? led.value : led.value.negated()));
+}
+
 /**
  * Reads an amount of one or more parts, each with its unit, from large to small: `2 yd 6 in`, `6'6"`, `3 1/2 in`.
  * No part is ever dropped; a leading minus governs the whole.
@@ -109,13 +104,17 @@ export function amountFrom<D extends string>(
   const known = areUnitsOf(dimension, units) ? units.map(({ name }) => name).join(", ") : "";
   const refuse: Refuse = (code, remedy) => {
     const expected = known === "" ? `an amount and a list of units of ${dimension}` : `an amount in ${known}`;
-    throw new QuantityError({ code, where: `${reader}(text)`, expected, received: described(text), remedy });
+    throw new QuantityError({ code, function: reader, path: ["text"], expected, received: described(text), remedy });
   };
   if (known === "")
     return refuse("unknown-unit", "Give the units the text may use, for example [yards, feet, inches].");
-  if (text.length > LONGEST)
-    return refuse("unreadable", `Text of more than ${String(LONGEST)} characters is not read.`);
-  const tokens = tokensOf(text) ?? [];
+  if (text.trim() === "") return refuse("empty", "Write a number and its unit, such as 3 1/2 in.");
+  if (text.length > LONGEST) return refuse("too-long", `Text of more than ${String(LONGEST)} characters is not read.`);
+  const alone = symbolAlone(text, units, options, refuse);
+  if (alone !== null) return alone;
+  // Where a locale is named a plain space between three digits and three groups them, as its own mark does.
+  const grouped = options === undefined ? text : text.replace(/(?<=\d) (?=\d{3}(?!\d))/gu, "\u202f");
+  const tokens = tokensOf(grouped) ?? [];
   const negative = tokens[0]?.kind === "hyphen";
   const parts = partsOf(negative ? tokens.slice(1) : tokens, units, options, refuse);
   const last = parts.at(-1)?.unit ?? refuse("unreadable", "Write a number and its unit, such as 3 1/2 in.");
@@ -129,6 +128,8 @@ export function amountFrom<D extends string>(
 
 function commaRemedy(token: Token | undefined, options: ReadingOptions | undefined): string {
   const hasComma = token?.kind === "digits" && token.text.includes(",") && options === undefined;
+  if (token?.kind === "digits" && options !== undefined)
+    return `Write the marks as the locale ${described(options.locale).slice(9, -1)} has them.`;
   return hasComma
     ? 'A comma may mark decimals or thousands: name the locale, for example { locale: "de" }.'
     : "Write a whole number, a decimal or a fraction such as 3 1/2.";

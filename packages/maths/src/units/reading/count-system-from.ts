@@ -1,18 +1,21 @@
 import { described } from "../../engine/quantity/index.js";
-import { QuantityError, reading } from "../../engine/refusal.js";
-import type { Reading } from "../../engine/refusal.js";
+import { missingOr, QuantityError, reading } from "../../engine/refusal.js";
+import type { Reading, RefusalCode } from "../../engine/refusal.js";
 import { ambiguous, SPELLINGS, systems } from "./count-names.js";
 import type { CountSystem } from "./count-names.js";
+import { spaced } from "./unit-words.js";
 
 const LONGEST = 60;
 
-/** "juteCount" as people would write it: "jute count". */
-function spaced(name: string): string {
-  return name.replace(/([A-Z]|\d+)/gu, " $1").toLowerCase();
-}
-
 function namesOf({ name, symbol }: CountSystem): readonly string[] {
   return [name.toLowerCase(), spaced(name), symbol.toLowerCase(), ...(SPELLINGS[name] ?? [])];
+}
+
+/** A name of the system that means no other: "woollen cut". */
+function readable({ name }: CountSystem): string {
+  const taken = ambiguous();
+  const names = [spaced(name), ...(SPELLINGS[name] ?? [])];
+  return names.find((one) => !Object.hasOwn(taken, one)) ?? name;
 }
 
 /** "woollenCut (300 yd to 1 lb)" */
@@ -33,20 +36,30 @@ function defined({ name, dimension, of }: CountSystem): string {
  */
 export function countSystemFrom(name: string): CountSystem {
   const given: unknown = name;
-  const refuse = (code: "ambiguous" | "unknown-unit" | "unreadable", remedy: string): never => {
+  const refuse = (code: RefusalCode, remedy: string, names: readonly CountSystem[] = []): never => {
+    const params = { kind: "count system", candidates: names.map(readable) };
     const expected = "the name of one count system";
-    throw new QuantityError({ code, where: "countSystemFrom(name)", expected, received: described(name), remedy });
+    throw new QuantityError({
+      code,
+      function: "countSystemFrom",
+      path: ["name"],
+      expected,
+      received: described(name),
+      remedy,
+      params,
+    });
   };
-  if (typeof given !== "string" || given.length > LONGEST) return refuse("unreadable", "Give the name as text.");
+  if (typeof given !== "string") return refuse(missingOr(given, "wrong-kind"), "Give the name as text.");
+  if (given.length > LONGEST) return refuse("too-long", `A name has ${String(LONGEST)} letters at most.`);
   const wanted = given.trim().replace(/\s+/gu, " ").toLowerCase();
   const meant = new Map(Object.entries(ambiguous()));
   const meanings = meant.get(wanted) ?? meant.get(wanted.replace(/s$/u, ""));
   if (meanings !== undefined) {
-    return refuse("ambiguous", `It may mean ${meanings.map(defined).join(", ")}: name one of them.`);
+    return refuse("ambiguous", `It may mean ${meanings.map(defined).join(", ")}: name one of them.`, meanings);
   }
   const known = systems();
   const found = known.find((system) => namesOf(system).includes(wanted));
-  return found ?? refuse("unknown-unit", `Known are ${known.map((system) => system.name).join(", ")}.`);
+  return found ?? refuse("unknown-unit", `Known are ${known.map((system) => system.name).join(", ")}.`, known);
 }
 
 /**

@@ -1,6 +1,6 @@
-import type { Unit } from "../../engine/quantity/index.js";
 import { reading } from "../../engine/refusal.js";
 import type { Reading } from "../../engine/refusal.js";
+import type { Unit } from "../../engine/quantity/index.js";
 import type { Mass } from "../kinds.js";
 import { amountFrom } from "./amount.js";
 import type { ReadingOptions } from "./amount.js";

@@ -1,48 +1,13 @@
 import { Decimal } from "../../engine/numbers.js";
-import { described } from "../../engine/quantity/index.js";
-import { QuantityError } from "../../engine/refusal.js";
+import type { NumeralMarks } from "../../engine/quantity/index.js";
 import type { Token } from "./tokens.js";
 
-/** The decimal and grouping marks of a locale; without one only a point is a decimal mark and nothing groups. */
-export interface NumeralMarks {
-  readonly decimal: string;
-  readonly group: string | null;
-}
-
-const LONGEST = 40;
-
-/** Whether the locale is one whose marks are known here: any other would be read by those of the machine. */
-function isLocale(locale: unknown): boolean {
-  try {
-    return (
-      typeof locale === "string" &&
-      locale.length <= LONGEST &&
-      Intl.NumberFormat.supportedLocalesOf(locale).length === 1
-    );
-  } catch {
-    return false;
-  }
-}
-
-export function marksOf(locale: string | null): NumeralMarks {
-  if (locale === null) return { decimal: ".", group: null };
-  if (!isLocale(locale)) {
-    throw new QuantityError({
-      code: "unreadable",
-      where: "options.locale",
-      expected: 'a locale that is known here, such as "de" or "en-GB"',
-      received: described(locale),
-      remedy: "It says which marks stand for decimals and thousands.",
-    });
-  }
-  const parts = new Intl.NumberFormat(locale, { numberingSystem: "latn" }).formatToParts(1234567.5);
-  const mark = (type: string): string | undefined => parts.find((part) => part.type === type)?.value;
-  return { decimal: mark("decimal") ?? ".", group: mark("group") ?? null };
-}
-
 /** A numeral with its marks taken as the locale has them; null when they don't fit it. */
-function numeral(text: string, { decimal, group }: NumeralMarks): Decimal | null {
-  const [whole = "", part, more] = text.split(decimal);
+function numeral(written: string, { decimal, group }: NumeralMarks): Decimal | null {
+  // A no-break or thin space between three digits and three groups them in every locale.
+  const text = written.replace(/[\u00a0\u2009\u202f]/gu, "");
+  const [given = "", part, more] = text.split(decimal);
+  const whole = given === "" && text.startsWith(decimal) ? "0" : given;
   if (more !== undefined || part === "") return null;
   const groups = group === null ? [whole] : whole.split(group);
   const [first = "", ...rest] = groups;

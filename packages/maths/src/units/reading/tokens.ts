@@ -23,8 +23,9 @@ const VULGAR: Readonly<Record<string, readonly [number, number]>> = {
   "⅞": [7, 8],
 };
 
-const TOKEN = /(\d[\d.,]*)|([½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅛⅜⅝⅞])|([/⁄])|([-−–])|(\p{L}+|['’′]{2}|["”″]|['’′])/uy;
-const SPACE = /[ \t\u00a0\u2009\u202f]*/uy;
+const TOKEN =
+  /(\d{1,3}(?:[\u00a0\u2009\u202f]\d{3})+(?!\d)(?:[.,]\d+)?|\d[\d.,]*|[.,]\d+)|([½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅛⅜⅝⅞])|([/⁄])|([-−–])|(\p{L}+\.?|['’′]{2}|["”″]|['’′])/uy;
+const SPACE = /[ \t\u00a0\u2000-\u200a\u202f]*/uy;
 
 /** Splits text into marks, each told whether a space stood before it; null when something else stands in it. */
 export function tokensOf(text: string): readonly Token[] | null {
@@ -45,7 +46,7 @@ export function tokensOf(text: string): readonly Token[] | null {
     else if (vulgar !== undefined) tokens.push({ kind: "vulgar", over, under, spaced });
     else if (slash !== undefined) tokens.push({ kind: "slash", text: slash, spaced });
     else if (hyphen !== undefined) tokens.push({ kind: "hyphen", text: hyphen, spaced });
-    else tokens.push({ kind: "word", text: whole, spaced });
+    else tokens.push({ kind: "word", text: whole.replace(/\.$/u, ""), spaced });
     at += whole.length;
   }
   return tokens;

@@ -1,0 +1,68 @@
+// pnpm catalogue: every calculation and report function of the handbook as data, for @thrum/maths/catalogue: its title, the
+// first sentence of its comment, its folder, and the words one may look for it by. `--check` only compares.
+import { readdirSync, readFileSync, writeFileSync } from "node:fs";
+import { format } from "prettier";
+import { root } from "./built.mjs";
+import { mathsSource } from "./source.mjs";
+
+const handbook = `${root}packages/maths/src/handbook/`;
+const target = `${root}packages/maths/src/catalogue/formulas.json`;
+const maths = await mathsSource();
+
+/** What a kind is called by those who look for it. */
+const WORDS = {
+  "ends per length": ["sett", "epi", "ends per inch"],
+  "dents per length": ["reed", "dpi", "dents per inch"],
+  "picks per length": ["picks", "ppi", "weft sett"],
+  "heddles per length": ["heddles", "healds"],
+  "length per mass": ["count", "grist", "yarn number", "yards per pound"],
+  "mass per length": ["count", "tex", "denier"],
+  "mass per area": ["weight of cloth", "gsm"],
+  mass: ["weight"],
+  loss: ["shrinkage", "take-up"],
+  addition: ["crimp", "regain"],
+  money: ["cost", "price"],
+};
+
+const files = readdirSync(handbook, { recursive: true })
+  .filter((file) => file.endsWith(".ts") && !file.includes(".test"))
+  .map((file) => ({ group: file.split("/")[0], text: readFileSync(handbook + file, "utf8") }));
+
+/** The file that declares a name, and the first sentence of the comment above it; null for what is no formula. */
+function declaredAt(name) {
+  for (const { group, text } of files) {
+    const [found] = new RegExp(`^export (?:const|function) ${name}\\b`, "mu").exec(text) ?? [];
+    if (found === undefined) continue;
+    const at = text.indexOf(found);
+    const comment = text.slice(text.lastIndexOf("/**", at) + 3, at).replace(/^\s*\*\/? ?/gmu, "");
+    const sentences = comment.split(/^@/mu)[0].trim().split("\n\n")[0].replace(/\s+/gu, " ");
+    return { group, says: /^.*?[.](?= [A-Z]|$)/u.exec(sentences)?.[0] ?? sentences };
+  }
+  return null;
+}
+
+const spaced = (name) => name.replace(/([A-Z]|\d+)/gu, " $1").toLowerCase();
+
+function wordsOf(declaration) {
+  if (declaration === undefined) return [];
+  const kinds = [declaration.result, ...Object.values(declaration.inputs)].map(({ dimension }) => dimension);
+  return [...new Set(kinds.flatMap((kind) => WORDS[kind] ?? []))];
+}
+
+const entries = Object.entries(maths)
+  .filter(([name, value]) => typeof value === "function" && !("scale" in value) && !name.endsWith("Reading"))
+  .flatMap(([name, value]) => {
+    const declared = declaredAt(name);
+    if (declared === null) return [];
+    const title = spaced(name).replace(/^./u, (letter) => letter.toUpperCase());
+    const what = "declaration" in value ? "calculation" : "report";
+    return [{ name, what, ...declared, title, alsoCalled: wordsOf(value.declaration) }];
+  })
+  .sort((a, b) => (a.name < b.name ? -1 : 1));
+
+const text = await format(JSON.stringify(entries), { parser: "json", printWidth: 120 });
+if (!process.argv.includes("--check")) writeFileSync(target, text);
+else if (readFileSync(target, "utf8") !== text) {
+  console.error("packages/maths/src/catalogue/formulas.json is not what the handbook says: run pnpm catalogue");
+  process.exitCode = 1;
+}

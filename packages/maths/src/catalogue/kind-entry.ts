@@ -1,0 +1,51 @@
+import {
+  DentsPerLength,
+  DirectCount,
+  EndsPerLength,
+  HeddlesPerLength,
+  IndirectCount,
+  Length,
+  Mass,
+  MassPerArea,
+  Money,
+  PicksPerLength,
+} from "../units/index.js";
+import { systems } from "../units/reading/count-names.js";
+import type { CountSystem } from "../units/reading/count-names.js";
+
+/** A kind of quantity. */
+export interface KindEntry {
+  readonly kind: string;
+  /** As a sentence wants it: "a sett". */
+  readonly noun: string;
+  /** As one writes it in a program: "endsPerInch(16)". */
+  readonly example: string;
+}
+
+const PERCENTAGES: readonly KindEntry[] = [
+  { kind: "loss", noun: "a percentage lost", example: "percentLost(10)" },
+  { kind: "addition", noun: "a percentage added", example: "percentAdded(6)" },
+  { kind: "share", noun: "a percentage of a whole", example: "percentOf(80)" },
+];
+
+/** Every kind of quantity there is. */
+export function kindEntries(): readonly KindEntry[] {
+  const kinds = [
+    Length,
+    Mass,
+    DirectCount,
+    IndirectCount,
+    EndsPerLength,
+    PicksPerLength,
+    DentsPerLength,
+    HeddlesPerLength,
+    MassPerArea,
+    Money,
+  ];
+  return [...kinds.map(({ dimension, noun, example }) => ({ kind: dimension, noun, example })), ...PERCENTAGES];
+}
+
+/** Every system that numbers yarn, direct and indirect. */
+export function countSystems(): readonly CountSystem[] {
+  return systems();
+}

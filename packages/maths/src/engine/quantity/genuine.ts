@@ -1,0 +1,53 @@
+import { inPlace, missingOr, QuantityError } from "../refusal.js";
+import type { Place } from "../refusal.js";
+import { described } from "./described.js";
+import type { Unit } from "./unit.js";
+
+/** The unit behind a quantity, shared by every copy of this package; the number is that of the layout. */
+export const UNIT: unique symbol = Symbol.for("thrum.unit.1");
+
+/** Units made by this copy of the package: they need no proof each time they are used. */
+const ours = /* @__PURE__ */ new WeakSet();
+
+/** A unit just made, held to be one from now on. */
+export function ourUnit<U extends object>(made: U): U {
+  ours.add(made);
+  return made;
+}
+
+/** Whether this is a unit of ours, of this copy of the package or of another. */
+export function isUnit(candidate: unknown): candidate is Unit<string> {
+  if (typeof candidate !== "function") return false;
+  return ours.has(candidate) || (Object.hasOwn(candidate, UNIT) && Object.isFrozen(candidate));
+}
+
+/** Whether this is a list of units, one or more, all of the dimension. */
+export function areUnitsOf(dimension: string | undefined, units: unknown): boolean {
+  return (
+    Array.isArray(units) &&
+    units.length > 0 &&
+    units.every((one: unknown) => isUnit(one) && one.dimension === dimension)
+  );
+}
+
+/** Whether amounts in the two can be told in each other: money of two currencies cannot, as no rate between them lasts. */
+function areOneKind(one: Unit<string>, other: Unit<string>): boolean {
+  return one.dimension === other.dimension && (one.dimension !== "money" || one.name === other.name);
+}
+
+/** Refuses a unit of another kind, naming both. */
+export function requireSameDimension(own: Unit<string>, other: unknown, where: Place): asserts other is Unit<string> {
+  if (isUnit(other) && areOneKind(other, own)) return;
+  throw new QuantityError({
+    code: isUnit(other) ? "wrong-kind" : missingOr(other, "unknown-unit"),
+    ...inPlace(where),
+    expected: own.dimension === "money" ? `money in ${own.name}` : `a unit of ${own.dimension}`,
+    received: isUnit(other) ? `${other.name}, a unit of ${other.dimension}` : described(other),
+    remedy: !isUnit(other)
+      ? "Units are values you import, such as yards."
+      : other.dimension === own.dimension
+        ? "Change it to one currency first, at the rate of your day."
+        : "The two are different kinds of thing.",
+    params: { kind: own.dimension },
+  });
+}

@@ -1,0 +1,101 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { cottonCount, metricCount, millimetres } from "../../units/index.js";
+import type { Length } from "../../units/index.js";
+import { diameterByPeirce } from "../yarn/index.js";
+import { knotsThroughHeddles, knotsThroughReed } from "./index.js";
+import type { KnotsThroughReed } from "./index.js";
+
+const knot = "overhand of both ends";
+const across = (cotton: number): Length => millimetres(diameterByPeirce({ cottonCount: cotton }));
+
+describe("knots of the hall napkins", () => {
+  // 2-ply of 8 cotton is 4s: 25.4 ÷ (28 × 2) = 0.4536 mm; 1.6 ÷ 0.4536 = 3.53, of which 0.7 is 2.47 and 1.3 is 4.59.
+  const threads = { oldDiameter: across(4), newDiameter: across(4), endsInDent: 2 };
+  const space = millimetres("1.6");
+
+  it("pass, or pass with easing, and two threads lie side by side in a dent", () => {
+    const found = knotsThroughReed({ space, ...threads, knot });
+    expect([found.clearance, found.from, found.to].map((q) => q.toFixed(2))).toEqual(["3.53", "2.47", "4.59"]);
+    expect(found).toMatchObject({ needs: 3.8, grades: ["passes", "passes with easing"], standing: "free" });
+    expect(found.sideBySide.in(millimetres)).toBeCloseTo(0.907, 3);
+    expect(found.says).not.toContain("side by side");
+  });
+
+  it("are judged by the thickest thread, old or new, never by the mean", () => {
+    const thickOld = knotsThroughReed({ space, ...threads, oldDiameter: millimetres(1), knot });
+    const thickNew = knotsThroughReed({ space, ...threads, newDiameter: millimetres(1), knot });
+    expect([thickOld.clearance, thickNew.clearance]).toEqual([1.6, 1.6]);
+    // Thick old threads crowd nobody: they are gone when the new ones lie in the dent.
+    expect(thickOld).toMatchObject({ grades: ["expect sticking"], standing: "check" });
+    expect(thickOld.says).not.toContain("side by side");
+    expect(thickNew.says).toContain("2 new threads side by side take 2 mm of 1.6 mm");
+  });
+});
+
+describe("knots of 2-ply of 3 metric in a gap of a millimetre", () => {
+  it("will not pass, twice over, with what to do instead", () => {
+    // 1.5 Nm is 0.8858s cotton: 25.4 ÷ (28 × √0.8858) = 0.9638 mm; 1 ÷ 0.9638 = 1.04; 1.3 × 1.0376 = 1.35 < 2.
+    const wool = across(metricCount("1.5").in(cottonCount));
+    const threads = { oldDiameter: wool, newDiameter: wool, endsInDent: 2 };
+    const found = knotsThroughReed({ space: millimetres(1), ...threads, knot });
+    expect(found.clearance.toFixed(2)).toBe("1.04");
+    expect(found).toMatchObject({ grades: ["will not pass"], standing: "must" });
+    // 0.7 × 1.928 = 1.349 mm, and there is 1 mm.
+    expect(found.sideBySide.in(millimetres) * 0.7).toBeCloseTo(1.349, 3);
+    expect(found.says).toBe(
+      "A dent is 1.0 threads wide, between 0.7 and 1.3 as far as it can be reckoned; this knot needs 3.8 to pass untouched. 2 new threads side by side take 1.928 mm of 1 mm. The knots will not pass. Tie behind the heddles, or behind the reed, if the knots pass what they meet there, or thread afresh.",
+    );
+  });
+});
+
+describe("the grade of a knot", () => {
+  const judged = (space: string, endsInDent = 1): KnotsThroughReed => {
+    const threads = { oldDiameter: millimetres(1), newDiameter: millimetres(1), endsInDent };
+    return knotsThroughReed({ space: millimetres(space), ...threads, knot });
+  };
+
+  it("is sticking alone below half of what it needs, 1.9, and none below 1.539", () => {
+    expect(judged("1.539").grades).toEqual(["expect sticking"]);
+    expect(judged("1.899")).toMatchObject({ grades: ["expect sticking"], standing: "check" });
+    expect(judged("1.9").grades).toEqual(["passes with easing", "expect sticking"]);
+    expect(judged("1.538").grades).toEqual(["will not pass"]);
+  });
+
+  it("asks for a look where the threads of a dent crowd, and is none where even thin ones would", () => {
+    expect(judged("5", 5)).toMatchObject({ standing: "free" });
+    expect(judged("4.9", 5)).toMatchObject({ standing: "check" });
+    expect(judged("3.5", 5)).toMatchObject({ standing: "check" });
+    expect(judged("3.499", 5)).toMatchObject({ grades: ["will not pass"], standing: "must" });
+  });
+
+  it("never is worse in a wider gap", () => {
+    const order = ["will not pass", "expect sticking", "passes with easing", "passes"];
+    const best = (gap: number): number => order.indexOf(judged(String(gap / 100), 2).grades[0] ?? "");
+    fc.assert(
+      fc.property(fc.integer({ min: 1, max: 900 }), fc.integer({ min: 0, max: 500 }), (gap, more) => {
+        expect(best(gap + more)).toBeGreaterThanOrEqual(best(gap));
+      }),
+    );
+  });
+
+  it("is refused for a dent of no thread", () => {
+    expect(() => judged("2", 0)).toThrow("1 or more");
+  });
+});
+
+describe("knots through the heddles", () => {
+  it("are as thick as the thicker thread, old or new", () => {
+    const eye = { eyeWidth: millimetres(2), eyeHeight: millimetres(6), eye: "metal", knot } as const;
+    const [thin, thick] = [millimetres("0.5"), millimetres("0.6")];
+    expect(knotsThroughHeddles({ ...eye, oldDiameter: thin, newDiameter: thin }).verdict).toBe("passes");
+    for (const [oldDiameter, newDiameter] of [
+      [thick, thin],
+      [thin, thick],
+    ] as const) {
+      const found = knotsThroughHeddles({ ...eye, oldDiameter, newDiameter });
+      expect(found.verdict).toBe("does not pass untouched");
+      expect(found.widthNeeded.value).toBe("2.28");
+    }
+  });
+});

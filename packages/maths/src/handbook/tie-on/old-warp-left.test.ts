@@ -1,0 +1,53 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { centimetres, inches } from "../../units/index.js";
+import { oldWarpLeft } from "./index.js";
+
+describe("the old warp left in the loom", () => {
+  it("of the scarves reaches behind the heddles: 18 cm past the reed against 15.24, 35 cm behind against 30.48", () => {
+    const found = oldWarpLeft({
+      knotsTied: "behind the heddles",
+      pastReed: centimetres(18),
+      behindHeddles: centimetres(35),
+    });
+    expect([found.mustStand.pastReed, found.mustStand.behindHeddles].map((one) => one.in(centimetres))).toEqual([
+      15.24, 30.48,
+    ]);
+    expect(found).toMatchObject({ reaches: true, instead: [] });
+    expect(found.says).toBe(
+      "Tied behind the heddles, the old warp must stand 12 in (30 cm) behind the heddles and 6 in (15 cm) past the reed. It reaches.",
+    );
+  });
+
+  it("is told by how much it is short, with the place that would do", () => {
+    const left = { pastReed: inches(8), behindHeddles: inches(10) };
+    const found = oldWarpLeft({ knotsTied: "behind the heddles", ...left });
+    expect(String(found.short.behindHeddles)).toBe("2 in");
+    expect(found).toMatchObject({ reaches: false, instead: ["in front of the reed"] });
+    expect(found.says).toContain("It is 2 in short behind the heddles. Tied in front of the reed it would do.");
+    const other = oldWarpLeft({ knotsTied: "in front of the reed", pastReed: inches(7), behindHeddles: inches(12) });
+    expect(other).toMatchObject({ reaches: false, instead: ["behind the heddles"] });
+    expect(other.says).toContain("It is 1 in short past the reed.");
+  });
+
+  it("behind the reed is said, not compared", () => {
+    const found = oldWarpLeft({ knotsTied: "behind the reed", pastReed: inches(0), behindHeddles: inches(0) });
+    expect(found).toMatchObject({ reaches: null, instead: [] });
+    expect(found.says).toBe("Tied behind the reed, the old warp must stand a hand's length before the heddles.");
+  });
+
+  it("reaches in front just from 8 inches on", () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 0, max: 1600 }), (hundredths) => {
+        const pastReed = inches(hundredths / 100);
+        const found = oldWarpLeft({ knotsTied: "in front of the reed", pastReed, behindHeddles: inches(0) });
+        expect(found.reaches).toBe(hundredths >= 800);
+      }),
+    );
+  });
+
+  it("is refused for a place that is none", () => {
+    const left = { pastReed: inches(8), behindHeddles: inches(10) };
+    expect(() => oldWarpLeft({ knotsTied: "anywhere" as never, ...left })).toThrow("where the knots are tied");
+  });
+});

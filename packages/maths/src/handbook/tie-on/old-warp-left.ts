@@ -1,0 +1,107 @@
+import { atLeastZero, oneOf, readInputs } from "../../engine/formula/index.js";
+import type { Source } from "../../engine/formula/index.js";
+import { compare, difference, times } from "../../engine/quantity/index.js";
+import { commonPractice, loomManual, notesFromTheFell } from "../../sources/index.js";
+import { inches, Length } from "../../units/index.js";
+import type { KnotsTied } from "./waste-by-knots.js";
+
+export interface OldWarpLeftInput {
+  readonly knotsTied: KnotsTied;
+  /** Of old warp out of the reed, to the front, after the cut. */
+  readonly pastReed: Length;
+  /** Of old warp behind the heddles, after the cut. */
+  readonly behindHeddles: Length;
+}
+
+/** Whether the old warp left in the loom is long enough to be tied to. */
+export interface OldWarpLeft {
+  /** What must stand past the reed and behind the heddles; nothing where no figure is known. */
+  readonly mustStand: { readonly pastReed: Length; readonly behindHeddles: Length };
+  /** What is lacking; nothing where it reaches. */
+  readonly short: { readonly pastReed: Length; readonly behindHeddles: Length };
+  /** Null behind the reed: what must stand there is said, not compared. */
+  readonly reaches: boolean | null;
+  /** Other places of the knots that what is left would do for. */
+  readonly instead: readonly KnotsTied[];
+  readonly says: string;
+  readonly source: Source;
+}
+
+interface Needed {
+  readonly pastReed: Length;
+  readonly behindHeddles: Length;
+  readonly says: string;
+  readonly source: Source;
+}
+
+const PLACES = ["in front of the reed", "behind the reed", "behind the heddles"] as const;
+
+/** What must stand for each place of the knots. */
+function neededAt(place: KnotsTied): Needed {
+  const none = inches(0);
+  if (place === "in front of the reed")
+    return { pastReed: inches(8), behindHeddles: none, says: "8 in (20 cm) past the reed", source: notesFromTheFell };
+  if (place === "behind the reed")
+    return {
+      ...{ pastReed: none, behindHeddles: none, source: commonPractice },
+      says: "a hand's length before the heddles",
+    };
+  return {
+    ...{ pastReed: inches(6), behindHeddles: inches(12), source: loomManual },
+    says: "12 in (30 cm) behind the heddles and 6 in (15 cm) past the reed",
+  };
+}
+
+function lacking(needed: Length, left: Length): Length {
+  return compare(left, needed) < 0 ? difference(needed, left) : times(needed, 0);
+}
+
+function shortAt(place: KnotsTied, left: OldWarpLeftInput): OldWarpLeft["short"] {
+  const { pastReed, behindHeddles } = neededAt(place);
+  return Object.freeze({
+    pastReed: lacking(pastReed, left.pastReed),
+    behindHeddles: lacking(behindHeddles, left.behindHeddles),
+  });
+}
+
+function isNone({ pastReed, behindHeddles }: OldWarpLeft["short"]): boolean {
+  return pastReed.value === "0" && behindHeddles.value === "0";
+}
+
+/**
+ * Whether the old warp left past the reed and behind the heddles is long enough for the place of the knots, by how much it is
+ * short, and which other place would do. Behind the reed what must stand is only said: no figure of it was found.
+ *
+ * @param input where the knots are to be tied, and what is left of the old warp at both sides
+ * @throws QuantityError for a field that is missing, unknown or of another kind, one error for all
+ * @source avl-home-loom
+ * @example
+ * const left = { pastReed: centimetres(18), behindHeddles: centimetres(35) };
+ * oldWarpLeft({ knotsTied: "behind the heddles", ...left }).reaches // true
+ */
+export function oldWarpLeft(input: OldWarpLeftInput): OldWarpLeft {
+  const declared = {
+    knotsTied: oneOf(PLACES, "where the knots are tied"),
+    pastReed: atLeastZero(Length, "of old warp out of the reed, to the front, after the cut"),
+    behindHeddles: atLeastZero(Length, "of old warp behind the heddles, after the cut"),
+  };
+  readInputs("oldWarpLeft", declared, input);
+  const { knotsTied } = input;
+  const { pastReed, behindHeddles, says: must, source } = neededAt(knotsTied);
+  const short = shortAt(knotsTied, input);
+  const isSaid = knotsTied === "behind the reed";
+  const reaches = isSaid ? null : isNone(short);
+  const compared = PLACES.filter((place) => place !== knotsTied && place !== "behind the reed");
+  const instead = Object.freeze(compared.filter((place) => isNone(shortAt(place, input))));
+  const lacks = [
+    short.pastReed.value === "0" ? "" : `${String(short.pastReed)} short past the reed`,
+    short.behindHeddles.value === "0" ? "" : `${String(short.behindHeddles)} short behind the heddles`,
+  ].filter(Boolean);
+  const verdict = isSaid ? "" : lacks.length === 0 ? " It reaches." : ` It is ${lacks.join(" and ")}.`;
+  const other = lacks.length > 0 && instead.length > 0 ? ` Tied ${instead.join(" or ")} it would do.` : "";
+  return Object.freeze({
+    ...{ mustStand: Object.freeze({ pastReed, behindHeddles }), short, reaches, instead },
+    says: `Tied ${knotsTied}, the old warp must stand ${must}.${verdict}${other}`,
+    source,
+  });
+}

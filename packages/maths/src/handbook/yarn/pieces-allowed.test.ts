@@ -1,0 +1,46 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { byHand, cited } from "#ci/cited.js";
+import { commonPractice } from "../../sources/index.js";
+import { inches, percentLost, yards } from "../../units/index.js";
+import { warpForOrder, warpOfWoven, wovenInOrder, wovenLength, yarnForEnds } from "../warp/index.js";
+import { yarnMore } from "./yarn-more.js";
+import { piecesAllowed } from "./pieces-allowed.js";
+
+describe("pieces a yarn allows", () => {
+  cited("five reckoned, 50 yards over, 80 for one more", byHand(commonPractice, "5.625"), piecesAllowed, [
+    { pieces: 5, onHand: yards(430), needed: yards(380), oneMore: yards(80) },
+  ]);
+  cited("three reckoned and half a piece short", byHand(commonPractice, "2.5"), piecesAllowed, [
+    { pieces: 3, onHand: yards(100), needed: yards(140), oneMore: yards(80) },
+  ]);
+
+  // 64 ends; a cover is (33 + 2 × 1) ÷ 0.9 ÷ 0.94 in of warp, the waste 9 in: ((430 × 36 ÷ 64 − 9) × 0.846) ÷ 35.
+  it("are 788049/140000 covers of 430 yards, whichever number was reckoned first", () => {
+    const size = { finishedLength: inches(33), hemEachEnd: inches(1), loomToFinished: percentLost(10) };
+    const common = { takeUp: percentLost(6), fringes: inches(0) };
+    const warpMore = warpOfWoven({ ...common, woven: wovenLength(size) });
+    const oneMore = yarnMore({ ends: 64, warpMore, wefts: [] });
+    for (const pieces of [1, 5, 9]) {
+      const woven = wovenInOrder({ number: [pieces], wovenLength: [wovenLength(size)] });
+      const warp = warpForOrder({ ...common, woven, loomWaste: inches(9) });
+      const needed = yarnForEnds({ ends: 64, warpLength: warp });
+      const allowed = piecesAllowed({ pieces, onHand: yards(430), needed, oneMore });
+      expect(Math.abs(allowed - 788049 / 140000)).toBeLessThan(1e-14);
+    }
+  });
+  it("grow with what is on hand", () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 1, max: 900 }), fc.nat(900), (one, more) => {
+        const given = { pieces: 4, needed: yards(4 * one), oneMore: yards(one) };
+        const allowed = piecesAllowed({ ...given, onHand: yards(4 * one + more) });
+        expect(allowed).toBeCloseTo(4 + more / one, 9);
+      }),
+    );
+  });
+  it("are none where not even the waste of the warp is there, and refused for a piece that takes nothing", () => {
+    const given = { pieces: 1, onHand: yards(0), needed: yards(90) };
+    expect(piecesAllowed({ ...given, oneMore: yards(80) })).toBe(0);
+    expect(() => piecesAllowed({ ...given, oneMore: yards(0) })).toThrow("more than 0");
+  });
+});

@@ -1,0 +1,35 @@
+import type { Unit } from "../../engine/quantity/index.js";
+
+/** Beside its name and symbol, what people write for a unit; a point after it is taken too. */
+const SPELLINGS: Readonly<Record<string, readonly string[]>> = {
+  inches: ["inch", "ins", '"', "”", "″", "''", "’’", "′′"],
+  feet: ["foot", "'", "’", "′"],
+  yards: ["yard", "yds"],
+  millimetres: ["millimetre", "millimeter", "millimeters"],
+  centimetres: ["centimetre", "centimeter", "centimeters", "cms"],
+  metres: ["metre", "meter", "meters", "mtr", "mtrs"],
+  kilometres: ["kilometre", "kilometer", "kilometers"],
+  grams: ["gram", "gramme", "grammes", "gm", "gms"],
+  milligrams: ["milligram", "milligramme", "milligrammes"],
+  kilograms: ["kilogram", "kilogramme", "kilogrammes", "kilo", "kilos", "kgs"],
+  pounds: ["pound", "lbs"],
+  ounces: ["ounce", "ozs"],
+  grains: ["grain"],
+  drams: ["dram"],
+  percentLost: ["% lost", "percent lost"],
+  percentAdded: ["% added", "percent added"],
+  percentOf: ["% of a whole", "% of the whole", "percent of a whole"],
+};
+
+/** "cottonHanks" as people would write it: "cotton hanks". */
+export function spaced(name: string): string {
+  return name.replace(/([A-Z]|\d+)/gu, " $1").toLowerCase();
+}
+
+/** The unit among these that a word means. */
+export function unitFor<D extends string>(word: string, units: readonly Unit<D>[]): Unit<D> | undefined {
+  const wanted = word.toLowerCase().replace(/\.$/u, "");
+  return units.find(({ name, symbol }) =>
+    [name.toLowerCase(), spaced(name), symbol.toLowerCase(), ...(SPELLINGS[name] ?? [])].includes(wanted),
+  );
+}

@@ -1,0 +1,70 @@
+import type { Calculation } from "@thrum/maths";
+import { nodeOf, nodesOf, sourceOf } from "./source.js";
+import type { Figure, Part, Source, Sources } from "./source.js";
+
+type Readable<S extends string> = S | "plan";
+
+type Given<S extends string> = Readonly<Record<string, Source<unknown, Readable<S>>>>;
+
+type Values<G extends Sources> = { readonly [K in keyof G]: G[K]["gives"] };
+
+/** The inputs of a formula, each with where it comes from. */
+type Wiring<I, S extends string> = { readonly [K in keyof I]: Source<I[K], Readable<S>> };
+
+type Ways<W extends string, T, S extends string> = { readonly [K in W]: Source<T, Readable<S>> };
+
+/** The makers of what is worked once for `S`. */
+export interface Worked<S extends string> {
+  /** A formula with its inputs wired. */
+  readonly figure: <I, R>(label: string, calculation: Calculation<I, R>, inputs: Wiring<NoInfer<I>, S>) => Figure<R, S>;
+  /** What is counted, looked up or chosen; it never reckons. A cell formula of its own, where a workbook can count it. */
+  readonly counted: <G extends Given<S>, T extends number | string>(
+    label: string,
+    given: G,
+    make: (given: Values<G>) => T,
+    cell?: string,
+  ) => Figure<T, S>;
+  /** The first that does not wait. */
+  readonly first: <T>(label: string, ...ways: readonly Source<T, Readable<S>>[]) => Figure<T, S>;
+  /** One figure with several ways, named by a word. */
+  readonly choice: <W extends string, T>(
+    label: string,
+    word: Source<W, Readable<S>>,
+    ways: Ways<NoInfer<W>, T, S>,
+  ) => Figure<T, S>;
+  /** The largest whole number that is still enough; of what, stands with the list of figures. */
+  readonly searched: (label: string) => Figure<number, S>;
+  readonly part: <G extends Given<S>, T>(given: G, make: (given: Values<G>) => T) => Part<T, S>;
+  readonly partBy: <W extends string, T>(word: Source<W, Readable<S>>, ways: Ways<NoInfer<W>, T, S>) => Part<T, S>;
+  readonly firstOf: <T>(...ways: readonly Source<T, Readable<S>>[]) => Part<T, S>;
+}
+
+/** Makers for one scope: `plan`, or a row of it. */
+export function worked<S extends string>(scope: S): Worked<S> {
+  return {
+    figure: (label, calculation, inputs) =>
+      sourceOf({
+        is: "figure",
+        scope,
+        label,
+        inputs: nodesOf(inputs),
+        calculation: calculation as unknown as Calculation<unknown, unknown>,
+      }),
+    counted: (label, given, make, cell) =>
+      sourceOf({
+        is: "counted",
+        scope,
+        label,
+        given: nodesOf(given),
+        cell: cell ?? null,
+        make: make as (given: unknown) => unknown,
+      }),
+    first: (label, ...ways) => sourceOf({ is: "first", scope, label, ways: ways.map(nodeOf) }),
+    choice: (label, word, ways) => sourceOf({ is: "choice", scope, label, word: nodeOf(word), ways: nodesOf(ways) }),
+    searched: (label) => sourceOf({ is: "searched", scope, label }),
+    part: (given, make) =>
+      sourceOf({ is: "part", scope, given: nodesOf(given), make: make as (given: unknown) => unknown }),
+    partBy: (word, ways) => sourceOf({ is: "choice", scope, label: null, word: nodeOf(word), ways: nodesOf(ways) }),
+    firstOf: (...ways) => sourceOf({ is: "first", scope, label: null, ways: ways.map(nodeOf) }),
+  };
+}

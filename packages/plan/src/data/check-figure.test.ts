@@ -1,0 +1,50 @@
+import { QuantityError, grams, inches, yards } from "@thrum/maths";
+import { describe, expect, it } from "vitest";
+import { examplePlan } from "#ci/example-plans.js";
+import { checkFigure } from "./check-figure.js";
+
+const plan = examplePlan("2-hall-napkins");
+const inAll = ["figures", "yarn", "natural", "inAll"];
+const needed = ["figures", "warp", "needed"];
+
+describe("a number worked out by hand", () => {
+  it("is right where it is the figure", () => {
+    // 214117 ÷ 69 yd = 3103.1449…
+    const { verdict, above, says } = checkFigure(plan, inAll, { written: "3103.14", unit: yards });
+    expect(verdict.right).toBe(true);
+    expect(above).toEqual([]);
+    expect(says).toEqual(verdict.says);
+  });
+
+  it("is judged by the formula of the figure first", () => {
+    // 175 in on the loom × 1.08 + 10 in.
+    const { verdict, above } = checkFigure(plan, needed, { written: "199", unit: inches });
+    expect(verdict.slips.map(({ says }) => says)).toContain(
+      "a sum that adds the 8 % of take-up instead of dividing it out gives this",
+    );
+    expect(above).toEqual([]);
+  });
+
+  it("is traced to the figure above where it went wrong", () => {
+    // The same slip, in a warp of 254 ends: 3103.1449… − 254 × (200.2173… − 199) ÷ 36 = 3094.5555… yd.
+    const { says, above } = checkFigure(plan, inAll, { written: "3094.56", unit: yards });
+    expect(above).toMatchObject([{ path: needed, label: "warp needed", value: "199" }]);
+    expect(says).toEqual([
+      "3094.56 yd: warp needed: a sum that adds the 8 % of take-up instead of dividing it out gives this.",
+    ]);
+  });
+
+  it("is the formula's own where nothing above explains it either", () => {
+    const { verdict, above, says } = checkFigure(plan, inAll, { written: "1234.5678", unit: yards });
+    expect(above).toEqual([]);
+    expect(says).toEqual(verdict.says);
+    expect(checkFigure(plan, inAll, { written: "3.1", unit: grams }).above).toEqual([]);
+  });
+
+  it("is refused for what no formula gives", () => {
+    const claim = { written: "368", unit: null };
+    expect(() => checkFigure(plan, ["figures", "loom", "ends"], claim)).toThrow(QuantityError);
+    expect(() => checkFigure(plan, ["figures", "warp", "turns"], claim)).toThrow("waits or has no answer");
+    expect(() => checkFigure(plan, ["figures", "loom", "table"], claim)).toThrow("the path of a figure");
+  });
+});

@@ -1,7 +1,0 @@
-import { QuantityError } from "@thrum/maths";
-import { receivedText } from "./placed-fault.js";
-
-/** The refusal of a thing that is not what a function takes. */
-export function wrongKind(where: string, expected: string, given: unknown, remedy: string): QuantityError {
-  return new QuantityError({ code: "wrong-kind", where, expected, received: receivedText(given), remedy });
-}

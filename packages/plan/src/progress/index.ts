@@ -1,0 +1,11 @@
+export { beyondTheLast } from "./beyond-the-last.js";
+export { knotsTied } from "./knots-tied.js";
+export { miscounts } from "./miscount.js";
+export type { GroupInStripe, Miscount, Suspect, TyingOrder } from "./miscount.js";
+export type { LeftOver, OddCount, PlannedGroup, Progress } from "./progress.js";
+export { progressText, readProgress } from "./read-progress.js";
+export type { ProgressReading } from "./read-progress.js";
+export { stillHolds } from "./still-holds.js";
+export type { StillHolds } from "./still-holds.js";
+export { isTicked, tickedOff, untick } from "./ticks.js";
+export type { Stretch, Ticks } from "./ticks.js";

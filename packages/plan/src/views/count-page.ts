@@ -1,0 +1,52 @@
+import { job } from "../figures/keys.js";
+import * as loom from "../figures/loom.js";
+import * as tying from "../figures/tying.js";
+import { plainly } from "./formats.js";
+import { fromTo, shaftText, foundIn } from "./hands.js";
+import { sidesTable } from "./sides-table.js";
+import { whereEndOneIs, tiedOrAfresh } from "./seat.js";
+import { ifAny, many } from "./shown.js";
+import { listOf } from "./table.js";
+import { says, step } from "./view.js";
+import type { View } from "./view.js";
+import { all, fromPart, NONE, optional, where } from "./ways.js";
+
+const groups = fromPart(tying.counting, (rows, at) =>
+  listOf(
+    { caption: "The old warp, group by group", read: "bench", ticked: true },
+    rows,
+    [
+      ["group", ({ group }) => group],
+      ["old ends", ({ firstOldEnd, lastOldEnd }) => fromTo(firstOldEnd, lastOldEnd) ?? "none"],
+      ["how many", ({ oldThreads }) => oldThreads],
+      ["first shaft", ({ firstShaft }) => shaftText(firstShaft)],
+      ["last shaft", ({ lastShaft }) => shaftText(lastShaft)],
+      ["found", ({ group }) => [{ blank: `found in group ${String(group)}` }]],
+    ],
+    at,
+    { isEdge: ({ endsStripe }) => endsStripe, note: ({ special }) => foundIn(special) },
+  ),
+);
+
+/** The old warp counted as it stands, before anything is cut. */
+export const countPage: View = {
+  name: "old-warp",
+  heading: "Count of the old warp",
+  blocks: [
+    tiedOrAfresh(
+      all(
+        says`${many(job.oldWarp.ends, "thread")}: room for ${many(loom.places, "new end")}.`,
+        optional(
+          says`Of its places ${ifAny(loom.broken, plainly)} are broken.`,
+          says`Threads one too many: ${ifAny(loom.tooMany, plainly)}.`,
+        ),
+        whereEndOneIs,
+        step`Count the old warp as it stands, group by group, from end 1, before anything is cut.`,
+        step`Write down what is broken, doubled, left out, or on another shaft; where a number is another than here the loom is right: put it into the job under oldWarp.faults and plan again.`,
+        where(loom.tableFor, (word) => word === "tied", groups),
+        sidesTable,
+      ),
+      NONE,
+    ),
+  ],
+};

@@ -1,0 +1,68 @@
+import * as tying from "../figures/tying.js";
+import type { HandCheck, ShaftRow } from "../parts/shaft-check.js";
+import { counted, listed } from "../parts/told.js";
+import type { Block, Inline, Line } from "./block.js";
+import { handLine } from "./hands.js";
+import { listOf } from "./table.js";
+import { says, step } from "./view.js";
+import type { View } from "./view.js";
+import { fromPart } from "./ways.js";
+
+function ofWhich({ colours, blends }: ShaftRow): Line {
+  const parts: readonly Line[] = [
+    ...colours.map(({ yarn, ends }): Line => [`${String(ends)} `, { yarn }]),
+    ...blends.map(({ yarns, ends }): Line => [`${String(ends)} of `, ...handLine({ yarns })]),
+  ];
+  return parts.flatMap((part, at): readonly Inline[] => (at === 0 ? part : [", ", ...part]));
+}
+
+/** "of every two ends on shafts 1 and 2 one is plum" */
+function handSays({ yarns, shafts, hands, stripe }: HandCheck): Block {
+  const each = [...new Set(yarns)].map((yarn): Line => [
+    `${String(yarns.filter((one) => one === yarn).length)} `,
+    { yarn },
+  ]);
+  const names = each.flatMap((one, at): readonly Inline[] => (at === 0 ? one : [", ", ...one]));
+  const where = [...new Set(shafts.map(String))];
+  return {
+    is: "says",
+    as: "fact",
+    says: [
+      `Stripe ${String(stripe)}, ${counted(hands, "hand")}: of every ${String(yarns.length)} ends on ${where.length === 1 ? "shaft" : "shafts"} ${listed(where)} `,
+      ...names,
+      yarns.length === 2 ? ", in either order." : ", in any order.",
+    ],
+  };
+}
+
+const MOST_HANDS = 12;
+
+/** What must show with each shaft up, before the first pick, and how what is wrong is put right. */
+export const shedsPage: View = {
+  name: "shaft-check",
+  heading: "Shaft check",
+  blocks: [
+    step`Lift one shaft after the other and look across the warp: count what rises, colour by colour.`,
+    fromPart(tying.check, ({ rows }, at) =>
+      listOf(
+        { caption: "With one shaft up", ticked: true },
+        rows,
+        [
+          ["shaft", ({ shaft }) => (shaft === "not known" ? "not known" : shaft)],
+          ["ends", ({ ends }) => ends],
+          ["of which", ofWhich],
+        ],
+        at,
+      ),
+    ),
+    fromPart(tying.check, ({ hands }) => [
+      ...hands.slice(0, MOST_HANDS).map(handSays),
+      ...(hands.length > MOST_HANDS
+        ? [{ is: "says", as: "fact", says: [`And so in ${String(hands.length - MOST_HANDS)} places more.`] } as const]
+        : []),
+    ]),
+    says`Two ends crossed: take both out of heddle and dent, draw each through the other's, and tie them on again.`,
+    says`A heddle empty: hang a thread as long as the warp through it and its dent, pin it to the cloth, and weight it over the back beam. If it has no business there, leave it empty.`,
+    says`An end on a wrong shaft: tie a repair heddle on the right one, and draw the end through it.`,
+  ],
+};

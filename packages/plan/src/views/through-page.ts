@@ -1,0 +1,46 @@
+import * as join from "../figures/join.js";
+import { packed } from "./laying-page.js";
+import { either } from "./shown.js";
+import { step } from "./view.js";
+import type { View } from "./view.js";
+import { all, byWord, NONE } from "./ways.js";
+
+const sticksOut = step`Take both pairs of lease sticks out, those of the old warp and those of the new: no knot passes a stick.`;
+const trimmed = step`Trim the tails of the knots to about ${either("1/2 in", "1 cm")}, so that they do not catch.`;
+const beamed = all(
+  step`Untie the back rod from the back beam and free the warp beam.`,
+  step`Wind on from the front: the row of knots goes with the back rod on to the warp beam.`,
+  packed,
+  step`Stop and look where a thread holds back; never pull it past a knot that sticks.`,
+  step`Fasten the front end of the new warp to the front rod in small groups, all of one tension.`,
+);
+
+/** From the last knot to a warp under tension. */
+export const throughPage: View = {
+  name: "drawing-through",
+  heading: "Drawing through and beaming",
+  blocks: [
+    byWord(join.knots, {
+      "in front of the reed": all(
+        sticksOut,
+        trimmed,
+        step`Ease the knots back through the reed, then through the heddles, a few inches at a time.`,
+        beamed,
+      ),
+      "behind the reed": all(
+        sticksOut,
+        trimmed,
+        step`Ease the knots back through the heddles, a few inches at a time.`,
+        beamed,
+      ),
+      "behind the heddles": all(
+        sticksOut,
+        trimmed,
+        step`Pull the knots forward through the heddles, then through the reed, gently, from the front, until their row lies in front of the reed with room to weave behind it.`,
+        step`Fasten the old ends to the front rod in small groups, all of one tension.`,
+        step`Weave the first pick behind the knots.`,
+      ),
+      nowhere: NONE,
+    }),
+  ],
+};

@@ -1,0 +1,69 @@
+import * as enough from "../figures/enough.js";
+import { job } from "../figures/keys.js";
+import * as weft from "../figures/weft.js";
+import * as yarn from "../figures/yarn.js";
+import { byTheYard, byTheYardDown, numberDown, percent } from "./formats.js";
+import { pieceTitle, weighed, weighedDown, yarnName } from "./shown.js";
+import { table } from "./table.js";
+import { says, shown } from "./view.js";
+import type { View } from "./view.js";
+import { fromPart, optional, under, unsaid, where } from "./ways.js";
+
+/** What the run takes of each yarn, what is there, and what that allows. */
+export const yarnPage: View = {
+  name: "yarn",
+  heading: "Yarn",
+  blocks: [
+    table(
+      "yarn",
+      { caption: "What the run takes" },
+      ["yarn", yarnName],
+      ["ends wound", yarn.wound],
+      ["warp", shown(yarn.inWarp, byTheYard)],
+      ["warp and weft", shown(yarn.inAll, byTheYard)],
+      ["weight", weighed(yarn.mass)],
+    ),
+    table(
+      "weft",
+      { caption: "The weft" },
+      ["woven into", pieceTitle],
+      ["yarn", yarnName],
+      ["for one", shown(weft.withAllowance, byTheYard)],
+      ["for all", shown(weft.length, byTheYard)],
+    ),
+    optional(says`The weft has ${shown(job.weft.allowance, percent)} added.`),
+    where(
+      job.weft.stripes,
+      () => true,
+      unsaid(job.weft.allowance, says`The weft has no allowance: joins and the ends of bobbins are not reckoned.`),
+    ),
+    table(
+      "yarn",
+      { caption: "What is there, and what to buy" },
+      ["yarn", yarnName],
+      ["on hand", weighedDown(yarn.there)],
+      ["short by", weighed(yarn.missing)],
+      ["to buy", yarn.packages],
+      ["packages of", weighedDown(yarn.packageMass)],
+      ["left over", weighedDown(yarn.spare)],
+    ),
+    optional(
+      under(
+        "What is on hand allows",
+        table(
+          "yarn",
+          { caption: "At this length, and with these stripes" },
+          ["yarn", yarnName],
+          ["on hand", shown(yarn.lengthThere, byTheYardDown)],
+          ["ends it is enough for", yarn.endsEnough],
+          ["longest warp", shown(yarn.longest, byTheYardDown)],
+          ["pieces", shown(yarn.allowed, numberDown)],
+        ),
+        fromPart(enough.runsOut, (first) => [
+          { is: "says", as: "fact", says: ["The yarn that runs out first is ", { yarn: first.yarn }, "."] },
+        ]),
+      ),
+    ),
+    says`What is needed is rounded up, what is there or left over is rounded down.`,
+  ],
+};
