@@ -7,6 +7,7 @@ import { apiPages } from "./docs/api-pages.mjs";
 import { errorPages } from "./docs/error-pages.mjs";
 import { casesTable, formulaPage } from "./docs/formula-page.mjs";
 import { calculations, cases, maths, sentencesOf } from "./docs/handbook.mjs";
+import { jobFilePage } from "./docs/job-file-page.mjs";
 import { book, capital, list } from "./docs/markdown.mjs";
 import { turnedRound } from "./docs/turned-round.mjs";
 import { isPublished } from "./rows.mjs";
@@ -95,6 +96,7 @@ pages.set("docs/verification.md", verificationTable());
 pages.set("docs/errata.md", errata());
 pages.set("docs/sources.md", sourcesPage());
 pages.set("docs/turned-round.md", turnedRound());
+pages.set("docs/job-file.md", jobFilePage());
 for (const [path, text] of [...errorPages(), ...(await apiPages())]) pages.set(path, text);
 
 for (const folder of GENERATED) mkdirSync(root + folder, { recursive: true });

@@ -2,7 +2,7 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { root } from "../built.mjs";
 
-const FIRST = ["index.md", "start.md", "weavers-job.md", "formulas/index.md", "stripes.md"];
+const FIRST = ["index.md", "start.md", "weavers-job.md", "job-file.md", "formulas/index.md", "stripes.md"];
 
 export function pageFiles() {
   const files = readdirSync(`${root}docs`, { recursive: true, encoding: "utf8" })

@@ -7,7 +7,7 @@ const source = (name) => `${root}packages/${name}/src/index.ts`;
 const { outputFiles } = await build({
   stdin: {
     contents:
-      'export { planWarp, readJob } from "@thrum/plan"; export { join, letteredSvg, stripesSvg } from "@thrum/stripes";',
+      'export { planWarp, readJob } from "@thrum/plan"; export { letteredSvg, sequence, stripesSvg } from "@thrum/stripes";',
     resolveDir: `${root}packages/plan`,
   },
   bundle: true,
@@ -17,7 +17,7 @@ const { outputFiles } = await build({
   logLevel: "error",
 });
 const code = Buffer.from(outputFiles[0].contents).toString("base64");
-const { join, letteredSvg, planWarp, readJob, stripesSvg } = await import(`data:text/javascript;base64,${code}`);
+const { letteredSvg, planWarp, readJob, sequence, stripesSvg } = await import(`data:text/javascript;base64,${code}`);
 
 const paints = new Map([
   ["natural", { fill: "#e8dcc0", letter: "N", name: "natural" }],
@@ -25,42 +25,44 @@ const paints = new Map([
   ["indigo", { fill: "#2b3a6b", letter: "I", name: "indigo" }],
 ]);
 const { job } = readJob(readFileSync(`${root}examples/jobs/2-hall-napkins.yaml`, "utf8"));
-const plan = planWarp(job);
-const drawn = (draw, sequence, id, title, height) =>
-  draw({ sequence, paints, height, id, title, description: `${sequence.ends} ends, end 1 on the left` });
+const { figures } = planWarp(job);
+const drawn = (draw, laid, id, title, height) =>
+  draw({ sequence: laid, paints, height, id, title, description: `${laid.ends} ends, end 1 on the left` });
 const figure = (inside, caption) => `<figure>${inside}<figcaption>${caption}</figcaption></figure>`;
 
+const sequenceOf = (runs) => sequence(runs.map(({ yarns, ends }) => ({ colour: yarns.join(" + "), ends })));
+
 function stripes() {
-  const warp = join(plan.laid.map(({ sequence }) => sequence));
+  const warp = sequenceOf(figures.loom.stripes.value.runs);
   const colours = drawn(stripesSvg, warp, "job-stripes", "The stripes in their colours", 50);
   const letters = drawn(letteredSvg, warp, "job-letters", "The same stripes in letters", 50);
   return figure(
     colours + letters,
-    `The ${plan.ends} ends to scale, end 1 on the left; below, for a copy in black and white.`,
+    `The ${warp.ends} ends to scale, end 1 on the left; below, for a copy in black and white.`,
   );
 }
 
 function chains() {
-  const one = ({ number, firstEnd, lastEnd, sequence }) => {
-    const svg = drawn(stripesSvg, sequence, `job-chain-${number}`, `Chain ${number}`, 30);
-    return `<span style="flex:${sequence.ends}">${svg}chain ${number}: ends ${firstEnd} to ${lastEnd}</span>`;
+  const one = ({ chain, ends, parts }) => {
+    const svg = drawn(stripesSvg, sequenceOf(parts), `job-chain-${chain}`, `Chain ${chain}`, 30);
+    const named = `chain ${chain}: ends ${parts[0].firstEnd} to ${parts.at(-1).lastEnd}`;
+    return `<span style="flex:${ends}">${svg}${named}</span>`;
   };
-  const caption = `Chains end where a stripe does, and none holds more than ${job.winding.mostEndsInChain} ends.`;
-  return figure(`<div class="chains">${plan.laid.map(one).join("")}</div>`, caption);
+  const { chains: all } = figures.winding.chains.value;
+  const caption = `Chains end where a stripe does, and none holds more than ${job.winding.most.ends} ends.`;
+  return figure(`<div class="chains">${all.map(one).join("")}</div>`, caption);
 }
 
 function tape() {
-  const { marks } = plan.pieceTape;
-  const length = Number(marks.at(-1).at.value);
-  const hem = Number(plan.pieceTape.hem.value);
-  const pieces = marks.map(({ piece, at }) => {
-    const end = Number(at.value);
-    const start = end - Number(plan.pieceTape.wovenLength.value);
-    const hems = `<path d="M${start + hem} 2v14M${end - hem} 2v14" stroke-dasharray="1" stroke-width=".3"/>`;
-    return `<rect x="${start}" y="2" width="${end - start}" height="14" fill="none" stroke-width=".5"/>${hems}<text x="${(start + end) / 2}" y="11" fill="currentColor" stroke="none">${piece}</text>`;
+  const { marks } = figures.order.tape.value;
+  const length = Number(marks.at(-1).to.value);
+  const pieces = marks.map(({ inRun, from, to, hem }) => {
+    const [start, end, turned] = [from, to, hem].map(({ value }) => Number(value));
+    const hems = `<path d="M${start + turned} 2v14M${end - turned} 2v14" stroke-dasharray="1" stroke-width=".3"/>`;
+    return `<rect x="${start}" y="2" width="${end - start}" height="14" fill="none" stroke-width=".5"/>${hems}<text x="${(start + end) / 2}" y="11" fill="currentColor" stroke="none">${inRun}</text>`;
   });
   const svg = `<svg viewBox="-1 0 ${length + 2} 18" role="img" aria-label="Nine pieces end to end, their hems dotted" stroke="currentColor" font-size="6" text-anchor="middle">${pieces.join("")}</svg>`;
-  const caption = `${marks.length} pieces of ${(length / marks.length).toFixed(3)} in on the loom, ${length} in woven in all; the dotted lines are the folds of the hems.`;
+  const caption = `${marks.length} pieces of ${(length / marks.length).toFixed(3)} in on the loom, ${length.toFixed(0)} in woven in all; the dotted lines are the folds of the hems.`;
   return figure(svg, caption);
 }
 

@@ -20,17 +20,16 @@ For the job file write - to read it from standard input.
 
 A job file is plain text, with amounts as you would write them:
 
-  oldWarp:
-    ends: 368                  # counted on the loom, not read off the old plan
-    reed: { dents: 10, in: 1 inch }
-    endsPerDent: 2
-  pieces:
-    number: 9
-    finishedLength: 16 in      # or 40.5 cm; units may be mixed
-    hemEachEnd: 3/4 in
+  stripes:
+    - 24 natural
+    - 16 madder + pink         # both in the hand at once
+    - 24 natural
+  loom: { reed: 10 per inch, sley: 2 }
+  pieces: [{ number: 9, finishedLength: 16 in, hemEachEnd: 3/4 in }]
 
-Nothing is assumed: every key must be there. What is wrong or missing is listed
-all at once, each with its line, its place and what to write instead.
+Every key may be left out: what is not given is not reckoned, and the plan says
+which key it waits for. What is wrong is listed all at once, each with its line,
+its place and what to write instead.
 
 Exit codes
   0  done

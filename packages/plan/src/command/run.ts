@@ -28,7 +28,10 @@ const WRITERS: Readonly<Record<Form, (plan: PlanData) => string>> = { text: plan
 /** The job, or null once its faults have been told. */
 function jobFrom(path: string, world: World): Job | null {
   const reading = readJob(world.read(path));
-  if (reading.ok) return reading.job;
+  if (reading.ok) {
+    if (reading.told.length > 0) world.complain(`${reading.told.map(faultText).join("\n")}\n`);
+    return reading.job;
+  }
   const many = reading.faults.length === 1 ? "1 fault" : `${String(reading.faults.length)} faults`;
   world.complain([`${shownText(path)}: ${many}`, ...reading.faults.map(faultText), ""].join("\n"));
   return null;

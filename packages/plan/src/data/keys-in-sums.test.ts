@@ -152,7 +152,7 @@ const rows: readonly Row[] = [
     "8 × 27 − 4605/23",
     [363, 23, "in"],
   ],
-  ["join.perHour: hours of tying", `${RUN}`, "tying hours", "160 ÷ 190", 16 / 19],
+  ["join.perHour: hours of tying", RUN, "tying hours", "160 ÷ 190", 16 / 19],
   // What was found. A napkin is 17.5 ÷ 0.9 = 175/9 in on the loom.
   [
     "found.firstInches: weft with the picks found",

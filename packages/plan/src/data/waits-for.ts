@@ -1,6 +1,7 @@
 import { nodeOf } from "../core/source.js";
 import type { Path } from "../core/source.js";
 import { PLAN } from "../figures/list.js";
+import { writtenPath } from "../job/written-path.js";
 import { atPath } from "./at-path.js";
 import { LISTED, NAMES } from "./listed.js";
 import type { PlanData } from "./plan-data.js";
@@ -11,7 +12,7 @@ function needsAt(plan: PlanData, path: Path): readonly Path[] {
 }
 
 /**
- * The keys that figures and parts wait for, each once, in the order met.
+ * The keys that figures and parts wait for, each once, in the order met, as they are written in a job file.
  *
  * @param plan a plan, or a copy of one
  * @param of their groups and names, such as `["yarn", "missing"]`: every row of it, and the rows themselves where they are
@@ -27,5 +28,5 @@ export function waitsFor(plan: PlanData, of: readonly (readonly [group: string, 
     const ofRows = needsAt(plan, ["figures", ...(NAMES.get(nodeOf(maker)) ?? [])]);
     return [...ofRows, ...named.flatMap((row) => needsAt(plan, ["figures", group, row, name]))];
   });
-  return [...new Map(needs.map((path) => [JSON.stringify(path), path])).values()];
+  return [...new Map(needs.map(writtenPath).map((path) => [JSON.stringify(path), path])).values()];
 }

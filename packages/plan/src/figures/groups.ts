@@ -22,4 +22,5 @@ export * as chainLimit from "./chain-limit.js";
 export * as tying from "./tying.js";
 export * as winding from "./winding.js";
 export * as stripe from "./stripe.js";
+export * as knots from "./knots.js";
 export * as told from "./told.js";

@@ -1,6 +1,7 @@
 import { hoursToJoin } from "@thrum/maths";
 import type { Figure, Part } from "../core/source.js";
 import { always, field, orNone } from "../core/wiring.js";
+import { waits } from "../core/waits.js";
 import { worked } from "../core/worked.js";
 import { STRIPES } from "../parts/laid-stripes.js";
 import { laid } from "../parts/laid.js";
@@ -8,6 +9,7 @@ import { groupsOf } from "../parts/groups.js";
 import type { Group } from "../parts/groups.js";
 import { groupsOnLoom } from "../parts/groups-on-loom.js";
 import type { GroupOnLoom } from "../parts/groups-on-loom.js";
+import { listsAgainstCount } from "../parts/lists-against-count.js";
 import { joiningRows } from "../parts/joining-rows.js";
 import type { JoiningRow } from "../parts/joining-rows.js";
 import { leaseOfOldWarp } from "../parts/lease-of-old-warp.js";
@@ -20,6 +22,7 @@ import { shaftCheck } from "../parts/shaft-check.js";
 import type { ShaftCheck } from "../parts/shaft-check.js";
 import { specialEnds } from "../parts/special-ends.js";
 import type { SpecialEnd } from "../parts/special-ends.js";
+import type { Told } from "../parts/told.js";
 import { standing } from "./join.js";
 import { job } from "./keys.js";
 import * as loom from "./loom.js";
@@ -48,16 +51,35 @@ export const counting: Part<readonly GroupOnLoom[]> = part(
   { onLoom, ends: job.oldWarp.ends },
   (given) => given.onLoom,
 );
+/** Lists written whole that do not come to the count of the old warp. */
+export const counts: Part<readonly Told[]> = part(
+  {
+    standing,
+    threads: orNone(job.oldWarp.ends, none),
+    broken: loom.broken,
+    tooMany: loom.tooMany,
+    oldPlaces: orNone(loom.oldPlaces, none),
+    threading: orNone(job.loom.threading, none),
+    oldStripes: orNone(job.oldWarp.stripes, none),
+    dents: orNone(loom.dentOf, none),
+  },
+  listsAgainstCount,
+);
 /** In the order in which they are tied; the places wait until it is known which ends are added or dropped. */
 export const joining: Part<readonly JoiningRow[]> = partBy(standing, {
   tied: part(
     {
       onLoom,
       ends: job.oldWarp.ends,
+      counts,
       order: orNone(job.join.order, always("from end 1" as const)),
       partner: orNone(job.join.partner, none),
     },
-    (given) => joiningRows(given.onLoom, given.order, given.partner),
+    (given) => {
+      // Counted again, these agree: until then no end can be told its partner.
+      if (given.counts.some(({ standing: is }) => is === "must")) return waits("oldWarp", "ends");
+      return joiningRows(given.onLoom, given.order, given.partner);
+    },
   ),
   afresh: part({ onLoom }, (given) => joiningRows(given.onLoom, "from end 1", null)),
 });

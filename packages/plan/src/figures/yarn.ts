@@ -1,4 +1,5 @@
 import {
+  compare,
   countOfLabel,
   endsFromYarn,
   endsInAll,
@@ -194,6 +195,8 @@ export const packages: Figure<number, "yarn"> = figure("packages to buy", packag
   needed: missing,
   packageMass,
 });
+/** Those, where it is known. */
+export const toBuy: Part<number | null, "yarn"> = firstOf(packages, none);
 /** Over, once they are bought. */
 export const spare: Figure<Mass, "yarn"> = figure("left over", yarnSpare, {
   onHand: there,
@@ -210,13 +213,25 @@ export const forWarp: Figure<Length, "yarn"> = figure("on hand for the warp", ya
   yarn: lengthThere,
   wefts: all(weft.length),
 });
+export const weftInAll: Figure<Length, "yarn"> = figure("weft", lengthsTogether, {
+  lengths: joined(these(nothing), all(weft.length)),
+});
+/** Whether its weft leaves any of what is on hand for the warp. */
+export const leaves: Figure<"some" | "none", "yarn"> = counted(
+  "left by the weft",
+  { there: lengthThere, weft: weftInAll },
+  (given) => (compare(given.there, given.weft) > 0 ? "some" : "none"),
+);
 /** At this length of warp. */
-export const endsEnough: Figure<number, "yarn"> = figure("ends it is enough for", endsFromYarn, {
-  yarn: forWarp,
-  warpLength: warp.length,
+export const endsEnough: Figure<number, "yarn"> = choice("ends it is enough for", leaves, {
+  some: figure("ends it is enough for", endsFromYarn, { yarn: forWarp, warpLength: warp.length }),
+  none: always(0),
 });
 /** At these ends. */
-export const longest: Figure<Length, "yarn"> = figure("longest warp", longestWarp, { yarn: forWarp, ends: wound });
+export const longest: Figure<Length, "yarn"> = choice("longest warp", leaves, {
+  some: figure("longest warp", longestWarp, { yarn: forWarp, ends: wound }),
+  none: nothing,
+});
 export const more: Figure<Length, "yarn"> = figure("for one piece more", yarnMore, {
   ends: wound,
   warpMore: warp.more,

@@ -46,12 +46,11 @@ export function neighboursOf(
   return [...met.values()].sort((one, other) => (rank(one) < rank(other) ? -1 : rank(one) > rank(other) ? 1 : 0));
 }
 
-/**
- * Neighbours less different than asked for: while winding, a thread of another colour marks the edges where they meet.
- *
- * @param least by CIEDE2000; no number of ours says what an eye tells apart
- */
-export function hardToTellApart(neighbours: readonly Neighbours[], least: number): readonly Told[] {
+/** Where two colours begin to look alike on a screen, by CIEDE2000: common practice, no source; threads in a shed look nearer still. */
+const LEAST = 10;
+
+/** Neighbours less different than that: while winding, a thread of another colour marks the edges where they meet. */
+export function hardToTellApart(neighbours: readonly Neighbours[], least: number = LEAST): readonly Told[] {
   return neighbours.flatMap(({ yarns, edges, difference }): readonly Told[] => {
     if (difference === null || difference >= least) return [];
     const says = `${yarns[0]} beside ${yarns[1]}: they differ by ${difference.toFixed(1)} (CIEDE2000), less than ${String(least)}, and are hard to tell apart. While you wind, tie a thread of another colour round the last end before each edge where they meet: end ${firstSix(edges)}.`;

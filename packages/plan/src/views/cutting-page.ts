@@ -1,4 +1,5 @@
 import * as join from "../figures/join.js";
+import * as told from "../figures/told.js";
 import * as tying from "../figures/tying.js";
 import type { OldLease } from "../parts/lease-of-old-warp.js";
 import { firstSix, listed } from "../parts/told.js";
@@ -6,6 +7,7 @@ import type { Block } from "./block.js";
 import { byTheTapeDown, byTheTapeUp } from "./formats.js";
 import { whereEndOneIs, whereTheKnotsAre, tiedOrAfresh } from "./seat.js";
 import { either } from "./shown.js";
+import { toldOf } from "./told-lines.js";
 import { caution, says, shown, step } from "./view.js";
 import type { Template, View } from "./view.js";
 import { all, byWord, fromPart, NONE, optional } from "./ways.js";
@@ -74,5 +76,10 @@ const ways: Readonly<Record<"in front of the reed" | "behind the reed" | "behind
 export const cuttingPage: View = {
   name: "before-cutting",
   heading: "Before cutting",
-  blocks: [tiedOrAfresh(all(whereTheKnotsAre, whereEndOneIs, byWord(join.knots, ways), spares), NONE)],
+  blocks: [
+    tiedOrAfresh(
+      all(toldOf(told.knots, told.left), whereTheKnotsAre, whereEndOneIs, byWord(join.knots, ways), spares),
+      NONE,
+    ),
+  ],
 };

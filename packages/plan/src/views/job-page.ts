@@ -1,7 +1,5 @@
 import { job } from "../figures/keys.js";
-import * as told from "../figures/told.js";
-import * as winding from "../figures/winding.js";
-import { findings } from "./told.js";
+import { toldLines } from "./told-lines.js";
 import { says } from "./view.js";
 import type { View } from "./view.js";
 import { optional, unsaid } from "./ways.js";
@@ -10,9 +8,5 @@ import { optional, unsaid } from "./ways.js";
 export const jobPage: View = {
   name: "job",
   heading: "The job",
-  blocks: [
-    optional(says`${job.note}`),
-    unsaid(job.thrum, says`Read by the first form of the job file.`),
-    findings(Object.values(told), [winding.chains]),
-  ],
+  blocks: [toldLines, optional(says`${job.note}`), unsaid(job.thrum, says`Read by the first form of the job file.`)],
 };

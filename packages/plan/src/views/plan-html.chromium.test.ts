@@ -1,5 +1,5 @@
 import { spawnSync } from "node:child_process";
-import { mkdtempSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
+import { mkdtempSync, readFileSync, writeFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
@@ -40,7 +40,8 @@ interface Answer {
   };
 }
 
-const examples = readdirSync("examples/jobs").filter((file) => file.endsWith(".yaml") && !file.includes("progress"));
+/** A usual job, blends, faults, and the smallest, of which little is known. */
+const examples = ["1-smallest.yaml", "2-hall-napkins.yaml", "3-blended-towels.yaml", "7-warp-with-faults.yaml"];
 
 function pageOf(file: string): string {
   const reading = readJob(readFileSync(`examples/jobs/${file}`, "utf8"));

@@ -8,7 +8,7 @@ import { byTheTapeUp, byTheYard } from "./formats.js";
 import { fromTo, handLine } from "./hands.js";
 import { many } from "./shown.js";
 import { listOf } from "./table.js";
-import { toldLine } from "./told.js";
+import { toldLine } from "./told-lines.js";
 import { says, shown, step } from "./view.js";
 import type { At, View } from "./view.js";
 import { fromPart, optional, under } from "./ways.js";

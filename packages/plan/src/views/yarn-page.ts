@@ -7,7 +7,7 @@ import { pieceTitle, weighed, weighedDown, yarnName } from "./shown.js";
 import { table } from "./table.js";
 import { says, shown } from "./view.js";
 import type { View } from "./view.js";
-import { fromPart, optional, under, unsaid, where } from "./ways.js";
+import { each, fromPart, optional, under, unsaid, where } from "./ways.js";
 
 /** What the run takes of each yarn, what is there, and what that allows. */
 export const yarnPage: View = {
@@ -58,6 +58,14 @@ export const yarnPage: View = {
           ["ends it is enough for", yarn.endsEnough],
           ["longest warp", shown(yarn.longest, byTheYardDown)],
           ["pieces", shown(yarn.allowed, numberDown)],
+        ),
+        each(
+          "yarn",
+          where(
+            yarn.leaves,
+            (left) => left === "none",
+            says`${yarnName}: enough for none, for its weft alone takes more than is on hand.`,
+          ),
         ),
         fromPart(enough.runsOut, (first) => [
           { is: "says", as: "fact", says: ["The yarn that runs out first is ", { yarn: first.yarn }, "."] },

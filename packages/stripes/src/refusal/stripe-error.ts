@@ -80,6 +80,11 @@ export class StripeError extends Error implements StripeFault {
   }
 }
 
+/** Whether some copy of this package, or another of ours, threw this. */
+function isOurs(error: unknown): error is Pick<StripeError, "faults"> {
+  return error instanceof Error && Object.hasOwn(error, BRAND);
+}
+
 /** What a call that does not throw gives back: the value, or every fault. */
 export type Reading<T> =
   | { readonly ok: true; readonly value: T }
@@ -95,8 +100,7 @@ export function attempt<R>(f: (...input: never[]) => R, ...given: readonly unkno
   try {
     return { ok: true, value: (f as (...input: readonly unknown[]) => R)(...given) };
   } catch (error) {
-    if (error instanceof Error && Object.hasOwn(error, BRAND))
-      return { ok: false, faults: (error as StripeError).faults };
+    if (isOurs(error)) return { ok: false, faults: error.faults };
     throw error;
   }
 }

@@ -347,7 +347,7 @@ test("a refusal is a StripeError by name, with its first fault for its own", () 
   expect(refused).toBeInstanceOf(StripeError);
   expect(refused.name).toBe("StripeError");
   expect(refused.faults.map(({ path }) => path)).toEqual([["by"], ["from"]]);
-  expect(refused).toMatchObject(refused.faults[0] ?? {});
+  expect(refused).toMatchObject(refused.faults[0]);
 });
 
 test("a text, a list or an input just within its bounds is taken", () => {

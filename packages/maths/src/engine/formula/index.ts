@@ -14,7 +14,6 @@ export {
   listOf,
   loss,
   noneOrMore,
-  oneOf,
   partsToo,
   plainNumber,
   positive,
@@ -29,6 +28,7 @@ export { parseLines, parseTree } from "./parse.js";
 export { plainFormula, plainTree, scaled } from "./plain-tree.js";
 export { readInputs } from "./read.js";
 export type { Read } from "./read.js";
+export { oneOf } from "./word-input.js";
 export { limitsOf } from "./wanted.js";
 export { countsInUnit, run } from "./run.js";
 export type { Run } from "./run.js";

@@ -131,13 +131,6 @@ export function positiveEither<A extends Quantity<string>, B extends Quantity<st
   return { ...positive<A | B>(first, meaning), noun, orDimension: second.dimension };
 }
 
-/** One of a few words. */
-export function oneOf<W extends string>(words: readonly W[], meaning: string): Input<W> {
-  const noun = words.map((word) => `"${word}"`).join(" or ");
-  const example = `"${words[0] ?? ""}"`;
-  return { ...plain, what: "word", noun, meaning, example, range: anything, words };
-}
-
 /** One or more of the same kind. */
 export function listOf<T>(member: Input<T>): Input<readonly T[]> {
   return { ...member, what: "list", example: `[${member.example}]`, member } as Input<readonly T[]>;

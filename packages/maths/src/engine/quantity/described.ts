@@ -6,11 +6,17 @@ function clean(text: string): string {
 }
 
 /** Percentages by their base, as one says them. */
-export const PERCENT: ReadonlyMap<string, string> = new Map([
+const PERCENT: ReadonlyMap<string, string> = new Map([
   ["loss", "lost"],
   ["addition", "added"],
   ["share", "of a whole"],
 ]);
+
+/** The symbol of a unit, and the base of a percentage behind it: "in", "% lost". */
+export function toldAs({ symbol, dimension }: { readonly symbol: string; readonly dimension: string }): string {
+  const base = PERCENT.get(dimension);
+  return base === undefined ? symbol : `${symbol} ${base}`;
+}
 
 /** What was received, in a few words fit for any screen: never longer than a line, never a control character. */
 export function described(value: unknown): string {

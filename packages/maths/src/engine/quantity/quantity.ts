@@ -2,7 +2,7 @@ import type { Decimal as DecimalNumber } from "../numbers.js";
 import { Decimal, decimalText, isDecimalText } from "../numbers.js";
 import { inPlace, missingOr, QuantityError } from "../refusal.js";
 import type { Place } from "../refusal.js";
-import { described, PERCENT } from "./described.js";
+import { described, toldAs } from "./described.js";
 import { factorBetween, timesFactor } from "./factor.js";
 import { isUnit, requireSameDimension, UNIT } from "./genuine.js";
 import { refuseOperator } from "./refuse-operator.js";
@@ -94,8 +94,7 @@ class Made<D extends string> implements Quantity<D> {
 
 /** The whole value with the unit's symbol: "12.5 in". */
 export function plainText(quantity: Quantity<string>): string {
-  const { symbol, dimension } = ownUnit(quantity, ["toString"]);
-  return [quantity.value, symbol, PERCENT.get(dimension)].filter(Boolean).join(" ");
+  return `${quantity.value} ${toldAs(ownUnit(quantity, ["toString"]))}`;
 }
 
 /** Makes a quantity; a number too large or too fine to be written out would make one that nothing takes, so it is refused. */
@@ -103,8 +102,7 @@ export function makeQuantity<D extends string>(unit: Unit<D>, value: DecimalNumb
   const text = decimalText(value);
   if (!value.isFinite() || (text.length > 40 && !isDecimalText(text))) {
     throw new QuantityError({
-      code: "out-of-range",
-      ...inPlace([unit.name, "amount"]),
+      ...{ code: "out-of-range", function: unit.name, path: ["amount"] },
       expected: "a number of at most 40 digits before the point and 60 after it",
       received: `the number ${value.toExponential(5)}`,
       remedy: "Such an amount is no weaver's: look at the numbers and units it comes from.",

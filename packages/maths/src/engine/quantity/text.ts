@@ -1,7 +1,7 @@
 import { Decimal, decimalText, EXACT_STEP, kept, rounded, shown } from "../numbers.js";
 import type { Rounding } from "../numbers.js";
 import { inPlace, QuantityError } from "../refusal.js";
-import { described, PERCENT } from "./described.js";
+import { described, toldAs } from "./described.js";
 import { factorBetween, timesFactor } from "./factor.js";
 import { withMarks } from "./marks.js";
 import { requireSameDimension } from "./genuine.js";
@@ -131,5 +131,5 @@ export function quantityText(quantity: Quantity<string>, options?: TextOptions):
   const smallest = units.at(-1) ?? refuse("unit", "wrong-kind", "a unit, or some from large to small", asked);
   const value = kept(timesFactor(new Decimal(quantity.value), factorBetween(own, smallest)));
   if (units.length > 1) return partsText(value, units, smallest, wanted);
-  return [numberText(value, wanted), smallest.symbol, PERCENT.get(own.dimension)].filter(Boolean).join(" ");
+  return `${numberText(value, wanted)} ${toldAs(smallest)}`;
 }

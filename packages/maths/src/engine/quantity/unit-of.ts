@@ -11,7 +11,7 @@ export function isQuantity(candidate: unknown): candidate is Quantity<string> {
  * The unit a quantity was made in.
  *
  * @param quantity any amount with its unit
- * @throws QuantityError "copied-quantity", "not-a-quantity"
+ * @throws QuantityError "copied-quantity", "wrong-kind"
  * @example unitOf(yards(2)).symbol // "yd"
  */
 export function unitOf<D extends string>(quantity: Quantity<D>): Unit<D> {
@@ -22,7 +22,7 @@ export function unitOf<D extends string>(quantity: Quantity<D>): Unit<D> {
  * Whether a quantity is more than nothing (1), nothing (0) or less than nothing (−1); no number is read off.
  *
  * @param quantity any amount with its unit
- * @throws QuantityError "copied-quantity", "not-a-quantity"
+ * @throws QuantityError "copied-quantity", "wrong-kind"
  * @example sign(difference(inches(3), inches(5))) // -1
  */
 export function sign(quantity: Quantity<string>): -1 | 0 | 1 {

@@ -131,6 +131,10 @@ describe("a formula turned round", () => {
   });
 });
 
+function isNothing(one: unknown): boolean {
+  return one === 0 || (typeof one === "object" && one !== null && "value" in one && one.value === "0");
+}
+
 describe("every input of every calculation", () => {
   const trips = { made: 0, refused: 0, inputs: 0, turned: 0 };
   const inputs = calculations.flatMap(([name, calculation]) =>
@@ -171,9 +175,9 @@ describe("every input of every calculation", () => {
           } catch (error) {
             if (!(error instanceof QuantityError)) throw error;
             if (there === null) return;
-            // Where there is none of something, no answer tells what the rest was.
             expect(error.message).toContain("received nothing at the line");
-            trips.refused += 1;
+            // Where there is none of something, no answer tells what the rest was.
+            if (!Object.values(others).some(isNothing)) trips.refused += 1;
             return;
           }
           if (typeof there === "number" && !matters(formula, given, field, there)) return;

@@ -111,7 +111,7 @@ describe("lengths and masses as people type them", () => {
 });
 
 describe("what a unit prints is read back", () => {
-  const all = Object.values<unknown>({ ...units }).filter((one) => isUnit(one)) as Unit<string>[];
+  const all = Object.values<unknown>({ ...units }).filter((one): one is Unit<string> => isUnit(one));
   it.each(all.map((one) => [one.name, one] as const))("%s", (_, unit) => {
     fc.assert(
       fc.property(fc.double({ min: 1e-6, max: 1e9, noNaN: true }), (amount) => {

@@ -16,7 +16,7 @@ export function decimalTextFrom(text: string, options?: ReadingOptions): string 
   const given = textGiven(text, refuse);
   const unsigned = given.replace(/^[-−]\s?/u, "");
   const led = leadingNumber(unsigned, options, refuse);
-  if (led === null || led.rest !== "") return refuse("unreadable", "Write a number alone, such as 12.5 or 3 1/2.");
+  if (led?.rest !== "") return refuse("unreadable", "Write a number alone, such as 12.5 or 3 1/2.");
   return decimalText(kept(unsigned === given ? led.value : led.value.negated()));
 }
 

@@ -32,7 +32,9 @@ export function percentFrom<D extends "loss" | "addition" | "share">(
   units: readonly Unit<D>[],
   options?: ReadingOptions,
 ): Quantity<D> {
-  const known = Array.isArray(units) ? units.filter((one) => isUnit(one) && Object.hasOwn(BASES, one.name)) : [];
+  const given: unknown = units;
+  const listed: readonly Unit<D>[] = Array.isArray(given) ? units : [];
+  const known = listed.filter((one) => isUnit(one) && Object.hasOwn(BASES, one.name));
   const example = `8 % ${SAID[known[0]?.name ?? ""] ?? "lost"}`;
   const refuse = refusalsOf("percentFrom", "a percentage with what it is of", example, text);
   if (known.length === 0) return refuse("unknown-unit", "Give the percentages that may stand there: [percentLost].");

@@ -22,9 +22,9 @@ export function quantityFrom<D extends string>(
   units: readonly Unit<D>[],
   options?: ReadingOptions,
 ): Quantity<D> {
-  if (typeof data === "string" && (units as readonly Unit<D>[] | null | undefined)?.[0] !== undefined)
-    return amountFrom("quantityFrom", (units[0] as Unit<D>).dimension, data, units, options);
   const dimension = (units as readonly Unit<D>[] | null | undefined)?.[0]?.dimension;
+  if (typeof data === "string" && dimension !== undefined)
+    return amountFrom("quantityFrom", dimension, data, units, options);
   const where: Place = ["quantityFrom"];
   const listed = areUnitsOf(dimension, units);
   const record = typeof data === "object" && data !== null ? (data as Readonly<Record<string, unknown>>) : {};

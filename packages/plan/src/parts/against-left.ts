@@ -1,0 +1,22 @@
+import { asText, oldWarpLeft } from "@thrum/maths";
+import type { Length } from "@thrum/maths";
+import type { JobJoin } from "../job/join.js";
+import type { Told } from "./told.js";
+
+export interface LeftOnLoom {
+  readonly knots: NonNullable<JobJoin["knots"]>;
+  readonly pastReed: Length;
+  readonly behindHeddles: Length;
+}
+
+/** What will stand of the old warp after the cut, against what must stand there to be tied to. */
+export function againstLeft({ knots, pastReed, behindHeddles }: LeftOnLoom): readonly Told[] {
+  const { says, reaches, short, instead } = oldWarpLeft({ knotsTied: knots, pastReed, behindHeddles });
+  const standing = reaches === false ? "must" : "free";
+  const values = {
+    pastReed: asText(short.pastReed),
+    behindHeddles: asText(short.behindHeddles),
+    instead: [...instead],
+  };
+  return [{ standing, about: "old warp left", says, values }];
+}
