@@ -1,7 +1,7 @@
 // Plain slips of arithmetic as they come of long multiplication and long division: one digit product, carry or borrow wrong.
 import type { Random } from "./random.js";
 
-const digitsOf = (x: number): number[] => [...String(x)].reverse().map(Number);
+const digitsOf = (x: number): number[] => Array.from(String(x)).reverse().map(Number);
 
 /** a × b by partial products, with one product of two digits taken from the next place of the table, or one carry lost. */
 export function wrongProduct(a: number, b: number, random: Random): number {

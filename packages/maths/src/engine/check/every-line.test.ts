@@ -19,7 +19,7 @@ describe("every line of every formula", () => {
         const isLast = at === lines.length - 1;
         const own = isLast ? figure(result.value) : figure(steps[at]?.value ?? "1");
         const judge = (text: string): string | undefined =>
-          firstWrongLine(calculation as never, input as never, { [line]: text } as never)[0]?.verdict;
+          firstWrongLine(calculation as never, input as never, { [line]: text })[0]?.verdict;
         if (isLast) expect(judge(own)).toMatch(/^right/u);
         for (const wrong of ["7.7777", "0", "123456789", String(Number(own) * 1.3)])
           expect(() => judge(wrong)).not.toThrow();

@@ -68,8 +68,8 @@ export function countingsOf(
   });
   const units = [...(isLast ? [asked, unit] : []), frame.only, frame.length, frame.mass, ...given, asked, unit]
     .filter((one) => one !== null)
-    .filter((one) => fits(one) && !(isBare && !isLast && one.symbol !== "%"));
+    .filter((one) => fits(one) && !(isBare && one !== asked && one !== unit));
   const found = [...new Map(units.map((one) => [one.name, counting(worked, one)])).values()];
-  const plain = isBare && !isLast ? [PLAIN, PERCENT] : isBare && unit?.symbol === "%" ? [PLAIN] : [];
+  const plain = isBare ? (isLast ? [PLAIN] : [PLAIN, PERCENT]) : [];
   return [...found, ...plain, ...(found.length + plain.length === 0 ? [PLAIN] : [])];
 }

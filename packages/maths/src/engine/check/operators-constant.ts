@@ -20,7 +20,6 @@ function turnedWith(hand: Hand, input: string, bare: boolean): Hand {
     return bare && one.of.op === "number" ? [] : [{ ...one, turned: !one.turned }];
   });
 }
-
 /** The same constant mixed up wherever it stands, or all those of one input or one kind left out. */
 export function constantReasons(scene: Scene): readonly Reason[] {
   const found = new Map<string, { readonly value: number; readonly constant: Constant; count: number }>();
