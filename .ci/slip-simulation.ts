@@ -48,7 +48,7 @@ export interface Result {
 }
 
 export const ownCheck: Judge = (sum, { input }, written) =>
-  check(calculationOf(sum), input as never, { written, unit: unitNamed(sum.asked) } as never);
+  check(calculationOf(sum), input as never, { written, unit: unitNamed(sum.asked) });
 
 const rowNamed = (name: string): Row => ({
   ...{ name, claims: 0, first: 0, further: 0, another: 0, nothing: 0, asked: 0, hidden: 0 },

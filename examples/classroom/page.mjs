@@ -1,5 +1,5 @@
 // What the page does in the browser: nothing a pupil writes leaves it, or is kept when it is closed.
-import { asHtml, check, explain, firstWrongLine } from "@thrum/maths";
+import { asHtml, check, explain, firstWrongLine, isThrumError } from "@thrum/maths";
 import { problemsOf } from "./problems.mjs";
 
 const SEED = 1;
@@ -10,12 +10,20 @@ const made = (name, own = {}, children = []) => {
   return element;
 };
 
+/** What is wrong with a figure, without the names a program uses. */
+function refused({ faults }, what) {
+  return faults.map(
+    ({ expected, received, remedy }) => `${what}: expected ${expected}, received ${received}. ${remedy}`,
+  );
+}
+
 function judged(problem, written) {
   try {
     const { unit, decimals } = problem;
     return check(problem.calculation, problem.input, { written, unit, decimals, locale: navigator.language }).says;
   } catch (error) {
-    return [error.message];
+    if (!isThrumError(error)) throw error;
+    return refused(error, "your answer");
   }
 }
 
@@ -33,7 +41,8 @@ function judgedLines(problem, lines) {
     const wrong = judgedOnes.find(({ verdict }) => verdict === "wrong");
     return [wrong === undefined ? "The lines are right." : `The first line to look at: ${wrong.line}.`];
   } catch (error) {
-    return [error.message];
+    if (!isThrumError(error)) throw error;
+    return refused(error, "your lines");
   }
 }
 
@@ -62,11 +71,9 @@ function article(problem, at) {
   const working = opened("Working", asHtml(explain(problem.calculation, problem.input)));
   working.hidden = !isTeacher;
   const form = made("form", {}, [
-    ...[...lines].map(([line, input], index) => {
-      const { unit } = problem.question.blanks[index];
-      return made("p", { className: "line" }, [
-        made("label", {}, [`${problem.question.blanks[index].line} = `, input, ` ${unit}`]),
-      ]);
+    ...[...lines.values()].map((input, index) => {
+      const { line, unit } = problem.question.blanks[index];
+      return made("p", { className: "line" }, [made("label", {}, [`${line} = `, input, ` ${unit}`])]);
     }),
     made("label", { htmlFor: answer.id, textContent: "Your answer " }),
     answer,

@@ -89,7 +89,7 @@ describe("a claim about the length of a warp", () => {
     "written %.20j is refused, in words for a pupil",
     (written) => {
       const refused = (): unknown => check(warpLength, napkins, { written, unit: yards });
-      expect(refused).toThrow(/^your answer: expected a number as it was written/u);
+      expect(refused).toThrow(/^check\(\{ written \}\): expected a number as it was written/u);
     },
   );
 

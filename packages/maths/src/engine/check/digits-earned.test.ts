@@ -48,7 +48,7 @@ describe("the digits an answer has earned", () => {
     expect(earned({ finishedLength: "21", pieces: "8" })).toBe(0);
     expect(earned({ loomWaste: "30 0/8" })).toBe(1);
     expect(() => earned({ finishedLength: "22.0" })).toThrow(
-      "the figure for finished length: expected 21 as it was written",
+      "digitsEarned({ finishedLength }): expected 21 as it was written",
     );
   });
 

@@ -74,7 +74,7 @@ export function powerReasons(scene: Scene, place: Place): readonly Reason[] {
     ];
   }
   if (hand.op === "orNothing") {
-    return [made("less than nothing", "counts less than nothing", hand.of, "rounding")];
+    return [made("less than nothing", "counts less than nothing", hand.of)];
   }
   return [];
 }

@@ -115,10 +115,7 @@ describe("of the whole handbook", () => {
       const { input } = questionOf(sum, 0);
       const calculation = calculationOf(sum);
       const unit = unitNamed(sum.asked);
-      const one: Problem<unknown, string> = problem(calculation as never, { like: input, unit, seed: 3 }) as Problem<
-        unknown,
-        string
-      >;
+      const one = problem<unknown, string>(calculation as never, { like: input, unit, seed: 3 });
       const verdict = check(calculation as never, one.input as never, { written: one.key.answer, unit });
       if (verdict.value !== "right") not.push(sum.formula);
       expect(one.key.slips.length).toBeLessThanOrEqual(12);
