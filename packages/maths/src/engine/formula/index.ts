@@ -9,7 +9,7 @@ export type { Frame } from "./frame.js";
 export {
   anything,
   atLeastZero,
-  drawn,
+  drawnAs,
   listOf,
   noneOrMore,
   partsToo,

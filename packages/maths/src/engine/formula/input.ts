@@ -103,6 +103,6 @@ export function unitFor<D extends string>(
 }
 
 /** An input that a sum for a class leaves as given, as the named constant of a rule, or takes from a list. */
-export function drawn<T>(input: Input<T>, draw: "as given" | readonly number[]): Input<T> {
+export function drawnAs<T>(input: Input<T>, draw: "as given" | readonly number[]): Input<T> {
   return { ...input, draw };
 }

@@ -7,7 +7,6 @@ import { check } from "../check/index.js";
 import { QuantityError } from "../refusal.js";
 import { asText } from "../working/index.js";
 import { problem } from "./index.js";
-import type { Problem } from "./index.js";
 
 const like = {
   pieces: 8,

@@ -1,4 +1,4 @@
-import { calculation, drawn, positive, whole } from "../../engine/formula/index.js";
+import { calculation, drawnAs, positive, whole } from "../../engine/formula/index.js";
 import type { Calculation } from "../../engine/formula/index.js";
 import { taylor1909 } from "../../sources/index.js";
 import { IndirectCount, Mass } from "../../units/index.js";
@@ -43,13 +43,13 @@ export const countForWeightAndWeave: Calculation<CountForWeightAndWeaveInput, In
       count: positive(IndirectCount, "of the yarn in the cloth there is"),
       mass: positive(Mass, "of a piece of that cloth"),
       newMass: positive(Mass, "of a piece of the new cloth, of the same size"),
-      ends: drawn(whole("ends in one weave repeat", "of the weave there is", { atLeast: 1 }), "as given"),
-      intersections: drawn(
+      ends: drawnAs(whole("ends in one weave repeat", "of the weave there is", { atLeast: 1 }), "as given"),
+      intersections: drawnAs(
         whole("intersections in one weave repeat", "of the weave there is", { atLeast: 1 }),
         "as given",
       ),
-      newEnds: drawn(whole("ends in one weave repeat", "of the new weave", { atLeast: 1 }), "as given"),
-      newIntersections: drawn(
+      newEnds: drawnAs(whole("ends in one weave repeat", "of the new weave", { atLeast: 1 }), "as given"),
+      newIntersections: drawnAs(
         whole("intersections in one weave repeat", "of the new weave", { atLeast: 1 }),
         "as given",
       ),

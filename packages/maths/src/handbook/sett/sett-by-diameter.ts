@@ -1,4 +1,4 @@
-import { calculation, drawn, plainNumber, whole } from "../../engine/formula/index.js";
+import { calculation, drawnAs, plainNumber, whole } from "../../engine/formula/index.js";
 import type { Calculation } from "../../engine/formula/index.js";
 import { taylor1909 } from "../../sources/index.js";
 
@@ -32,10 +32,10 @@ export interface SettByDiameterInput {
 export const settByDiameter: Calculation<SettByDiameterInput, number> = /* @__PURE__ */ calculation(() => ({
   name: "settByDiameter",
   inputs: {
-    constant: drawn(plainNumber("constant of the rule", "for the material, as the book gives it"), "as given"),
+    constant: drawnAs(plainNumber("constant of the rule", "for the material, as the book gives it"), "as given"),
     yardsPerPound: plainNumber("yards per pound", "of the yarn as woven"),
-    ends: drawn(whole("ends in one weave repeat", "warp ends", { atLeast: 1 }), "as given"),
-    intersections: drawn(
+    ends: drawnAs(whole("ends in one weave repeat", "warp ends", { atLeast: 1 }), "as given"),
+    intersections: drawnAs(
       whole("intersections in one weave repeat", "where the weft passes between face and back", {
         atLeast: 1,
       }),

@@ -1,4 +1,4 @@
-import { calculation, drawn, positive, whole } from "../../engine/formula/index.js";
+import { calculation, drawnAs, positive, whole } from "../../engine/formula/index.js";
 import type { Calculation } from "../../engine/formula/index.js";
 import { osterkampAshenhurst } from "../../sources/index.js";
 import { EndsPerLength, Length, endsPerCentimetre, endsPerInch } from "../../units/index.js";
@@ -31,8 +31,8 @@ export const settByWraps: Calculation<SettByWrapsInput, EndsPerLength> = /* @__P
   inputs: {
     wraps: whole("wraps", "of the yarn, touching", { atLeast: 1 }),
     width: positive(Length, "of the ruler they cover"),
-    ends: drawn(whole("ends in one weave repeat", "warp ends", { atLeast: 1 }), "as given"),
-    intersections: drawn(
+    ends: drawnAs(whole("ends in one weave repeat", "warp ends", { atLeast: 1 }), "as given"),
+    intersections: drawnAs(
       whole("intersections in one weave repeat", "where the weft passes between face and back", {
         atLeast: 1,
       }),

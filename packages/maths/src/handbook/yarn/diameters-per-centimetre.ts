@@ -1,4 +1,4 @@
-import { calculation, drawn, plainNumber } from "../../engine/formula/index.js";
+import { calculation, drawnAs, plainNumber } from "../../engine/formula/index.js";
 import type { Calculation } from "../../engine/formula/index.js";
 import { sweetGeorgia } from "../../sources/index.js";
 
@@ -27,7 +27,7 @@ export const diametersPerCentimetre: Calculation<DiametersPerCentimetreInput, nu
   () => ({
     name: "diametersPerCentimetre",
     inputs: {
-      constant: drawn(
+      constant: drawnAs(
         plainNumber("constant of the rule", "for inches and yards per pound, as the book gives it"),
         "as given",
       ),
