@@ -29,11 +29,18 @@ const page = `<!doctype html>
   table { border-collapse: collapse; } th, td { text-align: left; padding: 0 0.8rem 0 0; }
   math { text-align: left; } mtd { text-align: left; }
   details > div { overflow-x: auto; }
-  @media print { .teacher, button { display: none; } }
+  .room { display: none; }
+  @media print {
+    .teacher, button, details, .verdict { display: none; }
+    article { break-after: page; break-inside: avoid; border: 0; }
+    input { border: 0; border-bottom: 1px solid; }
+    .room { display: block; height: 9cm; border: 1px dotted #777; }
+  }
 </style>
 <main>
 <h1>Five sums for a warp</h1>
-<p>Sheet of seed 1. For each: one mark for the method, one for the number, one for the unit. Nothing written here is kept or sent.</p>
+<p>Name ____________________ Date ____________ Sheet of seed 1.</p>
+<p>For each line: one mark for the method, one for the number, one for the unit. The sums are of one warp: an answer goes into the next sum. Fractions such as 7 3/8 are read. Nothing written here is kept or sent. For the teacher: open the page with #teacher behind its address.</p>
 </main>
 <script>${script}</script>
 </html>

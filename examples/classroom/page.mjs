@@ -1,5 +1,5 @@
 // What the page does in the browser: nothing a pupil writes leaves it, or is kept when it is closed.
-import { asHtml, check, explain } from "@thrum/maths";
+import { asHtml, check, explain, firstWrongLine, isThrumError } from "@thrum/maths";
 import { problemsOf } from "./problems.mjs";
 
 const SEED = 1;
@@ -10,17 +10,45 @@ const made = (name, own = {}, children = []) => {
   return element;
 };
 
-/** The question names the unit it wants, whatever the formula would give: no word of that. */
-function told({ unit, notes, says }) {
-  return unit === "another of its kind" ? says.filter((text) => !notes.includes(text)) : says;
+/** What is wrong with a figure, without the names a program uses. */
+function refused({ faults }, what) {
+  return faults.map(
+    ({ expected, received, remedy }) => `${what}: expected ${expected}, received ${received}. ${remedy}`,
+  );
 }
 
 function judged(problem, written) {
   try {
-    return told(check(problem.calculation, problem.input, { written, unit: problem.unit }));
+    const { unit, decimals } = problem;
+    return check(problem.calculation, problem.input, { written, unit, decimals, locale: navigator.language }).says;
   } catch (error) {
-    return [error.message];
+    if (!isThrumError(error)) throw error;
+    return refused(error, "your answer");
   }
+}
+
+const isTeacher = location.hash === "#teacher";
+
+/** What is to say of the lines a pupil filled in: the first that is wrong. */
+function judgedLines(problem, lines) {
+  const figures = Object.fromEntries(
+    [...lines].flatMap(([line, input]) => (input.value.trim() === "" ? [] : [[line, input.value]])),
+  );
+  if (Object.keys(figures).length === 0) return [];
+  try {
+    const { unit } = problem;
+    const judgedOnes = firstWrongLine(problem.calculation, problem.input, figures, { unit });
+    const wrong = judgedOnes.find(({ verdict }) => verdict === "wrong");
+    return [wrong === undefined ? "The lines are right." : `The first line to look at: ${wrong.line}.`];
+  } catch (error) {
+    if (!isThrumError(error)) throw error;
+    return refused(error, "your lines");
+  }
+}
+
+function lineInputs(problem) {
+  const names = problem.calculation.declaration.lines.slice(0, -1).map(({ name }) => name);
+  return new Map(names.map((name) => [name, made("input", { autocomplete: "off", maxLength: 30 })]));
 }
 
 function opened(title, html) {
@@ -31,7 +59,7 @@ function opened(title, html) {
 
 function article(problem, at) {
   const symbol = problem.unit?.symbol ?? "";
-  const answer = made("input", { id: `answer-${at}`, inputMode: "decimal", autocomplete: "off", maxLength: 20 });
+  const answer = made("input", { id: `answer-${at}`, autocomplete: "off", maxLength: 40 });
   const verdict = made("div", { className: "verdict" });
   verdict.setAttribute("role", "status");
   const mark = made(
@@ -39,7 +67,14 @@ function article(problem, at) {
     { id: `mark-${at}` },
     ["as judged", "right", "wrong"].map((text) => made("option", { text })),
   );
+  const lines = lineInputs(problem);
+  const working = opened("Working", asHtml(explain(problem.calculation, problem.input)));
+  working.hidden = !isTeacher;
   const form = made("form", {}, [
+    ...[...lines.values()].map((input, index) => {
+      const { line, unit } = problem.question.blanks[index];
+      return made("p", { className: "line" }, [made("label", {}, [`${line} = `, input, ` ${unit}`])]);
+    }),
     made("label", { htmlFor: answer.id, textContent: "Your answer " }),
     answer,
     ` ${symbol} `,
@@ -47,12 +82,15 @@ function article(problem, at) {
   ]);
   const show = () => {
     const says =
-      mark.value === "as judged" ? judged(problem, answer.value.trim()) : [`The teacher says: ${mark.value}.`];
+      mark.value === "as judged"
+        ? [...judged(problem, answer.value.trim()), ...judgedLines(problem, lines)]
+        : [`The teacher says: ${mark.value}.`];
     verdict.replaceChildren(...says.map((textContent) => made("p", { textContent })));
   };
   form.addEventListener("submit", (event) => {
     event.preventDefault();
     show();
+    working.hidden = false;
   });
   mark.addEventListener("change", show);
   return made("article", {}, [
@@ -67,8 +105,12 @@ function article(problem, at) {
     form,
     verdict,
     opened("Hint", `<p>${problem.hint}</p>`),
-    opened("Working", asHtml(explain(problem.calculation, problem.input))),
-    made("p", { className: "teacher" }, [made("label", { htmlFor: mark.id, textContent: "Teacher’s mark " }), mark]),
+    working,
+    made("div", { className: "room" }),
+    made("p", { className: "teacher", hidden: !isTeacher }, [
+      made("label", { htmlFor: mark.id, textContent: "Teacher’s mark " }),
+      mark,
+    ]),
   ]);
 }
 

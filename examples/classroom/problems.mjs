@@ -1,5 +1,5 @@
-// Five sums for a class about napkins for a village hall. Four are made from a seed, so that a wrong number tells which slip
-// was made; print another seed for another class. A count in whole repeats hides slips whatever its numbers: that one is ours.
+// Five sums of one warp for a class: napkins for a village hall. They are drawn from a seed, and each hands its answer to the
+// next; print another seed for another class.
 import {
   cottonCount,
   endsForWidth,
@@ -14,72 +14,77 @@ import {
   warpMass,
   weftLength,
   widthInReed,
+  wovenLength,
   yards,
 } from "@thrum/maths";
 
-const made = [
-  {
-    asks: "How wide are the napkins in the reed?",
-    hint: "The percentage was measured on the width in the reed: what is left of it is the finished width.",
-    calculation: widthInReed,
-    like: { finishedWidth: inches(18), reedToFinished: percentLost(10) },
-    unit: inches,
-    decimals: 2,
-  },
-  {
-    asks: "How long is the warp for the napkins?",
-    hint: "Work from the finished napkin back to the loom, and add the waste last.",
-    calculation: warpLength,
-    like: {
-      pieces: 8,
-      finishedLength: inches(21),
-      hemEachEnd: inches("1.5"),
-      loomToFinished: percentLost(10),
-      takeUp: percentLost(8),
-      loomWaste: inches(30),
-    },
-    unit: yards,
-    decimals: 3,
-  },
-  {
-    asks: "What does the yarn of the warp weigh?",
-    hint: "The cotton count says how many hanks of 840 yd go to the pound.",
-    calculation: warpMass,
-    like: { ends: 305, warpLength: yards(7), count: cottonCount(4), waste: percentAdded(5) },
-    unit: pounds,
-    decimals: 4,
-  },
-  {
-    asks: "How much weft is laid straight?",
-    hint: "Count the picks first; each is as long as the reed is wide.",
-    calculation: weftLength,
-    like: { wovenLength: inches(204), picks: picksPerInch(14), widthInReed: inches(20) },
-    unit: yards,
-    decimals: 2,
-  },
-];
-
-const wholeRepeats = {
-  asks: "How many ends are wound, in whole repeats?",
-  given: [
-    "width in reed: 20 in",
-    "sett: 15 ends per inch in the reed",
-    "threading repeat: 8 ends",
-    "balance ends: 1, after the last repeat",
-  ],
-  rounding: "as a whole number",
-  hint: "Take the balancing end away first, then count whole repeats upwards.",
-  calculation: endsForWidth,
-  input: { sett: endsPerInch(15), widthInReed: inches(20), threadingRepeat: 8, balanceEnds: 1 },
-  unit: null,
-};
+function told({ asks, hint, calculation }, made) {
+  const { question, ...rest } = made;
+  const given = question.inputs.map(({ name, value, meaning }) => `${name}: ${value}, ${meaning}`);
+  return { asks, hint, calculation, question, given, rounding: question.rounding, ...rest };
+}
 
 /** The five sums of one sheet. */
 export function problemsOf(seed) {
-  const sums = made.map(({ asks, hint, calculation, ...wanted }) => {
-    const { input, unit, question, key } = problem(calculation, { ...wanted, seed });
-    const given = question.inputs.map(({ name, value, meaning }) => `${name}: ${value}, ${meaning}`);
-    return { asks, hint, calculation, input, unit, given, rounding: question.rounding, question, key };
+  const width = problem(widthInReed, {
+    like: { finishedWidth: inches(18), reedToFinished: percentLost(10) },
+    ...{ unit: inches, decimals: 2, seed },
   });
-  return [...sums.slice(0, 1), wholeRepeats, ...sums.slice(1)];
+  const across = inches(width.key.answer);
+  const ends = problem(endsForWidth, {
+    like: { sett: endsPerInch(15), widthInReed: across, threadingRepeat: 8, balanceEnds: 1 },
+    ...{ keep: ["widthInReed", "threadingRepeat", "balanceEnds"], unit: null, seed },
+  });
+  const length = problem(warpLength, {
+    like: {
+      ...{ pieces: 8, finishedLength: inches(21), hemEachEnd: inches("1.5"), loomWaste: inches(30) },
+      ...{ loomToFinished: percentLost(10), takeUp: percentLost(8) },
+    },
+    ...{ unit: yards, decimals: 3, seed },
+  });
+  const mass = problem(warpMass, {
+    like: {
+      ...{ ends: Number(ends.key.answer), warpLength: yards(length.key.answer) },
+      ...{ count: cottonCount(4), waste: percentAdded(5) },
+    },
+    ...{ keep: ["ends", "warpLength", "count"], unit: pounds, decimals: 3, seed },
+  });
+  const { pieces, finishedLength, hemEachEnd, loomToFinished } = length.input;
+  const one = wovenLength({ finishedLength, hemEachEnd, loomToFinished }).in(inches);
+  const weft = problem(weftLength, {
+    like: { wovenLength: inches((pieces * one).toFixed(1)), picks: picksPerInch(14), widthInReed: across },
+    ...{ keep: ["wovenLength", "widthInReed"], unit: yards, decimals: 1, seed },
+  });
+  const reed = "The percentage was measured on the width in the reed: what is left of it is the finished width.";
+  return [
+    told({ asks: "How wide are the napkins in the reed?", hint: reed, calculation: widthInReed }, width),
+    told(
+      {
+        ...{ asks: "How many ends are wound, in whole repeats?", calculation: endsForWidth },
+        hint: "Take the balancing end away first, then count whole repeats upwards.",
+      },
+      ends,
+    ),
+    told(
+      {
+        ...{ asks: "How long is the warp for the napkins?", calculation: warpLength },
+        hint: "Work from the finished napkin back to the loom, and add the waste last.",
+      },
+      length,
+    ),
+    told(
+      {
+        ...{ asks: "What does the yarn of the warp weigh?", calculation: warpMass },
+        hint: "The cotton count says how many hanks of 840 yd go to the pound.",
+      },
+      mass,
+    ),
+    told(
+      {
+        ...{ asks: "How much weft is laid straight?", calculation: weftLength },
+        hint: "Count the picks first; each is as long as the reed is wide.",
+      },
+      weft,
+    ),
+  ];
 }

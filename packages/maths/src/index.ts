@@ -20,15 +20,19 @@ export { asHtml, asLatex, asMarkdown, asMathML, asText, explain, inWords } from 
 export type { ExplainOptions, Told, Working, WorkingInput, WorkingStep } from "./engine/working/index.js";
 export { solveFor } from "./engine/solve/index.js";
 export type { Turned, TurnedInput } from "./engine/solve/index.js";
-export { check, checkPairs, digitsEarned, firstWrongLine } from "./engine/check/index.js";
+export { check, checkPairs, checkSteps, digitsEarned, firstWrongLine } from "./engine/check/index.js";
 export type {
   Claim,
   DigitsEarned,
+  Fact,
   FoundPair,
   FoundPairs,
   FoundSlip,
   JudgedLine,
+  LineOptions,
+  OwnStep,
   Verdict,
+  WrittenLine,
 } from "./engine/check/index.js";
 export { problem } from "./engine/teach/index.js";
 export type { KeyedSlip, LineMarks, Problem, ProblemKey, ProblemWanted, Question } from "./engine/teach/index.js";

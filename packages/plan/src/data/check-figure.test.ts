@@ -17,12 +17,17 @@ describe("a number worked out by hand", () => {
   });
 
   it("is judged by the formula of the figure first", () => {
-    // 175 in on the loom × 1.08 + 10 in.
-    const { verdict, above } = checkFigure(plan, needed, { written: "199", unit: inches });
+    // 175 in on the loom × 1.08 + 10 in; the figure is 175 ÷ 0.92 + 10 = 200.2173… in.
+    const { verdict, above } = checkFigure(plan, needed, { written: "199.0", unit: inches });
     expect(verdict.slips.map(({ says }) => says)).toContain(
       "a sum that adds the 8 % of take-up instead of dividing it out gives this",
     );
     expect(above).toEqual([]);
+  });
+
+  it("accuses nobody where its digits tell too little", () => {
+    const { verdict, above } = checkFigure(plan, needed, { written: "199", unit: inches });
+    expect({ slips: verdict.slips, above }).toEqual({ slips: [], above: [] });
   });
 
   it("is traced to the figure above where it went wrong", () => {

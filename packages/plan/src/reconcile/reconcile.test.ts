@@ -107,14 +107,23 @@ describe("what a page does not state", () => {
   });
 });
 
+describe("a figure that cannot be", () => {
+  it.each([
+    [{ figure: "lengthLoss", printed: "120", unit: "percent" }, "all of it or more lost"],
+    [{ figure: "ends", printed: "30.5", unit: "count" }, "no whole number"],
+  ] as const)("is itself the finding: %o", (figure, why) => {
+    const { verdict, impossible, says } = reconcile([figure]);
+    expect({ verdict, impossible }).toEqual({ verdict: "impossible figure", impossible: [figure.figure] });
+    expect(says[0]).toContain(`cannot be ${figure.printed}: ${why}.`);
+  });
+});
+
 describe("a figure that cannot be read", () => {
   it.each([
     ["words", { figure: "ends", printed: "about 30", unit: "count" }],
     ["nothing over nothing", { figure: "ends", printed: "1/0", unit: "count" }],
     ["a mass for a length", { figure: "warpLength", printed: "3", unit: grams }],
     ["a count for a length", { figure: "warpLength", printed: "3", unit: "count" }],
-    ["the whole lost", { figure: "lengthLoss", printed: "100", unit: "percent" }],
-    ["half an end", { figure: "ends", printed: "30.5", unit: "count" }],
     ["far too many digits", { figure: "ends", printed: "1".repeat(41), unit: "count" }],
   ] as const)("is refused: %s", (_, figure) => {
     expect(() => reconcile([figure])).toThrow(`reconcile: ${figure.figure}: expected`);

@@ -1,23 +1,35 @@
 import { QuantityError } from "@thrum/maths";
 import { frozen } from "../job/frozen.js";
 import { allAgree, checkedSums } from "./checked-sums.js";
-import type { CheckedSum } from "./checked-sums.js";
+import type { CheckedSum, Stated } from "./checked-sums.js";
+import type { FigureName } from "./figures.js";
 import type { Rounding, SumConvention, WayOfReckoning } from "./relations.js";
 import { singleChanges } from "./single-changes.js";
 import type { SingleChange } from "./single-changes.js";
 import { statedFigure } from "./stated-figure.js";
-import type { PrintedFigure } from "./stated-figure.js";
+import type { PrintedFigure, StatedFigure } from "./stated-figure.js";
+import { sentencesOf } from "./told.js";
 
 /** Whether the figures of a printed project agree, and if not what would make them. */
 export interface Reconciliation {
   readonly verdict:
-    "too little stated" | "agrees" | "one convention" | "one way of rounding" | "one change" | "not explained";
+    | "too little stated"
+    | "agrees"
+    | "impossible figure"
+    | "one convention"
+    | "one way of rounding"
+    | "one change"
+    | "not explained";
   /** Every sum that could be checked, by the dividing rule and rounded to the nearest, in the units printed. */
   readonly sums: readonly CheckedSum[];
   /** Ways of reckoning and of rounding under which all sums agree. */
   readonly ways: readonly WayOfReckoning[];
   /** Figures which, changed alone, make all sums agree; the likeliest first. */
   readonly changes: readonly SingleChange[];
+  /** Figures that cannot be as printed: all of a thing lost, a part of an end. They are the finding. */
+  readonly impossible: readonly FigureName[];
+  /** The finding in sentences. */
+  readonly says: readonly string[];
 }
 
 const CONVENTIONS: readonly SumConvention[] = [
@@ -56,10 +68,27 @@ function verdictOf(ways: readonly WayOfReckoning[], changes: readonly SingleChan
 export function reconcile(figures: readonly PrintedFigure[]): Reconciliation {
   refuseTwice(figures);
   const stated = new Map(figures.map((one) => [one.figure, statedFigure(one)]));
+  const impossible = [...stated.values()].filter((one) => one.impossible !== null);
+  const found = impossible.length > 0 ? impossibleFigures(stated, impossible) : agreeing(stated);
+  return frozen({ ...found, says: sentencesOf(found, stated) });
+}
+
+type Found = Omit<Reconciliation, "says">;
+
+/** What an impossible figure would have to be, where the others tell. */
+function impossibleFigures(stated: Stated, impossible: readonly StatedFigure[]): Found {
+  const names = impossible.map(({ figure }) => figure);
+  const changes = singleChanges(stated).filter(({ figure }) => names.includes(figure));
+  const sums = checkedSums(stated, { convention: null, rounding: "nearest" });
+  return { verdict: "impossible figure", sums, ways: [], changes, impossible: names };
+}
+
+function agreeing(stated: Stated): Found {
+  const impossible: readonly FigureName[] = [];
   const sums = checkedSums(stated, { convention: null, rounding: "nearest" });
   if (sums.every(({ finding }) => finding !== "differs")) {
     const isChecked = sums.some(({ finding }) => finding === "agrees");
-    return frozen({ verdict: isChecked ? "agrees" : "too little stated", sums, ways: [], changes: [] });
+    return { verdict: isChecked ? "agrees" : "too little stated", sums, ways: [], changes: [], impossible };
   }
   const waysBy = (conventions: readonly WayOfReckoning["convention"][], roundings: readonly Rounding[]) =>
     conventions
@@ -68,5 +97,5 @@ export function reconcile(figures: readonly PrintedFigure[]): Reconciliation {
   const plain = [...waysBy(CONVENTIONS, ["nearest"]), ...waysBy([null], ROUNDINGS)];
   const changes = singleChanges(stated);
   const ways = plain.length > 0 || changes.length > 0 ? plain : waysBy(CONVENTIONS, ROUNDINGS);
-  return frozen({ verdict: verdictOf(ways, changes), sums, ways, changes });
+  return { verdict: verdictOf(ways, changes), sums, ways, changes, impossible };
 }

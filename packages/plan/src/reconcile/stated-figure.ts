@@ -17,11 +17,16 @@ export type Amount = number | Quantity<string>;
 export interface StatedFigure extends PrintedFigure {
   readonly amount: Amount;
   readonly lastPlace: number;
+  /** Why the figure cannot be what the page means, where it cannot: nothing loses the whole of itself, things are whole. */
+  readonly impossible: "all of it or more lost" | "no whole number" | null;
 }
 
 const LONGEST = 40;
 /** As many digits of a fraction as the maths keep. */
 const DIGITS = 34;
+
+/** Where an impossible loss is looked for from: what a loss usually is. */
+const POSSIBLE_LOSS = 10;
 
 interface Places {
   readonly decimal: string;
@@ -72,12 +77,10 @@ export function statedFigure(given: PrintedFigure): StatedFigure {
     return refuse(where, "a figure", JSON.stringify(printed.slice(0, LONGEST)), remedy);
   }
   const { decimal, lastPlace } = places;
-  const amount = typeof unit === "string" ? Number(decimal) : unit(decimal);
-  if (counted === "percent" && Number(decimal) >= 100) {
-    return refuse(where, "less than 100 percent", printed, "Nothing can lose the whole of itself.");
-  }
-  if (counted === "count" && !Number.isSafeInteger(amount)) {
-    return refuse(where, "a whole number", printed, "Things are counted whole.");
-  }
-  return { ...given, amount, lastPlace };
+  const written = Number(decimal);
+  if (counted === "percent" && written >= 100)
+    return { ...given, amount: POSSIBLE_LOSS, lastPlace, impossible: "all of it or more lost" };
+  if (counted === "count" && !Number.isSafeInteger(written))
+    return { ...given, amount: Math.max(1, Math.round(written)), lastPlace: 1, impossible: "no whole number" };
+  return { ...given, amount: typeof unit === "string" ? written : unit(decimal), lastPlace, impossible: null };
 }

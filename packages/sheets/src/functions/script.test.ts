@@ -87,6 +87,7 @@ describe("the script for a spreadsheet, in a host that has next to nothing", () 
 
   it("imports nothing and is small enough for a script", () => {
     expect(text).not.toMatch(/^(?:import|export) /mu);
-    expect(text.length).toBeLessThan(400_000);
+    // All formulas and units; some 40 kB of it are the operators by which the check makes wrong sums.
+    expect(text.length).toBeLessThan(460_000);
   });
 });

@@ -7,20 +7,22 @@ import type { Place } from "../refusal.js";
 
 /** An answer as somebody wrote it: its digits count. */
 export interface Claim<D extends string> {
-  /** The number as written, such as "6.94". */
+  /** The number as written: "6.94", "252 1/4", "7,01", "7 yd 1 ft". A fraction claims half its step. */
   readonly written: string;
-  /** The unit it was written in; null for a plain number. */
+  /** The unit it was asked for in; null for a plain number. */
   readonly unit: Unit<D> | null;
   /** How far off a right answer may be, counted in that unit; where none is named the digits written decide. */
   readonly within?: number | string;
+  /** The decimals asked for: an answer with fewer is not finished. */
+  readonly decimals?: number;
+  /** The language the number is written in, such as "de", where a comma before three figures is a decimal mark. */
+  readonly locale?: string;
   /** Said where the question leaves open on which length a percentage was measured: then neither convention is a slip. */
   readonly base?: "not stated";
 }
 
-const WRITTEN = /^-?\d{1,30}(?:\.\d{1,30})?$/u;
-
 /** How far off a claim may be; null where none is named. */
-function readTolerance(where: Place, within: unknown): Decimal | null {
+export function readTolerance(where: Place, within: unknown): Decimal | null {
   if (within === undefined) return null;
   const tolerance = decimalFrom(within);
   if (tolerance?.gte(0) === true) return tolerance;
@@ -29,19 +31,18 @@ function readTolerance(where: Place, within: unknown): Decimal | null {
   throw new QuantityError({ code: "not-a-number", ...inPlace(where), expected, received: described(within), remedy });
 }
 
-/** The number claimed, how many decimals it was written to, and how far off it may be. */
-export function readClaim(
-  call: Place,
-  written: unknown,
-  within: unknown,
-): readonly [value: Decimal, decimals: number, tolerance: Decimal | null] {
-  const tolerance = readTolerance([...call, "within"], within);
-  const where: Place = [...call, "written"];
-  const value = typeof written === "string" && WRITTEN.test(written) ? decimalFrom(written) : null;
-  if (value !== null) return [value, (written as string).split(".")[1]?.length ?? 0, tolerance];
-  const remedy = 'The digits count, so the number is given as text: "7.10" says more than "7.1".';
-  const expected = "a number as it was written";
-  throw new QuantityError({ code: "unreadable", ...inPlace(where), expected, received: described(written), remedy });
+/** The decimals asked for; null where none are. */
+export function readDecimals(where: Place, decimals: unknown): number | null {
+  if (decimals === undefined) return null;
+  if (Number.isSafeInteger(decimals) && (decimals as number) >= 0 && (decimals as number) <= 12)
+    return decimals as number;
+  throw new QuantityError({
+    code: "not-whole",
+    ...inPlace(where),
+    expected: "a whole number from 0 to 12",
+    received: described(decimals),
+    remedy: "",
+  });
 }
 
 /** How the unit of a claim stands to the one the answer is in. */

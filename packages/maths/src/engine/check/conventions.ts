@@ -1,46 +1,57 @@
-import type { Read, Tree } from "../formula/index.js";
+import type { Read } from "../formula/index.js";
 import { inWords } from "../working/index.js";
-import { percentageSlips } from "./percentages.js";
-import { joined, named, ONE, percentagesIn } from "./scene.js";
+import { answerOf, name, number, part, sum } from "./hand.js";
+import type { Hand } from "./hand.js";
+import { withFactors } from "./places.js";
+import { percentIn } from "./reason.js";
+import type { Scene } from "./reason.js";
 
-/** The same sum by the other convention about what a percentage is measured on. */
+/** The answer by the other convention about what a percentage is measured on, in doubles. */
 export interface Convention {
   readonly rule: "adding" | "dividing";
-  readonly tree: Tree;
-}
-
-const OTHER_WAY = { "×": "÷", "÷": "×" } as const;
-const OTHER_SIGN = { "+": "−", "−": "+" } as const;
-
-/** The tree with every percentage measured on the other length: `÷ (1 − loss)` becomes `× (1 + loss)`, and so on. */
-function onOtherLength(tree: Tree, inputs: ReadonlyMap<string, Read>, met: Set<string>): Tree {
-  if (tree.op === "number" || tree.op === "name") return tree;
-  if ("of" in tree) return { ...tree, of: onOtherLength(tree.of, inputs, met) };
-  const { op, right } = tree;
-  const left = onOtherLength(tree.left, inputs, met);
-  const percentages = percentagesIn(right, inputs);
-  if ((op !== "×" && op !== "÷") || (right.op !== "+" && right.op !== "−") || percentages.length === 0)
-    return { ...tree, left, right: onOtherLength(right, inputs, met) };
-  met.add(right.op);
-  const turned = (of: Tree, name: string): Tree =>
-    joined(of, OTHER_WAY[op], joined(ONE, OTHER_SIGN[right.op as "+" | "−"], named(name)));
-  return percentages.reduce(turned, left);
+  readonly value: number;
 }
 
 /** How the sum goes for one who measures the percentages on the other length; none where the formula has none. */
-export function conventionsOf(tree: Tree, inputs: ReadonlyMap<string, Read>): readonly Convention[] {
-  const met = new Set<string>();
-  const turned = onOtherLength(tree, inputs, met);
-  if (met.size === 0) return [];
-  if (!met.has("−")) return [{ rule: "dividing", tree: turned }];
-  const summed = percentageSlips(tree, inputs).filter(({ convention }) => convention === true);
-  return [turned, ...summed.map((one) => one.tree)].map((one) => ({ rule: "adding", tree: one }));
+export function conventionsOf(scene: Scene): readonly Convention[] {
+  const names: string[] = [];
+  let rule: Convention["rule"] = "dividing";
+  const turned = (summed: boolean): Hand => {
+    names.length = 0;
+    const all: string[] = [];
+    const other = (one: { readonly of: Hand; readonly turned: boolean }): readonly ReturnType<typeof part>[] | null => {
+      const inside = percentIn(scene, one.of);
+      if (inside === null) return null;
+      const own = inside.flatMap(({ of }) => (of.op === "name" ? [of.name] : []));
+      names.push(...own);
+      const isLoss = inside[0]?.turned === true;
+      if (isLoss) rule = "adding";
+      if (summed) {
+        all.push(...own);
+        return [];
+      }
+      return own.map((p) => part(sum(part(number(1)), part(name(p), !isLoss)), !one.turned));
+    };
+    const hand = withFactors(scene.hand, other);
+    if (!summed) return hand;
+    let met = false;
+    return withFactors(scene.hand, (one) => {
+      if (percentIn(scene, one.of) === null) return null;
+      const first = !met;
+      met = true;
+      return first ? [part(sum(part(number(1)), ...all.map((p) => part(name(p)))))] : [];
+    });
+  };
+  const each = answerOf(turned(false), scene.values);
+  if (names.length === 0) return [];
+  const sums = names.length > 1 && (rule as string) === "adding" ? [answerOf(turned(true), scene.values)] : [];
+  return [each, ...sums].map((value) => ({ rule, value }));
 }
 
 /** What to ask where a question states no base. */
 export function baseQuestion(inputs: ReadonlyMap<string, Read>): string {
-  const names = [...inputs].flatMap(([name, read]) =>
-    read.what === "quantity" && (read.unit.dimension === "loss" || read.unit.dimension === "addition") ? [name] : [],
+  const names = [...inputs].flatMap(([own, read]) =>
+    read.what === "quantity" && (read.unit.dimension === "loss" || read.unit.dimension === "addition") ? [own] : [],
   );
   const each = names.length > 1 ? "were the percentages of" : "was the percentage of";
   return `On which length ${each} ${names.map(inWords).join(" and ")} measured: the one before, or the one after?`;

@@ -47,7 +47,7 @@ describe("a working written line by line", () => {
     // 220 − 30 = 190 where the waste is to be added.
     const lines = firstWrongLine(warpLength, napkins, { onLoom: "202.4", threadInCloth: "220", warp: "190" });
     expect(lines.at(-1)).toMatchObject({ verdict: "wrong", rounded: "250" });
-    expect(lines.at(-1)?.slips).toContain("a sum that takes away loom waste instead of adding it gives this");
+    expect(lines.at(-1)?.slips).toContain("a sum that takes loom waste away instead of adding it gives this");
   });
 
   it("takes a line left out for right, and refuses a figure that is no number", () => {

@@ -2,18 +2,24 @@ import { Decimal, kept } from "../numbers.js";
 import type { Unit } from "../quantity/index.js";
 import { countsInUnit, outOfFrame } from "../formula/index.js";
 import type { Run } from "../formula/index.js";
-import { readClaim, unitVerdict } from "./claim.js";
+import { readDecimals, readTolerance, unitVerdict } from "./claim.js";
 import type { Claim, UnitVerdict } from "./claim.js";
+import { readWritten } from "./written.js";
+import type { Written } from "./written.js";
 
 /** A claim laid beside the answer, both counted in one unit. */
 export interface Judged {
   readonly claimed: Decimal;
   readonly decimals: number;
+  /** One of the last place written. */
+  readonly step: Decimal;
+  readonly asked: number | null;
   readonly tolerance: Decimal | null;
   readonly base: Claim<string>["base"];
   /** The unit the two are compared in: that of the claim where it can be, else that of the answer. */
   readonly unit: Unit<string> | null;
   readonly unitVerdict: UnitVerdict;
+  readonly unitWritten: Written["unit"];
   readonly exact: Decimal;
   /** A number of the formula's own counting, in that unit. */
   readonly toClaim: (value: Decimal) => Decimal;
@@ -21,12 +27,14 @@ export interface Judged {
   readonly rounded: (value: Decimal) => Decimal;
 }
 
-/** Reads a claim against a formula that has been worked through. */
-export function judgedBy(worked: Run, claim: Claim<string>): Judged {
+/** The unit a claim is judged in, and how a number of the formula's counting is turned into it. */
+export function inUnitOf(
+  caller: string,
+  worked: Run,
+  claimUnit: Unit<string> | null,
+): Pick<Judged, "unit" | "unitVerdict" | "toClaim" | "exact"> {
   const { declared, frame, unit: own } = worked;
-  const { written, unit: claimUnit, within, base } = Object(claim) as Claim<string>;
-  const [claimed, decimals, tolerance] = readClaim(["check"], written, within);
-  const verdict = unitVerdict(["check", "unit"], own, claimUnit);
+  const verdict = unitVerdict([caller, "unit"], own, claimUnit);
   const unit = verdict === "as asked" || verdict === "another of its kind" ? claimUnit : own;
   const toClaim = (value: Decimal): Decimal => {
     if (own === null || unit === null) return value;
@@ -34,7 +42,17 @@ export function judgedBy(worked: Run, claim: Claim<string>): Judged {
     const over = new Decimal(own.scale[0]).times(unit.scale[1]);
     return value.times(over).div(new Decimal(own.scale[1]).times(unit.scale[0]));
   };
-  const exact = kept(toClaim(worked.steps.at(-1)?.value as Decimal));
-  const rounded = (value: Decimal): Decimal => value.toDecimalPlaces(decimals, Decimal.ROUND_HALF_UP);
-  return { claimed, decimals, tolerance, base, unit, unitVerdict: verdict, exact, toClaim, rounded };
+  return { unit, unitVerdict: verdict, toClaim, exact: kept(toClaim(worked.steps.at(-1)?.value as Decimal)) };
+}
+
+/** Reads a claim against a formula that has been worked through. */
+export function judgedBy(caller: string, worked: Run, claim: Claim<string>): Judged {
+  const { written, unit: claimUnit, within, base, decimals: wanted, locale } = Object(claim) as Claim<string>;
+  const tolerance = readTolerance([caller, "within"], within);
+  const asked = readDecimals([caller, "decimals"], wanted);
+  const own = inUnitOf(caller, worked, claimUnit);
+  const { value, decimals, step, unit: unitWritten } = readWritten([caller, "written"], written, own.unit, locale);
+  const rounded = (one: Decimal): Decimal => one.div(step).toDecimalPlaces(0, Decimal.ROUND_HALF_UP).times(step);
+  const claimed = kept(value);
+  return { ...own, claimed, decimals, step, asked, tolerance, base, unitWritten, rounded };
 }

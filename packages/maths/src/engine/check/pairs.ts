@@ -1,25 +1,24 @@
-import { decimalText } from "../numbers.js";
-import type { Decimal } from "../numbers.js";
-import { declarationOf, dimensionsOf, run, stepsOf } from "../formula/index.js";
-import type { Calculation, Run } from "../formula/index.js";
+import { told } from "./evidence.js";
 import type { Quantity } from "../quantity/index.js";
+import { declarationOf, run } from "../formula/index.js";
+import type { Calculation } from "../formula/index.js";
 import type { Told } from "../working/index.js";
-import { misnamed, roundedOff } from "./answer-slips.js";
-import type { AnswerSlip } from "./answer-slips.js";
 import type { Claim } from "./claim.js";
+import { cellOf, others, valueOf, weighed } from "./evidence.js";
+import type { Weighed } from "./evidence.js";
 import { judgedBy } from "./judged.js";
-import { slipsOf } from "./slips.js";
-import type { Slip } from "./slips.js";
-import { nearClaim, sumWith } from "./sums.js";
+import { handIn } from "./reason.js";
+import type { Scene } from "./reason.js";
+import { reasonsOf, sceneOf, sceneWith } from "./reasons.js";
 
-/** Two slips that give the claim together, and neither of them alone. */
+/** Two things done wrong that give the claim together, and neither of them alone. */
 export interface FoundPair {
   readonly slips: readonly [first: string, second: string];
   /** What the sum with both comes to, in the unit of the claim. */
   readonly value: string;
 }
 
-/** The pairs of slips that give a claim; `says` tells them in sentences, with how many fit. */
+/** The pairs that give a claim; `says` tells them in sentences, with how many fit. */
 export interface FoundPairs extends Told {
   /** The likeliest first, at most a dozen. */
   readonly pairs: readonly FoundPair[];
@@ -28,28 +27,35 @@ export interface FoundPairs extends Told {
 }
 
 const LISTED = 12;
-/** How far down the list the second belongs where it stands at the answer: a slip in the formula is likelier. */
-const AT_THE_END = 5;
-
-/** The formula as the first slip leaves it, for a second to be made in; null where nothing comes of it. */
-function slipped(worked: Run, { lines, line, values }: Slip): Run | null {
-  const own = line === "" ? values : worked.values;
-  const { steps, failed } = stepsOf(lines, own, worked.nearness);
-  return failed === null ? { ...worked, declared: { ...worked.declared, lines }, values: own, steps } : null;
-}
+/** As many as are told at once: more than these fit by chance. */
+const FEW = 3;
+/** First members of a pair, the likeliest; a second may be any. */
+const FIRSTS = 80;
 
 function sentencesOf(pairs: readonly FoundPair[], fitting: number): readonly string[] {
+  if (fitting === 0) return ["No pair of known slips gives this."];
   const listed = fitting > pairs.length ? `the ${String(pairs.length)} likeliest are listed` : "the likeliest first";
   const head =
-    fitting < 2
-      ? `${fitting === 0 ? "No" : "One"} pair of known slips gives this.`
+    fitting <= FEW
+      ? `${fitting === 1 ? "One pair" : `${String(fitting)} pairs`} of known slips would give this; two plain slips of arithmetic could as well.`
       : `${String(fitting)} pairs of known slips give this, ${listed}. Many fit by chance: ask for the working.`;
-  return [head, ...pairs.map(({ slips: [first, second] }) => `A sum that ${first}, and ${second}, gives this.`)];
+  return [head, ...pairs.map(({ slips: [first, second] }) => `A sum that ${first}, and ${second}, would give this.`)];
+}
+
+interface Pair {
+  readonly first: Weighed;
+  readonly second: Weighed;
+  readonly value: number;
+}
+
+/** The likeliest single slips, each sum once. */
+function firsts(scene: Scene, all: readonly Weighed[]): readonly Weighed[] {
+  return [...told(scene, all)].slice(0, FIRSTS);
 }
 
 /**
  * The pairs of known slips that give a wrong claim together, where neither does alone. Many pairs fit any number by chance, so
- * `check` never names them: ask only where it has found nothing.
+ * `check` never names them: ask only where it has found nothing, and believe them only where few fit.
  *
  * @param calculation any calculation of the handbook
  * @param input what one would call it with
@@ -63,36 +69,42 @@ export function checkPairs<I, D extends string>(
   claim: Claim<D>,
 ): FoundPairs {
   const worked = run(declarationOf("checkPairs", calculation), input);
-  const judged = judgedBy(worked, claim);
-  const { claimed, exact, unit, rounded } = judged;
-  const gives = (number: Decimal): boolean => rounded(number).eq(claimed) && !number.eq(exact);
-  const isNear = nearClaim(judged);
-  const singles = rounded(exact).eq(claimed) ? [] : slipsOf(worked);
-  const powers = dimensionsOf(worked.declared);
-  const atTheEnd = (answer: Decimal): readonly AnswerSlip[] => [...misnamed(answer, unit), ...roundedOff(answer)];
-  const alone = new Set([
-    ...singles.filter(isNear).map(({ says }) => says()),
-    ...atTheEnd(exact).flatMap(([says, number]) => (gives(number) ? [says] : [])),
-  ]);
-  const found = new Map<string, { readonly rank: number; readonly pair: FoundPair }>();
-  const put = (rank: number, number: Decimal | undefined, first: string, second: string): void => {
-    const key = [first, second].sort((a, b) => (a < b ? -1 : 1)).join("\n");
-    if (number === undefined || !gives(number) || first === second || alone.has(second) || found.has(key)) return;
-    const value = decimalText(number.toSignificantDigits(12));
-    const slips = [first.replace(/,$/u, ""), second.replace(/,$/u, "")] as const;
-    found.set(key, { rank, pair: { slips, value } });
-  };
-  for (const first of singles) {
-    const after = slipped(worked, first);
-    const end = sumWith(first, worked, judged)?.number;
-    if (after === null || end === undefined || end.eq(exact) || alone.has(first.says())) continue;
-    for (const second of slipsOf(after, powers).filter(isNear))
-      put(first.rank + second.rank, sumWith(second, worked, judged)?.number, first.says(), second.says());
-    for (const [says, number] of atTheEnd(end)) put(first.rank + AT_THE_END, number, first.says(), says);
+  const judged = judgedBy("checkPairs", worked, claim);
+  const [exact, step] = [judged.exact.toNumber(), judged.step.toNumber()];
+  const scene = sceneOf(worked, judged.unit);
+  const target = cellOf(judged.claimed.toNumber(), step);
+  if (target === cellOf(exact, step)) return { pairs: [], fitting: 0, says: sentencesOf([], 0) };
+  const all = weighed(scene, reasonsOf(scene), exact);
+  const alone = new Set(all.filter(({ value }) => cellOf(value, step) === target).map(({ reason }) => reason.says()));
+  const pairs = new Map<string, Pair>();
+  const met = new Set<string>();
+  for (const first of firsts(scene, all)) {
+    const { taken } = first.reason;
+    const hand = handIn(first.reason);
+    const values = taken?.(scene.values) ?? scene.values;
+    if (alone.has(first.reason.says())) continue;
+    const after = sceneWith({ ...scene, hand, values, with: () => hand });
+    for (const second of weighed(after, reasonsOf(after), first.value)) {
+      if (cellOf(second.value, step) !== target || second.reason.family === "trade") continue;
+      const [a, b] = [first.reason.says(), second.reason.says()];
+      if (a === b || alone.has(b) || Math.abs(valueOf(second.reason, values) - exact) < 1e-9 * Math.abs(exact))
+        continue;
+      const both = [a, b].sort((x, y) => (x < y ? -1 : 1)).join("\n");
+      if (met.has(both)) continue;
+      met.add(both);
+      const key = `${second.value.toPrecision(9)} ${valueOf(second.reason, others(values, 1)).toPrecision(9)}`;
+      const before = pairs.get(key);
+      const weight = first.weight * second.weight;
+      if (before === undefined || before.first.weight * before.second.weight < weight)
+        pairs.set(key, { first, second, value: second.value });
+    }
   }
-  const pairs = [...found.values()]
-    .sort((a, b) => a.rank - b.rank)
+  const found = [...pairs.values()]
+    .sort((a, b) => b.first.weight * b.second.weight - a.first.weight * a.second.weight)
     .slice(0, LISTED)
-    .map(({ pair }) => pair);
-  return { pairs, fitting: found.size, says: sentencesOf(pairs, found.size) };
+    .map(({ first, second, value }): FoundPair => ({
+      slips: [first.reason.says(), second.reason.says()],
+      value: String(Number(value.toPrecision(12))),
+    }));
+  return { pairs: found, fitting: pairs.size, says: sentencesOf(found, pairs.size) };
 }

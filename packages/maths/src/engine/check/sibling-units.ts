@@ -23,4 +23,14 @@ export const SIBLINGS: Readonly<Record<string, readonly Sibling[]>> = {
     ["run", 146304000, 45359237],
     ["Nm", 1, 1],
   ],
+  "mass per length": [
+    ["tex", 1, 1000],
+    ["dtex", 1, 10000],
+    ["den", 1, 9000],
+    ["ktex", 1, 1],
+  ],
+  "mass per area": [
+    ["g/m²", 1, 1],
+    ["oz/sq yd", 5669904625, 167225472],
+  ],
 };

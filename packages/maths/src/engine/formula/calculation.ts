@@ -41,8 +41,16 @@ export function calculation<I, R>(declare: () => Declaration<NoInfer<I>, NoInfer
   let declared: Declared | null = null;
   const read = (): Declared => {
     if (declared !== null) return declared;
-    const { resultIn = null, costIn = null, slips = [], atLeast = {}, ...declaration } = declare();
-    declared = frozen({ ...declaration, resultIn, costIn, slips, atLeast, lines: parseLines(declaration.formula) });
+    const { resultIn = null, costIn = null, forUse = null, slips = [], atLeast = {}, ...declaration } = declare();
+    declared = frozen({
+      ...declaration,
+      resultIn,
+      costIn,
+      forUse,
+      slips,
+      atLeast,
+      lines: parseLines(declaration.formula),
+    });
     return declared;
   };
   const answer = (input: I): R => {

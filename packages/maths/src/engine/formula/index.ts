@@ -7,22 +7,20 @@ export type { Step, Value } from "./evaluate.js";
 export { factorInto, intoFrame, outOfFrame } from "./frame.js";
 export type { Frame } from "./frame.js";
 export {
-  added,
   anything,
   atLeastZero,
+  drawnAs,
   listOf,
-  loss,
   noneOrMore,
   partsToo,
   plainNumber,
   positive,
   positiveEither,
-  proportionOf,
-  share,
   unitFor,
   whole,
 } from "./input.js";
 export type { Input, Range } from "./input.js";
+export { added, loss, proportionOf, share } from "./percent-input.js";
 export { parseLines, parseTree } from "./parse.js";
 export { plainFormula, plainTree, scaled } from "./plain-tree.js";
 export { readInputs } from "./read.js";

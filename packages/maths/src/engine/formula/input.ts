@@ -23,6 +23,8 @@ export interface Input<T> {
   readonly example: string;
   readonly range: Range;
   readonly member: Input<unknown> | null;
+  /** What a sum for a class puts here: what was given, or one of these numbers; left out where sizes near the given one do. */
+  readonly draw?: "as given" | readonly number[];
   /** Set where a number counts things, and is no coefficient of a rule. */
   readonly isCount?: true;
   /** Set where a list may have no members. */
@@ -45,54 +47,6 @@ export function atLeastZero<Q extends Quantity<string>>(
   meaning: string,
 ): Input<Q> {
   return { what: "quantity", dimension, noun, meaning, example, range: { ...anything, atLeast: 0 }, member: null };
-}
-
-/** A percentage of what was there before, less than all of it. */
-export function loss(meaning: string): Input<Quantity<"loss">> {
-  const [noun, example] = ["a percentage lost", "percentLost(10)"];
-  return {
-    what: "quantity",
-    dimension: "loss",
-    noun,
-    meaning,
-    example,
-    range: { ...anything, atLeast: 0, below: 1 },
-    member: null,
-  };
-}
-
-/** A percentage added to what is there. */
-export function added(meaning: string): Input<Quantity<"addition">> {
-  const [noun, example] = ["a percentage added", "percentAdded(6)"];
-  return {
-    what: "quantity",
-    dimension: "addition",
-    noun,
-    meaning,
-    example,
-    range: { ...anything, atLeast: 0 },
-    member: null,
-  };
-}
-
-/** A percentage of a whole, more than nothing and no more than all of it. */
-export function share(meaning: string): Input<Quantity<"share">> {
-  const { range, ...proportion } = proportionOf(meaning);
-  return { ...proportion, range: { ...range, atMost: 1 } };
-}
-
-/** A percentage of something else, which may be more than all of it. */
-export function proportionOf(meaning: string): Input<Quantity<"share">> {
-  const [noun, example] = ["a share in percent", "percentOf(80)"];
-  return {
-    what: "quantity",
-    dimension: "share",
-    noun,
-    meaning,
-    example,
-    range: { ...anything, above: 0 },
-    member: null,
-  };
 }
 
 /** A whole number of things; the noun is theirs. */
@@ -146,4 +100,9 @@ export function unitFor<D extends string>(
 ): Input<Unit<D>> {
   const example = amount.slice(0, amount.lastIndexOf("("));
   return { what: "unit", dimension, noun: `a unit for ${noun}`, meaning, example, range: anything, member: null };
+}
+
+/** An input that a sum for a class leaves as given, as the named constant of a rule, or takes from a list. */
+export function drawnAs<T>(input: Input<T>, draw: "as given" | readonly number[]): Input<T> {
+  return { ...input, draw };
 }

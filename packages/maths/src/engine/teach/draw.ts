@@ -1,6 +1,6 @@
 import { Decimal } from "../numbers.js";
 import { makeQuantity } from "../quantity/index.js";
-import type { Read } from "../formula/index.js";
+import type { Declared, Input, Read } from "../formula/index.js";
 
 /** A whole number from 0 up to, not with, `below`. */
 export type Draw = (below: number) => number;
@@ -16,31 +16,102 @@ export function drawFrom(seed: number): Draw {
   };
 }
 
-/** The step of numbers that are easily worked by hand: fives from a hundred, wholes from ten, below that quarters. */
+/** The step of numbers that are easily worked by hand. */
 function stepOf(size: Decimal, isWhole: boolean): Decimal {
-  if (size.gte(100)) return new Decimal(5);
-  if (isWhole || size.gte(10)) return new Decimal(1);
+  if (size.gte(200)) return new Decimal(5);
+  if (isWhole || size.gte(40)) return new Decimal(1);
+  if (size.gte(10)) return new Decimal("0.5");
   const place = size.gte(1) ? 0 : Math.floor(Math.log10(size.toNumber()));
   return new Decimal(10).pow(place).div(4);
 }
 
-/** Whether there is nothing of an input, or of a member of it. */
-export function hasZero(read: Read): boolean {
-  return read.what === "list" ? read.members.some(hasZero) : "value" in read && read.value.isZero();
+/** Sizes of one kind grow and shrink together, so that a part stays less than its whole. */
+type Scales = Map<string, Decimal>;
+
+const SMALL = 10;
+/** A percentage is drawn so many whole per cents either way. */
+const PERCENT = 4;
+
+function near(value: Decimal, scale: Decimal, isWhole: boolean): Decimal {
+  if (value.isZero()) return value;
+  const step = stepOf(value, isWhole);
+  const steps = value.times(scale).div(step).round();
+  return Decimal.max(steps, 1).times(step);
 }
 
-/** A number easily worked by hand, from half to twice as large. */
-function friendly(size: Decimal, isWhole: boolean, draw: Draw): Decimal {
-  const step = stepOf(size, isWhole);
-  const least = Decimal.max(size.div(2).div(step).ceil(), 1).toNumber();
-  const most = Math.max(size.times(2).div(step).floor().toNumber(), least);
-  return step.times(least + draw(most - least + 1));
+/** A small count: one less to two more, a pair at least where there was one. */
+function smallCount(value: Decimal, draw: Draw): Decimal {
+  const least = Decimal.min(value, 2).toNumber();
+  return Decimal.max(value.plus(draw(4) - 1), least);
 }
 
-/** An input about as large as the one read, in the same unit; units and words stay what they are. */
-export function drawnLike(read: Read, isWhole: boolean, draw: Draw): unknown {
-  if (read.what === "list") return read.members.map((one) => drawnLike(one, isWhole, draw));
-  if (read.what === "quantity") return makeQuantity(read.unit, friendly(read.value, false, draw));
-  if (read.what === "number") return friendly(read.value, isWhole, draw).toNumber();
-  return read.what === "unit" ? read.unit : read.word;
+function percent(value: Decimal, draw: Draw): Decimal {
+  if (value.isZero() || !value.isInteger()) return value;
+  const least = Decimal.max(value.minus(PERCENT), 1);
+  const most = Decimal.min(value.plus(PERCENT), 95);
+  return least.plus(draw(most.minus(least).toNumber() + 1));
+}
+
+const PERCENTS = ["loss", "addition", "share"];
+
+function one(read: Read, input: Input<unknown>, scales: Scales, draw: Draw): unknown {
+  if (read.what === "unit") return read.unit;
+  if (read.what === "word") return read.word;
+  if (read.what === "list") return members(read.members, input.member ?? input, scales, draw);
+  const { value } = read;
+  const { draw: from } = input;
+  const given = (number: Decimal): unknown =>
+    read.what === "quantity" ? makeQuantity(read.unit, number) : number.toNumber();
+  if (from === "as given") return given(value);
+  if (from !== undefined) return given(new Decimal(from[draw(from.length)] ?? 0));
+  if (read.what === "quantity" && PERCENTS.includes(read.unit.dimension)) return given(percent(value, draw));
+  const isWhole = input.what === "whole";
+  if (isWhole && value.lt(SMALL)) return given(value.isZero() ? value : smallCount(value, draw));
+  const kind = read.what === "quantity" ? read.unit.dimension : input.noun;
+  const scale = scales.get(kind) ?? new Decimal(70 + 5 * draw(15)).div(100);
+  scales.set(kind, scale);
+  return given(near(value, scale, isWhole));
+}
+
+/** A list; parts of one whole still add up to it, small counts stay. */
+function members(reads: readonly Read[], input: Input<unknown>, scales: Scales, draw: Draw): readonly unknown[] {
+  const [first, second] = reads;
+  const isShare = first?.what === "quantity" && first.unit.dimension === "share";
+  if (isShare && second?.what === "quantity") {
+    const most = Decimal.min(first.value, second.value, 15).floor().toNumber();
+    const by = new Decimal(draw(2 * most + 1) - most).times(most > 1 ? 1 : 0);
+    const moved = [first.value.plus(by), second.value.minus(by)];
+    return reads.map((read, at) =>
+      read.what === "quantity" ? makeQuantity(read.unit, moved[at]?.gt(0) === true ? moved[at] : read.value) : null,
+    );
+  }
+  return reads.map((read) =>
+    read.what === "number" && read.value.lt(SMALL) ? read.value.toNumber() : one(read, input, scales, draw),
+  );
+}
+
+/** Inputs of the sizes given, easily worked by hand; those named in `kept` stay what they are. */
+export function drawnLike(
+  { inputs }: Declared,
+  like: ReadonlyMap<string, Read>,
+  kept: ReadonlySet<string>,
+  draw: Draw,
+): Readonly<Record<string, unknown>> {
+  const scales: Scales = new Map();
+  return Object.fromEntries(
+    [...like].map(([name, read]) => {
+      const input = inputs[name];
+      const own =
+        input === undefined
+          ? null
+          : kept.has(name)
+            ? {
+                ...input,
+                draw: "as given" as const,
+                member: input.member && { ...input.member, draw: "as given" as const },
+              }
+            : input;
+      return [name, own === null ? null : one(read, own, scales, draw)];
+    }),
+  );
 }

@@ -1,8 +1,9 @@
+import { roundingOf } from "./rounding.js";
 import type { Unit } from "../quantity/index.js";
 import type { Read, Run } from "../formula/index.js";
 import { inWords } from "../working/index.js";
 import type { Told, Working } from "../working/index.js";
-import type { KeyedSlip } from "./slip-key.js";
+import type { KeyedSlip, SlipKey } from "./slip-key.js";
 
 /** What a problem is made from. */
 export interface ProblemWanted<I, D extends string> {
@@ -10,7 +11,10 @@ export interface ProblemWanted<I, D extends string> {
   readonly like: I;
   /** The unit the answer is wanted in; null for a plain number. */
   readonly unit: Unit<D> | null;
-  readonly decimals: number;
+  /** The decimals asked; those the numbers have earned where none are named. */
+  readonly decimals?: number;
+  /** Inputs that stay as they are in `like`: the answer of an earlier sum of the same job. */
+  readonly keep?: readonly (keyof I & string)[];
   /** A whole number; the same seed gives the same problem. */
   readonly seed: number;
 }
@@ -39,7 +43,11 @@ export interface Question extends Told {
 export interface ProblemKey extends Told {
   readonly answer: string;
   readonly working: Working;
+  /** The twelve likeliest wrong answers, sorted by number; `moreSlips` are the rest. */
   readonly slips: readonly KeyedSlip[];
+  readonly moreSlips: readonly KeyedSlip[];
+  /** Wrong sums that give the right answer at these figures: nobody can see them. */
+  readonly hidden: readonly string[];
   readonly version: number;
   readonly seed: number;
 }
@@ -48,6 +56,7 @@ export interface ProblemKey extends Told {
 export interface Problem<I, D extends string> {
   readonly input: I;
   readonly unit: Unit<D> | null;
+  readonly decimals: number;
   readonly question: Question;
   readonly key: ProblemKey;
 }
@@ -61,7 +70,7 @@ interface Sheet {
 }
 
 /** Raised when the same seed comes to give another problem, so that a sheet and its key are never mixed. */
-const VERSION = 1;
+const VERSION = 2;
 
 const BASES: Readonly<Record<string, string>> = {
   loss: "of what was there before",
@@ -83,7 +92,7 @@ function withUnit(number: string, unit: Unit<string> | null): string {
 export function questionOf({ worked, working, unit, decimals, seed }: Sheet): Question {
   const reads = [...worked.inputs.values()];
   const inputs = working.inputs.map((one, at) => ({ ...one, value: valueText(one.value, reads[at]) }));
-  const rounding = decimals === 0 ? "to a whole number, halves up" : `to ${String(decimals)} decimals, halves up`;
+  const rounding = roundingOf(worked, decimals);
   const blanks = working.steps.map((step, at) => ({
     line: step.name,
     unit: at === working.steps.length - 1 ? (unit?.symbol ?? "") : step.unit,
@@ -105,11 +114,30 @@ export function questionOf({ worked, working, unit, decimals, seed }: Sheet): Qu
   return { inputs, rounding, blanks, marks, version: VERSION, seed, says };
 }
 
-/** The key: the answer, the working, and what each slip would give. */
-export function keyOf({ working, unit, seed }: Sheet, answer: string, slips: readonly KeyedSlip[]): ProblemKey {
+/** The last line of the working in the unit asked, where that is another. */
+function turned({ worked, working, unit }: Sheet, answer: string): readonly string[] {
+  const last = working.steps.at(-1);
+  const own = worked.unit?.symbol ?? "";
+  if (last === undefined || unit === null || own === unit.symbol) return [];
+  return [`${working.result.value} is ${answer} ${unit.symbol}.`];
+}
+
+/** The key: the answer, the working, the likeliest wrong answers and what gives each, and what the rounding hides. */
+export function keyOf(sheet: Sheet, answer: string, { slips, moreSlips, hidden }: SlipKey): ProblemKey {
+  const { working, unit, seed } = sheet;
+  const more = hidden.length > 3 ? `; and ${String(hidden.length - 3)} more` : "";
   const says = [
     `Key to ${inWords(working.name)}, sheet version ${String(VERSION)}, seed ${String(seed)}: ${withUnit(answer, unit)}.`,
+    ...turned(sheet, answer),
     ...slips.map((slip) => `${withUnit(slip.answer, unit)}: ${slip.says.join("; or ")}`),
+    ...(hidden.length === 0
+      ? []
+      : [
+          `At these figures nobody can see ${hidden
+            .slice(0, 3)
+            .map((one) => one.replace(/,? gives this$/u, ""))
+            .join("; or ")}${more}.`,
+        ]),
   ];
-  return { answer, working, slips, version: VERSION, seed, says };
+  return { answer, working, slips, moreSlips, hidden, version: VERSION, seed, says };
 }

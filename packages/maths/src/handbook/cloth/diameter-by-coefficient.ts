@@ -1,4 +1,4 @@
-import { calculation, plainNumber } from "../../engine/formula/index.js";
+import { calculation, drawnAs, plainNumber } from "../../engine/formula/index.js";
 import type { Calculation } from "../../engine/formula/index.js";
 import { gateTextile } from "../../sources/index.js";
 
@@ -25,9 +25,9 @@ export const diameterByCoefficient: Calculation<DiameterByCoefficientInput, numb
   () => ({
     name: "diameterByCoefficient",
     inputs: {
-      coefficient: plainNumber("coefficient of the rule", "0.00444 for cotton as spun"),
+      coefficient: drawnAs(plainNumber("coefficient of the rule", "0.00444 for cotton as spun"), "as given"),
       tex: plainNumber("tex", "of the yarn"),
-      gramsPerCubicCentimetre: plainNumber("grams per cubic centimetre", "density of the fibre"),
+      gramsPerCubicCentimetre: drawnAs(plainNumber("grams per cubic centimetre", "density of the fibre"), "as given"),
     },
     formula: "diameter = coefficient × √(tex ÷ gramsPerCubicCentimetre)",
     result: plainNumber("centimetres", "across the yarn, taken as round"),

@@ -1,4 +1,4 @@
-import { calculation, plainNumber } from "../../engine/formula/index.js";
+import { calculation, drawnAs, plainNumber } from "../../engine/formula/index.js";
 import type { Calculation } from "../../engine/formula/index.js";
 import { gateTextile } from "../../sources/index.js";
 
@@ -29,8 +29,8 @@ export const texFromDiameter: Calculation<TexFromDiameterInput, number> = /* @__
   name: "texFromDiameter",
   inputs: {
     diameter: plainNumber("centimetres", "across the yarn, taken as round"),
-    coefficient: plainNumber("coefficient of the rule", "0.00444 for cotton as spun"),
-    gramsPerCubicCentimetre: plainNumber("grams per cubic centimetre", "density of the fibre"),
+    coefficient: drawnAs(plainNumber("coefficient of the rule", "0.00444 for cotton as spun"), "as given"),
+    gramsPerCubicCentimetre: drawnAs(plainNumber("grams per cubic centimetre", "density of the fibre"), "as given"),
   },
   formula: `
     root = diameter ÷ coefficient

@@ -1,4 +1,4 @@
-import { calculation, positive, proportionOf, share } from "../../engine/formula/index.js";
+import { calculation, drawnAs, positive, proportionOf, share } from "../../engine/formula/index.js";
 import type { Calculation } from "../../engine/formula/index.js";
 import { gateTextile } from "../../sources/index.js";
 import { Length, percentOf } from "../../units/index.js";
@@ -32,7 +32,10 @@ export const threadCover: Calculation<ThreadCoverInput, Share> = /* @__PURE__ */
   inputs: {
     diameter: positive(Length, "of the yarn, round"),
     spacing: positive(Length, "from the middle of one thread to the next"),
-    flattening: share("of the diameter, left as the height of the flattened thread; all of it where round"),
+    flattening: drawnAs(
+      share("of the diameter, left as the height of the flattened thread; all of it where round"),
+      "as given",
+    ),
   },
   formula: `
     width = diameter ÷ flattening

@@ -1,4 +1,4 @@
-import { added, atLeastZero, calculation, plainNumber, positive } from "../../engine/formula/index.js";
+import { added, atLeastZero, calculation, drawnAs, plainNumber, positive } from "../../engine/formula/index.js";
 import type { Calculation } from "../../engine/formula/index.js";
 import { gateTextile } from "../../sources/index.js";
 import { Length } from "../../units/index.js";
@@ -30,7 +30,7 @@ export const waveHeight: Calculation<WaveHeightInput, Length> = /* @__PURE__ */ 
   inputs: {
     spacing: positive(Length, "of the threads it crosses"),
     crimp: added("to the length of the cloth, of this thread"),
-    factor: plainNumber("factor of the rule", "4/3 or 1.36"),
+    factor: drawnAs(plainNumber("factor of the rule", "4/3 or 1.36"), "as given"),
   },
   formula: "height = factor × spacing × √crimp",
   result: atLeastZero(Length, "between the middle of the thread at its highest and at its lowest"),

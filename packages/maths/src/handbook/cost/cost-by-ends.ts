@@ -32,5 +32,6 @@ export const costByEnds: Calculation<CostByEndsInput, Money> = /* @__PURE__ */ c
   formula: "cost = ends ÷ endsCharged × charge",
   result: positive(Money, "for the ends"),
   resultIn: "charge",
+  forUse: "up",
   source: wolfensberger1921,
 }));

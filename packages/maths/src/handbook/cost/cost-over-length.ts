@@ -32,5 +32,6 @@ export const costOverLength: Calculation<CostOverLengthInput, Money> = /* @__PUR
   formula: "part = cost × length ÷ warpLength",
   result: positive(Money, "borne by the length"),
   resultIn: "cost",
+  forUse: "up",
   source: wolfensberger1921,
 }));

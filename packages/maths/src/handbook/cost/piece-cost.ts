@@ -31,5 +31,6 @@ export const pieceCost: Calculation<PieceCostInput, Money> = /* @__PURE__ */ cal
   formula: "cost = Σcosts ÷ pieces",
   result: positive(Money, "of one piece"),
   resultIn: "costs",
+  forUse: "up",
   source: wolfensberger1921,
 }));

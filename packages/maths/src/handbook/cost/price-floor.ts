@@ -30,5 +30,6 @@ export const priceFloor: Calculation<PriceFloorInput, Money> = /* @__PURE__ */ c
   formula: "price = cost ÷ (1 − commission)",
   result: positive(Money, "below which the piece is sold at a loss"),
   resultIn: "cost",
+  forUse: "up",
   source: wolfensberger1921,
 }));

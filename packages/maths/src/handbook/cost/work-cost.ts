@@ -29,5 +29,6 @@ export const workCost: Calculation<WorkCostInput, Money> = /* @__PURE__ */ calcu
   formula: "cost = hours × hourlyRate",
   result: positive(Money, "for the work"),
   resultIn: "hourlyRate",
+  forUse: "up",
   source: fry2024,
 }));

@@ -32,5 +32,6 @@ export const yarnCostByLength: Calculation<YarnCostByLengthInput, Money> = /* @_
   formula: "cost = yarn ÷ packageLength × price",
   result: positive(Money, "for the yarn used, the rest of the last package left out"),
   resultIn: "price",
+  forUse: "up",
   source: leigh2023,
 }));

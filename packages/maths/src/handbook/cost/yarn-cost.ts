@@ -32,5 +32,6 @@ export const yarnCost: Calculation<YarnCostInput, Money> = /* @__PURE__ */ calcu
   formula: "cost = yarn ÷ priceMass × price",
   result: positive(Money, "for the yarn"),
   resultIn: "price",
+  forUse: "up",
   source: brooks1892,
 }));

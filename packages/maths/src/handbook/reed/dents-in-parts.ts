@@ -1,4 +1,4 @@
-import { calculation, whole } from "../../engine/formula/index.js";
+import { calculation, drawnAs, whole } from "../../engine/formula/index.js";
 import type { Calculation } from "../../engine/formula/index.js";
 import { oddWeavings } from "../../sources/index.js";
 
@@ -23,7 +23,10 @@ export const dentsInParts: Calculation<DentsInPartsInput, number> = /* @__PURE__
   name: "dentsInParts",
   inputs: {
     parts: whole("parts", "marked on the reed", { atLeast: 1 }),
-    dentsInPart: whole("dents in each part", "20, 30 or 48 by the custom of the place", { atLeast: 1 }),
+    dentsInPart: drawnAs(
+      whole("dents in each part", "20, 30 or 48 by the custom of the place", { atLeast: 1 }),
+      [20, 30, 48],
+    ),
   },
   formula: "dents = parts × dentsInPart",
   result: whole("dents", "in the whole reed", { atLeast: 1 }),

@@ -28,5 +28,6 @@ export const reedWidth: Calculation<ReedWidthInput, Length> = /* @__PURE__ */ ca
   },
   formula: "width = ends ÷ sett",
   result: positive(Length, "in the reed"),
+  forUse: "up",
   source: taylor1909,
 }));

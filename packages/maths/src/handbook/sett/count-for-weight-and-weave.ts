@@ -1,4 +1,4 @@
-import { calculation, positive, whole } from "../../engine/formula/index.js";
+import { calculation, drawnAs, positive, whole } from "../../engine/formula/index.js";
 import type { Calculation } from "../../engine/formula/index.js";
 import { taylor1909 } from "../../sources/index.js";
 import { IndirectCount, Mass } from "../../units/index.js";
@@ -43,10 +43,16 @@ export const countForWeightAndWeave: Calculation<CountForWeightAndWeaveInput, In
       count: positive(IndirectCount, "of the yarn in the cloth there is"),
       mass: positive(Mass, "of a piece of that cloth"),
       newMass: positive(Mass, "of a piece of the new cloth, of the same size"),
-      ends: whole("ends in one weave repeat", "of the weave there is", { atLeast: 1 }),
-      intersections: whole("intersections in one weave repeat", "of the weave there is", { atLeast: 1 }),
-      newEnds: whole("ends in one weave repeat", "of the new weave", { atLeast: 1 }),
-      newIntersections: whole("intersections in one weave repeat", "of the new weave", { atLeast: 1 }),
+      ends: drawnAs(whole("ends in one weave repeat", "of the weave there is", { atLeast: 1 }), "as given"),
+      intersections: drawnAs(
+        whole("intersections in one weave repeat", "of the weave there is", { atLeast: 1 }),
+        "as given",
+      ),
+      newEnds: drawnAs(whole("ends in one weave repeat", "of the new weave", { atLeast: 1 }), "as given"),
+      newIntersections: drawnAs(
+        whole("intersections in one weave repeat", "of the new weave", { atLeast: 1 }),
+        "as given",
+      ),
     },
     formula: `
     part = ends ÷ (ends + intersections)

@@ -1,4 +1,4 @@
-import { calculation, plainNumber } from "../../engine/formula/index.js";
+import { calculation, drawnAs, plainNumber } from "../../engine/formula/index.js";
 import type { Calculation } from "../../engine/formula/index.js";
 import { osterkampAshenhurst } from "../../sources/index.js";
 
@@ -23,7 +23,7 @@ export const diametersFromWraps: Calculation<DiametersFromWrapsInput, number> = 
   name: "diametersFromWraps",
   inputs: {
     wraps: plainNumber("wraps", "counted in the length"),
-    ratio: plainNumber("wraps to one diameter", "0.7 in the book"),
+    ratio: drawnAs(plainNumber("wraps to one diameter", "0.7 in the book"), "as given"),
   },
   formula: "diameters = wraps ÷ ratio",
   result: plainNumber("diameters", "in the same length"),

@@ -1,4 +1,4 @@
-import { calculation, plainNumber } from "../../engine/formula/index.js";
+import { calculation, drawnAs, plainNumber } from "../../engine/formula/index.js";
 import type { Calculation } from "../../engine/formula/index.js";
 import { taylor1909 } from "../../sources/index.js";
 
@@ -22,7 +22,7 @@ export interface DiametersPerInchInput {
 export const diametersPerInch: Calculation<DiametersPerInchInput, number> = /* @__PURE__ */ calculation(() => ({
   name: "diametersPerInch",
   inputs: {
-    constant: plainNumber("constant of the rule", "for the material, as the book gives it"),
+    constant: drawnAs(plainNumber("constant of the rule", "for the material, as the book gives it"), "as given"),
     yardsPerPound: plainNumber("yards per pound", "of the yarn"),
   },
   formula: "diameters = constant × √yardsPerPound",

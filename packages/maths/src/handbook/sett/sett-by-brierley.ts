@@ -1,4 +1,4 @@
-import { calculation, plainNumber } from "../../engine/formula/index.js";
+import { calculation, drawnAs, plainNumber } from "../../engine/formula/index.js";
 import type { Calculation } from "../../engine/formula/index.js";
 import { gateTextile } from "../../sources/index.js";
 
@@ -24,8 +24,8 @@ export interface SettByBrierleyInput {
 export const settByBrierley: Calculation<SettByBrierleyInput, number> = /* @__PURE__ */ calculation(() => ({
   name: "settByBrierley",
   inputs: {
-    floatFactor: plainNumber("float factor", "1 in plain weave, else from the average float"),
-    constant: plainNumber("constant of the rule", "200 for the cotton count"),
+    floatFactor: drawnAs(plainNumber("float factor", "1 in plain weave, else from the average float"), "as given"),
+    constant: drawnAs(plainNumber("constant of the rule", "200 for the cotton count"), "as given"),
     count: plainNumber("count", "in the system of the constant"),
   },
   formula: "sett = floatFactor × √(constant × count)",

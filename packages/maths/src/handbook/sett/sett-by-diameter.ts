@@ -1,4 +1,4 @@
-import { calculation, plainNumber, whole } from "../../engine/formula/index.js";
+import { calculation, drawnAs, plainNumber, whole } from "../../engine/formula/index.js";
 import type { Calculation } from "../../engine/formula/index.js";
 import { taylor1909 } from "../../sources/index.js";
 
@@ -32,12 +32,15 @@ export interface SettByDiameterInput {
 export const settByDiameter: Calculation<SettByDiameterInput, number> = /* @__PURE__ */ calculation(() => ({
   name: "settByDiameter",
   inputs: {
-    constant: plainNumber("constant of the rule", "for the material, as the book gives it"),
+    constant: drawnAs(plainNumber("constant of the rule", "for the material, as the book gives it"), "as given"),
     yardsPerPound: plainNumber("yards per pound", "of the yarn as woven"),
-    ends: whole("ends in one weave repeat", "warp ends", { atLeast: 1 }),
-    intersections: whole("intersections in one weave repeat", "where the weft passes between face and back", {
-      atLeast: 1,
-    }),
+    ends: drawnAs(whole("ends in one weave repeat", "warp ends", { atLeast: 1 }), "as given"),
+    intersections: drawnAs(
+      whole("intersections in one weave repeat", "where the weft passes between face and back", {
+        atLeast: 1,
+      }),
+      "as given",
+    ),
   },
   formula: `
     diametersPerInch = constant × √yardsPerPound

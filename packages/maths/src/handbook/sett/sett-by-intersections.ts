@@ -1,4 +1,4 @@
-import { calculation, plainNumber, whole } from "../../engine/formula/index.js";
+import { calculation, drawnAs, plainNumber, whole } from "../../engine/formula/index.js";
 import type { Calculation } from "../../engine/formula/index.js";
 import { taylor1909 } from "../../sources/index.js";
 
@@ -25,10 +25,13 @@ export const settByIntersections: Calculation<SettByIntersectionsInput, number> 
   name: "settByIntersections",
   inputs: {
     diameters: plainNumber("diameters", "laid touching in the length"),
-    ends: whole("ends in one weave repeat", "warp ends", { atLeast: 1 }),
-    intersections: whole("intersections in one weave repeat", "where a pick passes between face and back", {
-      atLeast: 1,
-    }),
+    ends: drawnAs(whole("ends in one weave repeat", "warp ends", { atLeast: 1 }), "as given"),
+    intersections: drawnAs(
+      whole("intersections in one weave repeat", "where a pick passes between face and back", {
+        atLeast: 1,
+      }),
+      "as given",
+    ),
   },
   formula: "sett = diameters × ends ÷ (ends + intersections)",
   result: plainNumber("ends", "in the same length, at the closest"),

@@ -1,4 +1,4 @@
-import { calculation, positive, whole } from "../../engine/formula/index.js";
+import { calculation, drawnAs, positive, whole } from "../../engine/formula/index.js";
 import type { Calculation } from "../../engine/formula/index.js";
 import { osterkampAshenhurst } from "../../sources/index.js";
 import { EndsPerLength, Length, endsPerCentimetre, endsPerInch } from "../../units/index.js";
@@ -31,10 +31,13 @@ export const settByWraps: Calculation<SettByWrapsInput, EndsPerLength> = /* @__P
   inputs: {
     wraps: whole("wraps", "of the yarn, touching", { atLeast: 1 }),
     width: positive(Length, "of the ruler they cover"),
-    ends: whole("ends in one weave repeat", "warp ends", { atLeast: 1 }),
-    intersections: whole("intersections in one weave repeat", "where the weft passes between face and back", {
-      atLeast: 1,
-    }),
+    ends: drawnAs(whole("ends in one weave repeat", "warp ends", { atLeast: 1 }), "as given"),
+    intersections: drawnAs(
+      whole("intersections in one weave repeat", "where the weft passes between face and back", {
+        atLeast: 1,
+      }),
+      "as given",
+    ),
   },
   formula: "sett = wraps ÷ width × ends ÷ (ends + intersections)",
   result: positive(EndsPerLength, "by the wraps"),

@@ -1,4 +1,4 @@
-import { calculation, positive, whole } from "../../engine/formula/index.js";
+import { calculation, drawnAs, positive, whole } from "../../engine/formula/index.js";
 import type { Calculation } from "../../engine/formula/index.js";
 import { taylor1909 } from "../../sources/index.js";
 import { EndsPerLength } from "../../units/index.js";
@@ -35,10 +35,16 @@ export const settForWeave: Calculation<SettForWeaveInput, EndsPerLength> = /* @_
   name: "settForWeave",
   inputs: {
     sett: positive(EndsPerLength, "of the cloth there is"),
-    ends: whole("ends in one weave repeat", "of the weave there is", { atLeast: 1 }),
-    intersections: whole("intersections in one weave repeat", "of the weave there is", { atLeast: 1 }),
-    newEnds: whole("ends in one weave repeat", "of the new weave", { atLeast: 1 }),
-    newIntersections: whole("intersections in one weave repeat", "of the new weave", { atLeast: 1 }),
+    ends: drawnAs(whole("ends in one weave repeat", "of the weave there is", { atLeast: 1 }), "as given"),
+    intersections: drawnAs(
+      whole("intersections in one weave repeat", "of the weave there is", { atLeast: 1 }),
+      "as given",
+    ),
+    newEnds: drawnAs(whole("ends in one weave repeat", "of the new weave", { atLeast: 1 }), "as given"),
+    newIntersections: drawnAs(
+      whole("intersections in one weave repeat", "of the new weave", { atLeast: 1 }),
+      "as given",
+    ),
   },
   formula: `
     part = ends ÷ (ends + intersections)

@@ -1,4 +1,4 @@
-import { calculation, plainNumber, positive } from "../../engine/formula/index.js";
+import { calculation, drawnAs, plainNumber, positive } from "../../engine/formula/index.js";
 import type { Calculation } from "../../engine/formula/index.js";
 import { hslu } from "../../sources/index.js";
 import { EndsPerLength } from "../../units/index.js";
@@ -24,7 +24,7 @@ export const settFromPlain: Calculation<SettFromPlainInput, EndsPerLength> = /* 
   name: "settFromPlain",
   inputs: {
     plainSett: positive(EndsPerLength, "of the yarn in plain weave"),
-    times: plainNumber("times the plain sett", "as the rule gives for the weave"),
+    times: drawnAs(plainNumber("times the plain sett", "as the rule gives for the weave"), "as given"),
   },
   formula: "sett = plainSett × times",
   result: positive(EndsPerLength, "of the other weave"),

@@ -31,5 +31,6 @@ export const oldWarpToKeep: Calculation<OldWarpToKeepInput, Length> = /* @__PURE
   },
   formula: "kept = pastReed + reedToHeddles + behindHeddles",
   result: positive(Length, "of old warp left in the loom"),
+  forUse: "up",
   source: loomManual,
 }));

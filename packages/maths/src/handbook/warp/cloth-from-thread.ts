@@ -29,5 +29,6 @@ export const clothFromThread: Calculation<ClothFromThreadInput, Length> = /* @__
   },
   formula: "cloth = threadLength ÷ (1 + crimp)",
   result: positive(Length, "of the cloth"),
+  forUse: "down",
   source: hossen2015,
 }));

@@ -1,4 +1,4 @@
-import { calculation, plainNumber } from "../../engine/formula/index.js";
+import { calculation, drawnAs, plainNumber } from "../../engine/formula/index.js";
 import type { Calculation } from "../../engine/formula/index.js";
 import { taylor1909 } from "../../sources/index.js";
 
@@ -27,7 +27,7 @@ export const contractionByIntersections: Calculation<ContractionByIntersectionsI
     name: "contractionByIntersections",
     inputs: {
       intersectionsPerInch: plainNumber("intersections per inch", "of an end with the weft"),
-      multiplier: plainNumber("multiplier", "of the rule, 4 or 3"),
+      multiplier: drawnAs(plainNumber("multiplier", "of the rule, 4 or 3"), "as given"),
       weftCount: plainNumber("cotton count", "of the weft"),
     },
     formula: "contraction = intersectionsPerInch × multiplier ÷ weftCount",

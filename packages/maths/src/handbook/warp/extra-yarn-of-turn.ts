@@ -40,5 +40,6 @@ export const extraYarnOfTurn: Calculation<ExtraYarnOfTurnInput, Length> = /* @__
     each  = turns × (measuredTurn − nominalTurn)
     extra = ends × each`,
   result: atLeastZero(Length, "of yarn"),
+  forUse: "up",
   source: weaveSpinDance2012,
 }));

@@ -28,5 +28,6 @@ export const longestWarp: Calculation<LongestWarpInput, Length> = /* @__PURE__ *
   },
   formula: "warp = yarn ÷ ends",
   result: positive(Length, "of every end"),
+  forUse: "down",
   source: warpingPlan2015,
 }));

@@ -31,6 +31,7 @@ export const spoolLength: Calculation<SpoolLengthInput, Length> = /* @__PURE__ *
   },
   formula: "length = sections × (warpLength + cutWaste)",
   result: positive(Length, "on the spool"),
+  forUse: "up",
   source: vogl2001,
   slips: [
     {

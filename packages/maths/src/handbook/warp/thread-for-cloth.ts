@@ -29,5 +29,6 @@ export const threadForCloth: Calculation<ThreadForClothInput, Length> = /* @__PU
   },
   formula: "thread = clothLength × (1 + crimp)",
   result: positive(Length, "of the thread"),
+  forUse: "up",
   source: clothQuantities,
 }));

@@ -51,6 +51,7 @@ export const warpLengthByAdding: Calculation<WarpLengthByAddingInput, Length> = 
     each      = cutLength × (1 + shrinkage + takeUp)
     warp      = pieces × each + loomWaste`,
   result: positive(Length, "to wind"),
+  forUse: "up",
   source: horsensVaevekreds,
   costIn: "finishedLength",
 }));

@@ -61,6 +61,7 @@ export const warpLengthForSizes: Calculation<WarpLengthForSizesInput, Length> = 
     fringes       = Σ(2 × pieces × fringeEachEnd)
     warp          = threadInCloth + fringes + loomWaste`,
   result: positive(Length, "to wind"),
+  forUse: "up",
   source: cnch2016,
   slips: [
     {

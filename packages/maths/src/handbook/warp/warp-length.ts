@@ -53,6 +53,7 @@ export const warpLength: Calculation<WarpLengthInput, Length> = /* @__PURE__ */ 
     threadInCloth = onLoom ÷ (1 − takeUp)
     warp          = threadInCloth + loomWaste`,
   result: positive(Length, "to wind"),
+  forUse: "up",
   source: cnch2016,
   costIn: "finishedLength",
   slips: [

@@ -41,5 +41,6 @@ export const warpMassDirect: Calculation<WarpMassDirectInput, Mass> = /* @__PURE
     yarn = ends × warpLength
     mass = yarn × count × (1 + waste)`,
   result: atLeastZero(Mass, "to have"),
+  forUse: "up",
   source: wolfensberger1921,
 }));

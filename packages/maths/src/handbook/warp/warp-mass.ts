@@ -41,5 +41,6 @@ export const warpMass: Calculation<WarpMassInput, Mass> = /* @__PURE__ */ calcul
     yarn = ends × warpLength
     mass = yarn ÷ count × (1 + waste)`,
   result: atLeastZero(Mass, "to have"),
+  forUse: "up",
   source: wolfensberger1921,
 }));

@@ -29,5 +29,6 @@ export const widthInReedByAdding: Calculation<WidthInReedByAddingInput, Length> 
   },
   formula: "widthInReed = finishedWidth × (1 + allowance)",
   result: positive(Length, "from the first end to the last"),
+  forUse: "up",
   source: allFiberArts,
 }));

@@ -29,6 +29,7 @@ export const widthInReed: Calculation<WidthInReedInput, Length> = /* @__PURE__ *
   },
   formula: "widthInReed = finishedWidth ÷ (1 − reedToFinished)",
   result: positive(Length, "from the first end to the last"),
+  forUse: "up",
   source: cnch2016,
   costIn: "finishedWidth",
 }));

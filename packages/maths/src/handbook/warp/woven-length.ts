@@ -38,5 +38,6 @@ export const wovenLength: Calculation<WovenLengthInput, Length> = /* @__PURE__ *
     cutLength   = finishedLength + 2 × hemEachEnd
     wovenLength = cutLength ÷ (1 − loomToFinished)`,
   result: positive(Length, "of cloth at weaving tension"),
+  forUse: "up",
   source: cnch2016,
 }));

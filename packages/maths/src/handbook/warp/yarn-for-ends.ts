@@ -28,5 +28,6 @@ export const yarnForEnds: Calculation<YarnForEndsInput, Length> = /* @__PURE__ *
   },
   formula: "yarn = ends × warpLength",
   result: atLeastZero(Length, "of yarn"),
+  forUse: "up",
   source: taylor1909,
 }));

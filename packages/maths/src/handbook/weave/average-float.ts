@@ -1,4 +1,4 @@
-import { calculation, plainNumber, whole } from "../../engine/formula/index.js";
+import { calculation, drawnAs, plainNumber, whole } from "../../engine/formula/index.js";
 import type { Calculation } from "../../engine/formula/index.js";
 import { gateTextile } from "../../sources/index.js";
 
@@ -22,10 +22,13 @@ export interface AverageFloatInput {
 export const averageFloat: Calculation<AverageFloatInput, number> = /* @__PURE__ */ calculation(() => ({
   name: "averageFloat",
   inputs: {
-    threads: whole("threads in one weave repeat", "that a thread crosses", { atLeast: 1 }),
-    intersections: whole("intersections in one weave repeat", "where that thread passes between face and back", {
-      atLeast: 1,
-    }),
+    threads: drawnAs(whole("threads in one weave repeat", "that a thread crosses", { atLeast: 1 }), "as given"),
+    intersections: drawnAs(
+      whole("intersections in one weave repeat", "where that thread passes between face and back", {
+        atLeast: 1,
+      }),
+      "as given",
+    ),
   },
   formula: "averageFloat = threads ÷ intersections",
   result: plainNumber("threads", "to a float, on average"),

@@ -1,4 +1,4 @@
-import { calculation, plainNumber, whole } from "../../engine/formula/index.js";
+import { calculation, drawnAs, plainNumber, whole } from "../../engine/formula/index.js";
 import type { Calculation } from "../../engine/formula/index.js";
 import { taylor1909 } from "../../sources/index.js";
 
@@ -25,10 +25,16 @@ export const intersectionsAmong: Calculation<IntersectionsAmongInput, number> = 
   name: "intersectionsAmong",
   inputs: {
     threads: plainNumber("threads", "crossed, of one inch or any other stretch"),
-    intersections: whole("intersections in one weave repeat", "where the thread passes between face and back", {
-      atLeast: 1,
-    }),
-    threadsInRepeat: whole("threads in one weave repeat", "that the thread crosses", { atLeast: 1 }),
+    intersections: drawnAs(
+      whole("intersections in one weave repeat", "where the thread passes between face and back", {
+        atLeast: 1,
+      }),
+      "as given",
+    ),
+    threadsInRepeat: drawnAs(
+      whole("threads in one weave repeat", "that the thread crosses", { atLeast: 1 }),
+      "as given",
+    ),
   },
   formula: "intersectionsAmong = threads × intersections ÷ threadsInRepeat",
   result: plainNumber("intersections", "of the one thread"),

@@ -37,6 +37,7 @@ export const weftLength: Calculation<WeftLengthInput, Length> = /* @__PURE__ */ 
     picksInAll = wovenLength × picks
     weft       = picksInAll × widthInReed`,
   result: atLeastZero(Length, "of weft laid straight"),
+  forUse: "up",
   source: brooks1892,
   costIn: "wovenLength",
 }));

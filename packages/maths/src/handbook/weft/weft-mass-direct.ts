@@ -44,5 +44,6 @@ export const weftMassDirect: Calculation<WeftMassDirectInput, Mass> = /* @__PURE
     weft = wovenLength × picks × widthInReed
     mass = weft × count × (1 + allowance)`,
   result: atLeastZero(Mass, "to have"),
+  forUse: "up",
   source: wolfensberger1921,
 }));

@@ -44,5 +44,6 @@ export const weftMass: Calculation<WeftMassInput, Mass> = /* @__PURE__ */ calcul
     weft = wovenLength × picks × widthInReed
     mass = weft ÷ count × (1 + allowance)`,
   result: atLeastZero(Mass, "to have"),
+  forUse: "up",
   source: brooks1892,
 }));

@@ -1,4 +1,4 @@
-import { calculation, plainNumber } from "../../engine/formula/index.js";
+import { calculation, drawnAs, plainNumber } from "../../engine/formula/index.js";
 import type { Calculation } from "../../engine/formula/index.js";
 import { sweetGeorgia } from "../../sources/index.js";
 
@@ -27,7 +27,10 @@ export const diametersPerCentimetre: Calculation<DiametersPerCentimetreInput, nu
   () => ({
     name: "diametersPerCentimetre",
     inputs: {
-      constant: plainNumber("constant of the rule", "for inches and yards per pound, as the book gives it"),
+      constant: drawnAs(
+        plainNumber("constant of the rule", "for inches and yards per pound, as the book gives it"),
+        "as given",
+      ),
       metresPerKilogram: plainNumber("metres per kilogram", "of the yarn"),
     },
     formula: `

@@ -29,5 +29,6 @@ export const lengthOfSingles: Calculation<LengthOfSinglesInput, Length> = /* @__
   },
   formula: "singles = foldedLength × (1 + takeUp)",
   result: atLeastZero(Length, "of each single before twisting"),
+  forUse: "up",
   source: gateTextile,
 }));

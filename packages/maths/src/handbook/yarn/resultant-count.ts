@@ -1,4 +1,4 @@
-import { calculation, positive, whole } from "../../engine/formula/index.js";
+import { calculation, drawnAs, positive, whole } from "../../engine/formula/index.js";
 import type { Calculation } from "../../engine/formula/index.js";
 import { taylor1909 } from "../../sources/index.js";
 import { IndirectCount } from "../../units/index.js";
@@ -24,7 +24,7 @@ export const resultantCount: Calculation<ResultantCountInput, IndirectCount> = /
   name: "resultantCount",
   inputs: {
     count: positive(IndirectCount, "of the single thread"),
-    plies: whole("plies", "folded together", { atLeast: 1 }),
+    plies: drawnAs(whole("plies", "folded together", { atLeast: 1 }), [2, 3, 4]),
   },
   formula: "resultant = count ÷ plies",
   result: positive(IndirectCount, "of the finished thread"),

@@ -1,4 +1,4 @@
-import { calculation, positive, whole } from "../../engine/formula/index.js";
+import { calculation, drawnAs, positive, whole } from "../../engine/formula/index.js";
 import type { Calculation } from "../../engine/formula/index.js";
 import { taylor1909 } from "../../sources/index.js";
 import { DirectCount } from "../../units/index.js";
@@ -25,7 +25,7 @@ export const resultantDirectCount: Calculation<ResultantDirectCountInput, Direct
     name: "resultantDirectCount",
     inputs: {
       count: positive(DirectCount, "of the single thread"),
-      plies: whole("plies", "folded together", { atLeast: 1 }),
+      plies: drawnAs(whole("plies", "folded together", { atLeast: 1 }), [2, 3, 4]),
     },
     formula: "resultant = count × plies",
     result: positive(DirectCount, "of the finished thread"),

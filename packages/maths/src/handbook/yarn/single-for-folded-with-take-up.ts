@@ -1,4 +1,4 @@
-import { added, calculation, positive, whole } from "../../engine/formula/index.js";
+import { added, calculation, drawnAs, positive, whole } from "../../engine/formula/index.js";
 import type { Calculation } from "../../engine/formula/index.js";
 import { gateTextile } from "../../sources/index.js";
 import { IndirectCount } from "../../units/index.js";
@@ -30,7 +30,7 @@ export const singleForFoldedWithTakeUp: Calculation<SingleForFoldedWithTakeUpInp
     name: "singleForFoldedWithTakeUp",
     inputs: {
       folded: positive(IndirectCount, "of the finished thread"),
-      plies: whole("plies", "folded together", { atLeast: 1 }),
+      plies: drawnAs(whole("plies", "folded together", { atLeast: 1 }), [2, 3, 4]),
       takeUp: added("of the length of the folded thread, to make its singles"),
     },
     formula: "single = folded × plies × (1 + takeUp)",

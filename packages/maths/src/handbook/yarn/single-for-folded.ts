@@ -1,4 +1,4 @@
-import { calculation, loss, positive, whole } from "../../engine/formula/index.js";
+import { calculation, drawnAs, loss, positive, whole } from "../../engine/formula/index.js";
 import type { Calculation } from "../../engine/formula/index.js";
 import { gateTextile } from "../../sources/index.js";
 import { IndirectCount } from "../../units/index.js";
@@ -27,7 +27,7 @@ export const singleForFolded: Calculation<SingleForFoldedInput, IndirectCount> =
   name: "singleForFolded",
   inputs: {
     folded: positive(IndirectCount, "of the finished thread"),
-    plies: whole("plies", "folded together", { atLeast: 1 }),
+    plies: drawnAs(whole("plies", "folded together", { atLeast: 1 }), [2, 3, 4]),
     contraction: loss("of the length of the singles, from single to folded"),
   },
   formula: "single = folded × plies ÷ (1 − contraction)",

@@ -1,4 +1,4 @@
-import { calculation, plainNumber, share } from "../../engine/formula/index.js";
+import { calculation, drawnAs, plainNumber, share } from "../../engine/formula/index.js";
 import type { Calculation } from "../../engine/formula/index.js";
 import { coverFactor } from "../../sources/index.js";
 import type { Share } from "../../units/index.js";
@@ -30,8 +30,8 @@ export const yarnDiameter: Calculation<YarnDiameterInput, number> = /* @__PURE__
   name: "yarnDiameter",
   inputs: {
     tex: plainNumber("tex", "of the yarn"),
-    gramsPerCubicCentimetre: plainNumber("grams per cubic centimetre", "density of the fibre"),
-    packing: share("of the room of the yarn, filled with fibre; all of it in a solid rod"),
+    gramsPerCubicCentimetre: drawnAs(plainNumber("grams per cubic centimetre", "density of the fibre"), "as given"),
+    packing: drawnAs(share("of the room of the yarn, filled with fibre; all of it in a solid rod"), "as given"),
   },
   formula: `
     area     = tex ÷ (1000 × gramsPerCubicCentimetre × packing)

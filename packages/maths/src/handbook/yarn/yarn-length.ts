@@ -28,5 +28,6 @@ export const yarnLength: Calculation<YarnLengthInput, Length> = /* @__PURE__ */ 
   },
   formula: "length = mass × count",
   result: atLeastZero(Length, "of yarn in that mass"),
+  forUse: "up",
   source: davis1920,
 }));

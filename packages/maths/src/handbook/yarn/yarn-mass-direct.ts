@@ -28,5 +28,6 @@ export const yarnMassDirect: Calculation<YarnMassDirectInput, Mass> = /* @__PURE
   },
   formula: "mass = length × count",
   result: atLeastZero(Mass, "of that length"),
+  forUse: "up",
   source: taylor1909,
 }));

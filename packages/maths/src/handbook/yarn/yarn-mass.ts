@@ -28,5 +28,6 @@ export const yarnMass: Calculation<YarnMassInput, Mass> = /* @__PURE__ */ calcul
   },
   formula: "mass = length ÷ count",
   result: atLeastZero(Mass, "of that length"),
+  forUse: "up",
   source: taylor1909,
 }));

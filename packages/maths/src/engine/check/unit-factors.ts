@@ -1,0 +1,56 @@
+import { factorInto } from "../formula/index.js";
+import type { Frame } from "../formula/index.js";
+import { powersOf } from "../quantity/index.js";
+import type { Unit } from "../quantity/index.js";
+import { number, part } from "./hand.js";
+import type { Constant, Part } from "./hand.js";
+
+const PERCENT = new Set(["loss", "addition", "share"]);
+
+/** Whether a unit counts a percentage. */
+export function isPercent(unit: Unit<string> | null): boolean {
+  return unit !== null && PERCENT.has(unit.dimension);
+}
+
+export const size = ({ scale: [over, under] }: Unit<string>): number => over / under;
+
+/** A ratio as the hand writes it: a whole number to multiply or divide by where it is one. */
+export function written(ratio: number, kind: Constant["kind"], input: string, says: string): readonly Part[] {
+  if (Math.abs(ratio - 1) < 1e-12) return [];
+  const turned = ratio < 1;
+  return [part(number(Number((turned ? 1 / ratio : ratio).toPrecision(12)), { kind, input, says }), turned)];
+}
+
+export function between(from: Unit<string>, to: Unit<string>, kind: "length" | "mass", input: string): readonly Part[] {
+  const [big, small] = size(from) > size(to) ? [from, to] : [to, from];
+  return written(size(from) / size(to), kind, input, `${small.symbol} in a ${big.symbol}`);
+}
+
+export const flipped = (parts: readonly Part[]): readonly Part[] =>
+  parts.map((one) => ({ ...one, turned: !one.turned }));
+
+/** The factors that turn a number of a unit into one of the frame. */
+export function factorsInto(frame: Frame, unit: Unit<string>, input: string): readonly Part[] {
+  const powers = powersOf(unit.dimension);
+  if (frame.only?.dimension === unit.dimension) {
+    const ratio = size(unit) / size(frame.only);
+    return written(ratio, "length", input, `${unit.symbol} for ${frame.only.symbol}`);
+  }
+  const parts = (["length", "mass"] as const).flatMap((kind, at) => {
+    const power = powers[at] ?? 0;
+    const own = frame[kind];
+    if (power === 0 || own === null) return [];
+    const [amount, of] = unit.dimension === kind ? [1, unit] : (unit.of?.[kind] ?? [1, own]);
+    const hank = amount === 1 ? [] : [part(number(amount, { kind: "hank", input, says: unit.symbol }))];
+    const one = [...hank, ...between(of, own, kind, input)];
+    const all = Array.from({ length: Math.abs(power) }, () => one).flat();
+    return power < 0 ? flipped(all) : all;
+  });
+  const [over, under] = factorInto(frame, unit).map(Number) as [number, number];
+  const product = parts.reduce((by, { turned, of }) => {
+    const own = of.op === "number" ? of.value : 1;
+    return turned ? by / own : by * own;
+  }, 1);
+  const isWhole = Math.abs((product * under) / over - 1) < 1e-9;
+  return isWhole ? parts : written(over / under, "length", input, unit.symbol);
+}
