@@ -101,7 +101,7 @@ async function stripesRows() {
   ];
 }
 
-const PLAN = ["@thrum/maths", "@thrum/stripes", "decimal.js", "yaml", "valibot"];
+const PLAN = ["@thrum/maths", "@thrum/stripes", "decimal.js", "yaml"];
 
 /** The plan beside what it is built on, and a job planned with all that takes. */
 async function planRows() {

@@ -14,7 +14,7 @@ function licenceOf(library) {
   return `${library}\n\n${readFileSync(`${place}/${file}`, "utf8").trim()}`;
 }
 
-const licences = ["yaml", "valibot"].map(licenceOf).join("\n\n");
+const licences = ["yaml"].map(licenceOf).join("\n\n");
 
 await build({
   stdin: { contents, resolveDir: `${root}packages/plan` },

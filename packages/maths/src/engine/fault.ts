@@ -78,13 +78,13 @@ export function missingOr(given: unknown, code: RefusalCode): RefusalCode {
 }
 
 /** Text fit for any screen: never longer than a line, never a control character. */
-export function printable(text: string): string {
+function printable(text: string): string {
   const clean = text.slice(0, LONGEST).replace(/[\p{Cc}\p{Cf}\p{Zl}\p{Zp}]/gu, "�");
   return text.length > LONGEST ? `${clean}…` : clean;
 }
 
 /** A place as one reads it: `pieces[2].finishedLength`. */
-export function pathText(path: FaultPath): string {
+function pathText(path: FaultPath): string {
   return path.reduce<string>((text, part) => {
     if (typeof part === "number") return `${text}[${String(part)}]`;
     return text === "" ? printable(part) : `${text}.${printable(part)}`;

@@ -1,7 +1,7 @@
 import { faultText } from "./fault.js";
 import type { Fault, FaultParams, FaultPath, Faults, Refusal, RefusalCode } from "./fault.js";
 
-export { faultText, inPlace, missingOr, pathText, printable } from "./fault.js";
+export { faultText, inPlace, missingOr } from "./fault.js";
 export type { Fault, FaultParams, FaultPath, Faults, Place, Refusal, RefusalCode } from "./fault.js";
 
 function whole({ params = {}, path, ...rest }: Refusal): Fault {

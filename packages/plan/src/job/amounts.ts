@@ -99,4 +99,3 @@ export function isMass(written: string): boolean {
 export const length: Form<Length> = text("a length", "16 in", lengthNotation);
 /** A length that may be none: of a hem, of waste. */
 export const lengthOrNone: Form<Length> = text("a length", "16 in", lengths(true));
-export const mass: Form<Mass> = text("a mass", "8 oz", massNotation);

@@ -49,7 +49,7 @@ export function byName<T>(
 }
 
 /** A name as it looks on paper, whatever characters it is made of. */
-export function printedName(name: string): string {
+function printedName(name: string): string {
   return name
     .normalize("NFKC")
     .replace(/[\p{Cf}\p{Cc}\s]+/gu, "")

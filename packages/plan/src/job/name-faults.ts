@@ -7,7 +7,7 @@ import { isMirrored, isRepeated } from "./runs.js";
 import type { Hand, Runs } from "./runs.js";
 
 /** The hands of a list of runs, with their places. */
-export function handsOf<Run extends Hand>(list: Runs<Run>, path: FaultPath): readonly (readonly [Run, FaultPath])[] {
+function handsOf<Run extends Hand>(list: Runs<Run>, path: FaultPath): readonly (readonly [Run, FaultPath])[] {
   return list.flatMap((run, index) => {
     const here = [...path, index];
     if (isRepeated(run)) return handsOf<Run>(run.of, [...here, "of"]);

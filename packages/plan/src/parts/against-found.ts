@@ -8,7 +8,7 @@ import type { Told } from "./told.js";
 const MOST_TAKE_UP = percentLost(25);
 
 /** Whether a take-up is so large that it is asked about. */
-export function isDoubtful(takeUp: Loss): boolean {
+function isDoubtful(takeUp: Loss): boolean {
   return compare(takeUp, MOST_TAKE_UP) > 0;
 }
 

@@ -50,7 +50,7 @@ function fromEndOne(dents: readonly (number | null)[]): readonly (number | null)
 }
 
 /** Ends that a sley written whole has to hold: the old places with what is added or dropped at the sides. */
-export function placesOfSley({ stretches, newEnds, oldPlaces }: Table): number {
+function placesOfSley({ stretches, newEnds, oldPlaces }: Table): number {
   if (oldPlaces === 0) return newEnds;
   const of = (standing: string): number =>
     stretches.reduce((sum, one) => (one.standing === standing ? sum + one.places : sum), 0);

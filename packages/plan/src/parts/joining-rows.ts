@@ -33,7 +33,7 @@ type Order = NonNullable<JobJoin["order"]>;
 type Partner = NonNullable<JobJoin["partner"]>;
 
 /** The hands of the warp in the order in which they come. */
-export function handsOf(groups: readonly Hand[]): readonly Hand[] {
+function handsOf(groups: readonly Hand[]): readonly Hand[] {
   const hands: Hand[] = [];
   for (const group of groups) if (!hands.some((hand) => isSameHand(hand, group))) hands.push(group);
   return hands;

@@ -29,7 +29,7 @@ function inOrder(yarns: readonly string[]): readonly string[] {
 }
 
 /** A hand strictly in turn, the other way round. */
-export function turnedHand(hand: Hand): Hand {
+function turnedHand(hand: Hand): Hand {
   return hand.order === undefined ? handOf(hand) : { yarns: [...hand.yarns].reverse(), order: hand.order };
 }
 

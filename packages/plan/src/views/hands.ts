@@ -24,7 +24,7 @@ function onShaft(shaft: number | null): string {
 }
 
 /** What is done where a place is not plainly one new end to one old one. */
-export function specialText({ is, newEnd, ends, oldEnd, shaft, dent }: SpecialEnd): string {
+function specialText({ is, newEnd, ends, oldEnd, shaft, dent }: SpecialEnd): string {
   const these = fromTo(newEnd, newEnd + Math.max(1, ends) - 1) ?? "";
   const old = oldEnd === null ? "" : String(oldEnd);
   switch (is) {

@@ -36,7 +36,7 @@ function inline(part: Inline, signs: Signs): Markup {
   return html`<input type="text" aria-label="${part.blank}" />`;
 }
 
-export function line(parts: Line, signs: Signs): readonly Markup[] {
+function line(parts: Line, signs: Signs): readonly Markup[] {
   return parts.map((part) => inline(part, signs));
 }
 

@@ -9,12 +9,6 @@ import type { Units } from "./units.js";
 import { shown } from "./view.js";
 import type { At, Shown } from "./view.js";
 
-/** Words that follow from a word of the job. */
-export function words<W extends string>(word: Source<W, string>, ways: Readonly<Record<W, string>>): Shown {
-  const byName: Readonly<Record<string, string>> = ways;
-  return shown(word, (one) => byName[one] ?? one);
-}
-
 /** A count with its noun. */
 export function many(figure: Source<number, string>, noun: string, plural = `${noun}s`): Shown {
   return shown(figure, (number) => `${String(number)} ${number === 1 ? noun : plural}`);
@@ -27,11 +21,6 @@ function always(say: (at: Parameters<Shown["say"]>[0]) => Line): Shown {
 /** A measure of the trade, in the units of the job. */
 export function either(imperial: string, metric: string): Shown {
   return always(({ units }) => [units === "inches" ? imperial : metric]);
-}
-
-/** A place to write in. */
-export function blank(what: string): Shown {
-  return always(() => [{ blank: what }]);
 }
 
 /** The yarn of a row. */

@@ -9,7 +9,7 @@ import type { Signs } from "./signs.js";
 const BLANK = "______";
 
 /** Text from a job made fit for a terminal: no control character, no direction mark, on one line. */
-export function plainText(text: string): string {
+function plainText(text: string): string {
   return text.replace(/[\p{Cc}\p{Cf}\p{Cs}\p{Zl}\p{Zp}]+/gu, " ");
 }
 

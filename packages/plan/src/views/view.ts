@@ -103,5 +103,3 @@ export const says: Tag = tag("fact");
 /** What is done now, and ticked. */
 export const step: Tag = tag("step");
 export const caution: Tag = tag("caution");
-export const check: Tag = tag("CHECK");
-export const must: Tag = tag("MUST");

@@ -58,7 +58,7 @@ function round(claimed: Decimal, exact: Decimal): Fact | null {
 }
 
 /** Too large or too small by so much, as one says it. */
-export function bySize(claimed: Decimal, exact: Decimal): Fact | null {
+function bySize(claimed: Decimal, exact: Decimal): Fact | null {
   if (exact.isZero()) return null;
   const ratio = claimed.div(exact).toNumber();
   const word = ratio > 1 ? "large" : "small";

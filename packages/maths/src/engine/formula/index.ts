@@ -29,5 +29,5 @@ export { oneOf } from "./word-input.js";
 export { limitsOf } from "./wanted.js";
 export { countsInUnit, run } from "./run.js";
 export type { Run } from "./run.js";
-export { folded, formulaStyle, namesIn, treeText, withNames, writtenOut } from "./tree.js";
+export { formulaStyle, namesIn, treeText, withNames, writtenOut } from "./tree.js";
 export type { Line, Operator, Tree, Unary } from "./tree.js";

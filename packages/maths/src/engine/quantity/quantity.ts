@@ -93,7 +93,7 @@ class Made<D extends string> implements Quantity<D> {
 }
 
 /** The whole value with the unit's symbol: "12.5 in". */
-export function plainText(quantity: Quantity<string>): string {
+function plainText(quantity: Quantity<string>): string {
   return `${quantity.value} ${toldAs(ownUnit(quantity, ["toString"]))}`;
 }
 
