@@ -4,6 +4,7 @@ import { fileURLToPath } from "node:url";
 import { runInNewContext } from "node:vm";
 import * as maths from "@thrum/maths";
 import * as verification from "@thrum/maths/verification";
+import * as catalogue from "@thrum/maths/catalogue";
 import * as plan from "@thrum/plan";
 import * as sheets from "@thrum/sheets";
 import * as stripes from "@thrum/stripes";
@@ -15,7 +16,7 @@ type Scope = Readonly<Record<string, unknown>>;
 
 /** What an example may use without importing it: its own package, and for documents all of them. */
 const scopes: Readonly<Record<string, Scope>> = {
-  maths: { ...maths, ...verification },
+  maths: { ...maths, ...verification, ...catalogue },
   stripes: { ...stripes },
   plan: { ...maths, ...plan },
   sheets: { ...maths, ...sheets },
@@ -47,6 +48,7 @@ function blocksIn(file: string): readonly string[] {
 
 const modules: Readonly<Record<string, Scope>> = {
   "@thrum/maths": { ...maths },
+  "@thrum/maths/catalogue": { ...catalogue },
   "@thrum/maths/verification": { ...verification },
   "@thrum/stripes": { ...stripes },
   "@thrum/plan": { ...plan },

@@ -12,9 +12,14 @@ export interface Listed {
   readonly scope: string;
 }
 
+/** A namespace has no order of its own that every bundler keeps. */
+function inOrder<T>(named: Readonly<Record<string, T>>): readonly (readonly [string, T])[] {
+  return Object.entries(named).sort(([one], [other]) => (one < other ? -1 : 1));
+}
+
 /** Everything on the list, group by group. */
-export const LISTED: readonly Listed[] = Object.entries(groups).flatMap(([group, figures]) =>
-  Object.entries<object>(figures).map(([name, one]) => {
+export const LISTED: readonly Listed[] = inOrder<object>(groups).flatMap(([group, figures]) =>
+  inOrder(figures as Readonly<Record<string, object>>).map(([name, one]) => {
     const node = nodeOf(one);
     return { group, name, node, scope: "scope" in node ? node.scope : "plan" };
   }),

@@ -7,7 +7,7 @@ import { readJob } from "./read-job.js";
 
 const FOLDER = "examples/jobs/";
 const texts = readdirSync(FOLDER)
-  .filter((name) => !name.includes("progress"))
+  .filter((name) => /^\d[^.]*\.yaml$/u.test(name))
   .map((name) => readFileSync(FOLDER + name, "utf8"));
 const values = [...new Set(texts.flatMap((text) => text.match(/(?<=: |- |\[|, )[^,:{}[\]\n#]+/gu) ?? []))];
 const marks = [

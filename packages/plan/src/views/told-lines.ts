@@ -29,7 +29,12 @@ function linesOf(parts: readonly Source<readonly Told[], string>[]): Template {
 }
 
 /** All that does not agree, what must be put right first of all. */
-export const toldLines: Template = linesOf(Object.values(told));
+export const toldLines: Template = linesOf(
+  // A namespace has no order of its own that every bundler keeps.
+  Object.entries(told)
+    .sort(([one], [other]) => (one < other ? -1 : 1))
+    .map(([, part]) => part),
+);
 
 /** Of some parts alone; what is yet unknown is not asked for. */
 export function toldOf(...parts: readonly Source<readonly Told[], string>[]): Template {

@@ -26,7 +26,7 @@ export interface GroupOutlook {
  * What to expect of groups of several threads wound together, each group in random order.
  *
  * @throws StripeError for a group of fewer than two threads
- * @example groupOutlook({ groups: 3, threads: [2, 1] }).orders // 27n
+ * @example String(groupOutlook({ groups: 3, threads: [2, 1] }).orders) // "27"
  */
 export function groupOutlook(input: GroupOutlookInput): GroupOutlook {
   check("groupOutlook", input, { groups: whole(1, MOST_PAIRS), threads: oneOrEach });
