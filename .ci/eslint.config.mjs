@@ -51,6 +51,11 @@ export default tseslint.config(
     rules: { "@typescript-eslint/no-unnecessary-type-parameters": "off" },
   },
   {
+    // The compiler tells a wrong wiring in fewer words of a mapped type than of a record.
+    files: ["packages/plan/src/core/worked.ts"],
+    rules: { "@typescript-eslint/consistent-indexed-object-style": "off" },
+  },
+  {
     files: ["packages/*/src/**/*.ts"],
     ignores: tests,
     rules: {

@@ -23,13 +23,21 @@ function boundsOf({ range, dimension, what, member, words, mayBeEmpty }) {
 
 /** The cells of a case in row 2, in the units of the case, and the formula over them. */
 function sheetOf({ calculation, declaration }, input) {
-  const placed = Object.entries(declaration.inputs).map(([field, { what }], index) => {
+  /** Of another input of the kind, where a list has no member to tell. */
+  const unitLike = (dimension) => {
+    const same = Object.entries(declaration.inputs).find(
+      ([name, one]) => one.dimension === dimension && one.what === "quantity" && input[name] !== undefined,
+    );
+    return same === undefined ? null : unitOf(input[same[0]]);
+  };
+  const placed = Object.entries(declaration.inputs).map(([field, { what, dimension }], index) => {
     const column = LETTERS[index];
     const given = input[field];
     if (what === "unit") return { field, address: "", unit: given, cell: given };
-    const address = what === "list" ? `${column}2:${column}${String(given.length + 1)}` : `${column}2`;
+    const isList = what === "list" && given.length > 0;
+    const address = isList ? `${column}2:${column}${String(given.length + 1)}` : `${column}2`;
     const first = what === "list" ? given[0] : given;
-    const unit = typeof first === "object" ? unitOf(first) : null;
+    const unit = typeof first === "object" ? unitOf(first) : first === undefined ? unitLike(dimension) : null;
     return { field, address, unit, cell: unit === null ? address : [address, unit] };
   });
   const answer = calculation(input);

@@ -12,7 +12,7 @@ def step(x):  # what a root or a double leaves beside a whole number is that num
     return Fraction(round(x)) if abs(x - round(x)) < max(1, abs(x)) / Fraction(10**12) else x
 
 ONE = {"√": lambda x: Fraction(Decimal(x.numerator).sqrt() / Decimal(x.denominator).sqrt()),
-       "roundUp": lambda x: Fraction(ceil(step(x))), "roundDown": lambda x: Fraction(floor(step(x))),
+       "orNothing": lambda x: max(x, 0), "roundUp": lambda x: Fraction(ceil(step(x))), "roundDown": lambda x: Fraction(floor(step(x))),
        "nearest": lambda x: Fraction(floor(step(x + Fraction(1, 2))))}
 TWO = {"+": lambda a, b: a + b, "−": lambda a, b: a - b, "×": lambda a, b: a * b, "÷": lambda a, b: a / b}
 

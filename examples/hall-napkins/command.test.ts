@@ -19,9 +19,12 @@ describe("thrum, as it is installed", () => {
     expect({ status, stdout }).toEqual({ status: 1, stdout: "" });
   });
 
-  it("says nothing when the reader of the pipe has seen enough", () => {
+  it("says that a pipe was closed before the whole plan had gone through", () => {
     const pipe = `"$0" ${COMMAND} plan ${JOB} --as json | head -c 1`;
     const { stdout, stderr } = spawnSync("sh", ["-c", pipe, process.execPath], here);
-    expect({ stdout, stderr }).toEqual({ stdout: "{", stderr: "" });
+    expect({ stdout, stderr }).toEqual({
+      stdout: "{",
+      stderr: "The answer cannot be printed whole: whatever read it has stopped reading.\n",
+    });
   });
 });

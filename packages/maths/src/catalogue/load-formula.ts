@@ -9,7 +9,7 @@ import { formulaEntries } from "./formula-entry.js";
  *
  * @param name of an entry that is a calculation
  * @throws QuantityError "unknown-word" for a name of none, a report function's among them
- * @example loadFormula("reedWidth") instanceof Promise // true
+ * @example typeof loadFormula("reedWidth").then // "function"
  */
 export async function loadFormula(name: string): Promise<AnyCalculation> {
   const handbook: Readonly<Record<string, unknown>> = await import("../index.js");

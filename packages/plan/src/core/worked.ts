@@ -11,7 +11,7 @@ type Values<G extends Sources> = { readonly [K in keyof G]: G[K]["gives"] };
 /** The inputs of a formula, each with where it comes from. */
 type Wiring<I, S extends string> = { readonly [K in keyof I]: Source<I[K], Readable<S>> };
 
-type Ways<W extends string, T, S extends string> = Readonly<Record<W, Source<T, Readable<S>>>>;
+type Ways<W extends string, T, S extends string> = { readonly [K in W]: Source<T, Readable<S>> };
 
 /** The makers of what is worked once for `S`. */
 export interface Worked<S extends string> {

@@ -126,7 +126,7 @@ describe("a figure that cannot be read", () => {
     ["a count for a length", { figure: "warpLength", printed: "3", unit: "count" }],
     ["far too many digits", { figure: "ends", printed: "1".repeat(41), unit: "count" }],
   ] as const)("is refused: %s", (_, figure) => {
-    expect(() => reconcile([figure])).toThrow(`reconcile: ${figure.figure}: expected`);
+    expect(() => reconcile([figure])).toThrow(`reconcile({ ${figure.figure} }): expected`);
   });
 
   it("is refused when given twice", () => {

@@ -53,8 +53,8 @@ function placesOf(printed: string): Places | null {
   return { decimal: printed, lastPlace: 10 ** -(decimal[1]?.length ?? 0) };
 }
 
-function refuse(where: string, expected: string, received: string, remedy: string): never {
-  throw new QuantityError({ code: "unreadable", function: where, path: [], expected, received, remedy });
+function refuse(figure: string, expected: string, received: string, remedy: string): never {
+  throw new QuantityError({ code: "unreadable", function: "reconcile", path: [figure], expected, received, remedy });
 }
 
 /**
@@ -64,17 +64,16 @@ function refuse(where: string, expected: string, received: string, remedy: strin
  */
 export function statedFigure(given: PrintedFigure): StatedFigure {
   const { figure, printed, unit } = given;
-  const where = `reconcile: ${figure}`;
   if (!Object.hasOwn(figureKinds, figure)) {
-    return refuse(where, "one of the figures of a project", figure, Object.keys(figureKinds).join(", "));
+    return refuse(figure, "one of the figures of a project", figure, Object.keys(figureKinds).join(", "));
   }
   const { counted } = figureKinds[figure];
   const received = typeof unit === "string" ? unit : unit.dimension;
-  if (counted !== received) return refuse(where, counted, received, "Name the unit the page prints.");
+  if (counted !== received) return refuse(figure, counted, received, "Name the unit the page prints.");
   const places = placesOf(printed);
   if (places === null) {
     const remedy = 'Write digits only, as "2320", "20.9" or "5 2/3".';
-    return refuse(where, "a figure", JSON.stringify(printed.slice(0, LONGEST)), remedy);
+    return refuse(figure, "a figure", JSON.stringify(printed.slice(0, LONGEST)), remedy);
   }
   const { decimal, lastPlace } = places;
   const written = Number(decimal);
