@@ -81,7 +81,7 @@ const STEPS: readonly (readonly [
   [
     "oldWarp.ends, oldWarp.yarn",
     { oldWarp: "ends: 368, yarn: 2-ply of 8 cotton" },
-    { "tying joining": "oldWarp", "tying knots": "oldWarp", "tying lease": "oldWarp" },
+    { "tying joining": "oldWarp.ends", "tying knots": "oldWarp.ends", "tying lease": "oldWarp.ends" },
   ],
   [
     "groups, winding",
