@@ -132,6 +132,7 @@ describe("a formula turned round", () => {
 });
 
 function isNothing(one: unknown): boolean {
+  if (Array.isArray(one)) return one.length === 0 || one.some(isNothing);
   return one === 0 || (typeof one === "object" && one !== null && "value" in one && one.value === "0");
 }
 
