@@ -37,7 +37,7 @@ const readers: Readonly<Record<string, readonly Reader[]>> = {
   ],
   links: [
     (link) => {
-      const text = String(orderIn(link) ?? "1 a");
+      const text = orderIn(link) ?? "1 a";
       const names: readonly string[] = namesIn(text);
       return sequenceFromList({ text, legend: Object.fromEntries(names.map((name) => [name, name])) });
     },

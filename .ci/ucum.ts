@@ -1,4 +1,5 @@
 // The UCUM library that others keep, to hold our units against. It comes without types: what we use of it is said here.
+import { realpathSync } from "node:fs";
 import { createRequire } from "node:module";
 
 interface Ucum {
@@ -13,7 +14,10 @@ interface Ucum {
   };
 }
 
-const ucum = (createRequire(import.meta.url)("@lhncbc/ucum-lhc") as Ucum).UcumLhcUtils.getInstance();
+// What it stands on lies beside its own folder, so it is loaded from there and not by the link to it.
+const require = createRequire(import.meta.url);
+const { UcumLhcUtils } = require(realpathSync.native(require.resolve("@lhncbc/ucum-lhc"))) as Ucum;
+const ucum = UcumLhcUtils.getInstance();
 
 /** How many of `base` one of `code` is, in UCUM's own codes. */
 export function ucumFactor(code: string, base: string): number {

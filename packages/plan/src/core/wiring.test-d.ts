@@ -30,7 +30,7 @@ it("a wrong wiring is refused by the compiler", () => {
   // @ts-expect-error a row of another scope
   worked("piece").counted("one", { length: ownYarn.length }, () => 1);
   // @ts-expect-error a key misspelt
-  counted("one", { length: job.warp.lenght }, () => 1);
+  counted("one", job.warp.lenght, () => 1);
   // @ts-expect-error an input left out
   figure("width", reedWidth, { ends: job.ends });
   // @ts-expect-error an input misspelt

@@ -70,17 +70,9 @@ function worked(plan: Plan, job: object, changed: Changed | null): Work {
   }
 
   function workedOut(node: Node, row: Row | null): State {
-    switch (node.is) {
-      case "figure":
-        return made(node.inputs, row, (input) => node.calculation(input));
-      case "counted":
-      case "part":
-        return made(node.given, row, node.make);
-      case "searched":
-        return searched(node, row);
-      default:
-        return wiredState(node, row, asked);
-    }
+    if (node.is === "figure") return made(node.inputs, row, (input) => node.calculation(input));
+    if (node.is === "counted" || node.is === "part") return made(node.given, row, node.make);
+    return node.is === "searched" ? searched(node, row) : wiredState(node, row, asked);
   }
 
   function made(given: Readonly<Record<string, Node>>, row: Row | null, make: (given: unknown) => unknown): State {

@@ -7,9 +7,8 @@ import { plainText } from "../text/clean.js";
 /** An amount beside another: what a hand would write down. */
 function valueText(value: unknown): string {
   if (value === null || value === undefined) return "–";
-  return isQuantity(value)
-    ? asText(value, { step: "0.01" })
-    : plainText(typeof value === "object" ? JSON.stringify(value) : String(value));
+  if (isQuantity(value)) return asText(value, { step: "0.01" });
+  return plainText(typeof value === "string" ? value : JSON.stringify(value));
 }
 
 /** The figures that two plans do not share, side by side. */

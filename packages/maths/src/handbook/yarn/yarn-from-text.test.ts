@@ -42,9 +42,9 @@ describe("a whole yarn", () => {
   });
 
   it.each<[string, readonly string[], RegExp]>([
-    ["8/2 cotton", ["2-ply of 8 cotton", "8-ply of 2 cotton"], /3360 yd per lb.*210 yd per lb/u],
-    ["2/8 cotton", ["8-ply of 2 cotton", "2-ply of 8 cotton"], /3360 yd per lb/u],
-    ["16/16 cotton", ["16-ply of 16 cotton", "2-ply of 16 cotton"], /840 yd per lb.*6720 yd per lb/u],
+    ["8/2 cotton", ["2-ply of 8 cotton", "8-ply of 2 cotton"], /3360 yd\/lb.*210 yd\/lb/u],
+    ["2/8 cotton", ["8-ply of 2 cotton", "2-ply of 8 cotton"], /3360 yd\/lb/u],
+    ["16/16 cotton", ["16-ply of 16 cotton", "2-ply of 16 cotton"], /840 yd\/lb.*6720 yd\/lb/u],
     ["Nm 28/2", ["2-ply of 28 Nm", "28-ply of 2 Nm"], /./u],
   ])("%s has two readings, told with their yards and given as texts that are read", (text, candidates, told) => {
     const read = attempt(yarnFromText, text);

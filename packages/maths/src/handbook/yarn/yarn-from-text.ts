@@ -1,4 +1,4 @@
-import { described } from "../../engine/quantity/index.js";
+import { described, quantityText } from "../../engine/quantity/index.js";
 import { attempt, missingOr, QuantityError } from "../../engine/refusal.js";
 import type { RefusalCode } from "../../engine/refusal.js";
 import { countFrom, yardsPerPound } from "../../units/index.js";
@@ -24,7 +24,7 @@ function yards(candidate: string, options: ReadingOptions | undefined): string {
   const read = attempt(yarnFromText, candidate, options);
   if (!read.ok) return candidate;
   const { count } = convertCount(yarnCount(read.value), yardsPerPound);
-  return `${candidate} (${String(Math.round(count.in(yardsPerPound)))} yd per lb)`;
+  return `${candidate} (${quantityText(count, { decimals: 0 })})`;
 }
 
 /** Two numbers: the s tells which is the count; without it both readings are given. */
