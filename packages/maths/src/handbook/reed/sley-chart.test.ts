@@ -1,6 +1,4 @@
 import { describe, expect, it } from "vitest";
-import { cited, published } from "#ci/cited.js";
-import { houseOfWool } from "../../sources/index.js";
 import { dentsPerInch, endsPerInch } from "../../units/index.js";
 import { settOfSley } from "./sett-of-sley.js";
 import { sleyFrom } from "./sley-from.js";
@@ -56,27 +54,6 @@ const sett = (order: string, reed: number): number =>
   settOfSley({ reed: dentsPerInch(reed), ...sleyFrom(order) }).in(endsPerInch);
 
 describe("a printed chart of sleying orders", () => {
-  for (const [order, reed, printed, exact] of misprints) {
-    cited(
-      `${order} in a ${String(reed)}-dent reed, as a chart has it`,
-      published(houseOfWool, "chart", printed, exact, "misprint: no rounding of the exact sett gives it"),
-      settOfSley,
-      [{ reed: dentsPerInch(reed), ...sleyFrom(order) }],
-      endsPerInch,
-    );
-  }
-
-  for (const [order, printed] of chart) {
-    const ends = order.split("-").reduce((total, one) => total + Number(one), 0);
-    cited(
-      `${order} in a 12-dent reed, as a chart has it`,
-      published(houseOfWool, "chart", String(printed[4]), `${String(12 * ends)}/${String(order.split("-").length)}`),
-      settOfSley,
-      [{ reed: dentsPerInch(12), ...sleyFrom(order) }],
-      endsPerInch,
-    );
-  }
-
   it("is within half an end of the exact sett in all its 261 cells but eight", () => {
     const off = chart.flatMap(([order, printed]) =>
       reeds

@@ -1,10 +1,10 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { cottonCount, metricCount, millimetres } from "../../units/index.js";
 import type { Length } from "../../units/index.js";
+import { cottonCount, metricCount, millimetres } from "../../units/index.js";
 import { diameterByPeirce } from "../yarn/index.js";
-import { knotsThroughHeddles, knotsThroughReed } from "./index.js";
 import type { KnotsThroughReed } from "./index.js";
+import { knotsThroughReed } from "./index.js";
 
 const knot = "overhand of both ends";
 const across = (cotton: number): Length => millimetres(diameterByPeirce({ cottonCount: cotton }));
@@ -81,21 +81,5 @@ describe("the grade of a knot", () => {
 
   it("is refused for a dent of no thread", () => {
     expect(() => judged("2", 0)).toThrow("1 or more");
-  });
-});
-
-describe("knots through the heddles", () => {
-  it("are as thick as the thicker thread, old or new", () => {
-    const eye = { eyeWidth: millimetres(2), eyeHeight: millimetres(6), eye: "metal", knot } as const;
-    const [thin, thick] = [millimetres("0.5"), millimetres("0.6")];
-    expect(knotsThroughHeddles({ ...eye, oldDiameter: thin, newDiameter: thin }).verdict).toBe("passes");
-    for (const [oldDiameter, newDiameter] of [
-      [thick, thin],
-      [thin, thick],
-    ] as const) {
-      const found = knotsThroughHeddles({ ...eye, oldDiameter, newDiameter });
-      expect(found.verdict).toBe("does not pass untouched");
-      expect(found.widthNeeded.value).toBe("2.28");
-    }
   });
 });

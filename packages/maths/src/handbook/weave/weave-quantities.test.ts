@@ -3,14 +3,9 @@ import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
 import { QuantityError } from "../../engine/refusal.js";
 import { gateTextile, taylor1909 } from "../../sources/index.js";
-import { averageFloat } from "./average-float.js";
-import { basket } from "./basket.js";
-import { intersectionsAmong } from "./intersections-among.js";
-import { plainWeave } from "./plain-weave.js";
-import { satin } from "./satin.js";
-import { twill } from "./twill.js";
-import { weaveQuantities } from "./weave-quantities.js";
 import type { Weave } from "./drawn.js";
+import { plainWeave } from "./plain-weave.js";
+import { weaveQuantities } from "./weave-quantities.js";
 
 describe("the quantities of a weave", () => {
   const twoAndTwo = ["xx..", ".xx.", "..xx", "x..x"];
@@ -22,76 +17,12 @@ describe("the quantities of a weave", () => {
     "ofEnds.averageFloat",
   );
   cited(
-    "average float of the 2/2 twill",
-    published(gateTextile, "2006, Q66", "2", "2"),
-    averageFloat,
-    [{ threads: 4, intersections: 2 }],
-    null,
-  );
-  cited(
-    "average float of plain weave, which intersects every pick",
-    published(taylor1909, "p. 428 of the copy", "1", "1"),
-    averageFloat,
-    [{ threads: 2, intersections: 2 }],
-    null,
-  );
-  cited(
-    "average float of a 2/2 twill, which intersects at half the picks",
-    published(taylor1909, "p. 428 of the copy", "half the picks", "2"),
-    averageFloat,
-    [{ threads: 4, intersections: 2 }],
-    null,
-  );
-  cited(
     "plain weave intersects every pick",
     published(taylor1909, "p. 428 of the copy", "1", "1"),
     weaveQuantities,
     [plainWeave],
     "ofEnds.averageFloat",
   );
-  cited(
-    "picks of plain weave at which one end intersects",
-    published(taylor1909, "p. 428 of the copy", "1", "1"),
-    intersectionsAmong,
-    [{ threads: 1, intersections: 2, threadsInRepeat: 2 }],
-    null,
-  );
-  cited(
-    "intersections of a 5/2/1/2 twill in 40 ends",
-    published(taylor1909, "p. 464 of the copy", "16", "16"),
-    intersectionsAmong,
-    [{ threads: 40, intersections: 4, threadsInRepeat: 10 }],
-    null,
-  );
-  cited(
-    "intersections to the inch of a satin of five, 180 picks",
-    published(taylor1909, "p. 427 of the copy", "72", "72"),
-    intersectionsAmong,
-    [{ threads: 180, intersections: 2, threadsInRepeat: 5 }],
-    null,
-  );
-
-  it("are those of the trade for the weaves every weaver knows", () => {
-    const rows = [
-      [plainWeave, 2, 2, 1, 1],
-      [twill({ floats: [2, 1] }), 3, 2, 1.5, 2],
-      [twill({ floats: [2, 2] }), 4, 2, 2, 2],
-      [twill({ floats: [1, 3] }), 4, 2, 2, 3],
-      [twill({ floats: [5, 2, 1, 2] }), 10, 4, 2.5, 5],
-      [satin({ ends: 5, move: 2 }), 5, 2, 2.5, 4],
-      [satin({ ends: 8, move: 3 }), 8, 2, 4, 7],
-      [basket({ together: 2 }), 4, 2, 2, 2],
-    ] as const;
-    for (const [weave, ends, intersections, float, longest] of rows) {
-      const found = weaveQuantities(weave);
-      expect(found.ends).toBe(ends);
-      expect(found.picks).toBe(ends);
-      for (const set of [found.ofEnds, found.ofPicks]) {
-        expect(set.intersections).toEqual(Array(ends).fill(intersections));
-        expect([set.averageFloat, set.longestFloat]).toEqual([float, longest]);
-      }
-    }
-  });
 
   it("differ between ends and picks where the weave does", () => {
     const rib = weaveQuantities(["x.", "x.", ".x", ".x"]);
@@ -142,14 +73,5 @@ describe("the quantities of a weave", () => {
     const call = (): unknown => weaveQuantities(weave as never);
     expect(call).toThrow(QuantityError);
     expect(call).toThrow(expect.objectContaining({ code }) as Error);
-  });
-
-  it("are refused for a twill that does not close, a satin of six and a basket of one", () => {
-    expect(() => twill({ floats: [2, 1, 1] })).toThrow("as many floats under as over");
-    expect(() => twill({ floats: [0, 2] })).toThrow(QuantityError);
-    expect(() => satin({ ends: 6, move: 2 })).toThrow("no factor with 6");
-    expect(() => satin({ ends: 5, move: 4 })).toThrow(QuantityError);
-    expect(() => basket({ together: 1 })).toThrow(QuantityError);
-    expect(() => averageFloat({ threads: 4, intersections: 0 })).toThrow(QuantityError);
   });
 });

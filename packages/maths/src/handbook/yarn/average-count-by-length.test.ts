@@ -5,7 +5,6 @@ import { QuantityError } from "../../engine/refusal.js";
 import { davis1920 } from "../../sources/index.js";
 import { cottonCount, galashielsCut, pounds, yards, yorkshireSkein } from "../../units/index.js";
 import { averageCountByLength } from "./average-count-by-length.js";
-import { averageCount } from "./average-count.js";
 import { yarnMass } from "./yarn-mass.js";
 
 describe("the average count of lots of their own length", () => {
@@ -36,13 +35,6 @@ describe("the average count of lots of their own length", () => {
         expect(yarnMass({ length, count }).in(pounds)).toBeCloseTo(all, 9);
       }),
     );
-  });
-
-  it("of lots of one length is the average of their threads", () => {
-    const counts = [cottonCount(80), cottonCount(40), cottonCount(20)];
-    const lengths = counts.map(() => yards(7));
-    const average = averageCount({ counts }).in(cottonCount);
-    expect(averageCountByLength({ lengths, counts }).in(cottonCount)).toBeCloseTo(average, 12);
   });
 
   it("is refused with a lot whose length is not told", () => {

@@ -1,4 +1,3 @@
-import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
 import { QuantityError } from "../../engine/refusal.js";
@@ -6,7 +5,6 @@ import { rugtalk } from "../../sources/index.js";
 import { cottonCount, percentAdded, percentLost, yardsPerPound } from "../../units/index.js";
 import { contractedCount } from "./contracted-count.js";
 import { resultantCount } from "./resultant-count.js";
-import { singleForFolded } from "./single-for-folded.js";
 
 describe("a folded yarn that twisting has shortened", () => {
   cited(
@@ -22,17 +20,6 @@ describe("a folded yarn that twisting has shortened", () => {
     [{ count: cottonCount(5), plies: 2, contraction: percentLost(5) }],
     yardsPerPound,
   );
-
-  it("undoes the single found for it", () => {
-    const numbers = fc.integer({ min: 1, max: 300 });
-    fc.assert(
-      fc.property(numbers, fc.integer({ min: 1, max: 12 }), fc.integer({ min: 0, max: 60 }), (number, plies, lost) => {
-        const contraction = percentLost(lost);
-        const count = singleForFolded({ folded: cottonCount(number), plies, contraction });
-        expect(contractedCount({ count, plies, contraction }).in(cottonCount)).toBeCloseTo(number, 9);
-      }),
-    );
-  });
 
   it("with nothing taken up is the resultant", () => {
     const yarn = { count: cottonCount(8), plies: 2 };

@@ -2,9 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { byHand, cited } from "#ci/cited.js";
 import { commonPractice } from "../../sources/index.js";
-import { inches, percentLost, yards } from "../../units/index.js";
-import { warpForOrder, warpOfWoven, wovenInOrder, wovenLength, yarnForEnds } from "../warp/index.js";
-import { yarnMore } from "./yarn-more.js";
+import { yards } from "../../units/index.js";
 import { piecesAllowed } from "./pieces-allowed.js";
 
 describe("pieces a yarn allows", () => {
@@ -14,21 +12,6 @@ describe("pieces a yarn allows", () => {
   cited("three reckoned and half a piece short", byHand(commonPractice, "2.5"), piecesAllowed, [
     { pieces: 3, onHand: yards(100), needed: yards(140), oneMore: yards(80) },
   ]);
-
-  // 64 ends; a cover is (33 + 2 × 1) ÷ 0.9 ÷ 0.94 in of warp, the waste 9 in: ((430 × 36 ÷ 64 − 9) × 0.846) ÷ 35.
-  it("are 788049/140000 covers of 430 yards, whichever number was reckoned first", () => {
-    const size = { finishedLength: inches(33), hemEachEnd: inches(1), loomToFinished: percentLost(10) };
-    const common = { takeUp: percentLost(6), fringes: inches(0) };
-    const warpMore = warpOfWoven({ ...common, woven: wovenLength(size) });
-    const oneMore = yarnMore({ ends: 64, warpMore, wefts: [] });
-    for (const pieces of [1, 5, 9]) {
-      const woven = wovenInOrder({ number: [pieces], wovenLength: [wovenLength(size)] });
-      const warp = warpForOrder({ ...common, woven, loomWaste: inches(9) });
-      const needed = yarnForEnds({ ends: 64, warpLength: warp });
-      const allowed = piecesAllowed({ pieces, onHand: yards(430), needed, oneMore });
-      expect(Math.abs(allowed - 788049 / 140000)).toBeLessThan(1e-14);
-    }
-  });
   it("grow with what is on hand", () => {
     fc.assert(
       fc.property(fc.integer({ min: 1, max: 900 }), fc.nat(900), (one, more) => {

@@ -1,17 +1,15 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { cited, published } from "#ci/cited.js";
 import type { Citation } from "#ci/cited.js";
+import { cited, published } from "#ci/cited.js";
 import type { Unit } from "../../engine/quantity/index.js";
 import { QuantityError } from "../../engine/refusal.js";
 import {
   allFiberArtsPricing,
   brooks1892,
   brooksWoollen,
-  davis1920,
   horsensVaevekreds,
   howardBullough1909,
-  interlacements,
   jeanWeaves,
   mallikerta,
   measuredThreads,
@@ -23,25 +21,22 @@ import {
   taylor1909,
   yarnCount2015,
 } from "../../sources/index.js";
+import type { IndirectCount, Length } from "../../units/index.js";
 import {
   cottonCount,
   grains,
   grams,
   inches,
   kilograms,
-  linenCount,
   metres,
   metresPerKilogram,
   ounces,
   pounds,
   tex,
   woollenRun,
-  worstedCount,
   yards,
   yardsPerPound,
 } from "../../units/index.js";
-import type { IndirectCount, Length } from "../../units/index.js";
-import { yarnLength } from "./yarn-length.js";
 import { yarnMassDirect } from "./yarn-mass-direct.js";
 import { yarnMass } from "./yarn-mass.js";
 
@@ -329,34 +324,6 @@ describe("the mass of a length of yarn", () => {
     yarnMass,
     [{ length: metres(215), count: metresPerKilogram(2560) }],
     grams,
-  );
-
-  cited(
-    "yards in 3 pounds of 2/48s worsted",
-    { source: davis1920, at: "Ex. 10, p. 41", status: "read", prints: "40320", exact: "40320" },
-    yarnLength,
-    [{ mass: pounds(3), count: worstedCount(24) }],
-    yards,
-  );
-  cited(
-    "yards in a quarter ounce of 60/2 spun silk",
-    published(
-      davis1920,
-      "Ex. 10, p. 41",
-      "787.5",
-      "787.5",
-      "misprint: the working has 860 for 840; the answer is right",
-    ),
-    yarnLength,
-    [{ mass: ounces("0.25"), count: cottonCount(60) }],
-    yards,
-  );
-  cited(
-    "yards on a tube of 40/2 linen",
-    { source: interlacements, at: "whole page", status: "read", prints: "3300", exact: "3300" },
-    yarnLength,
-    [{ mass: ounces("8.8"), count: linenCount(20) }],
-    yards,
   );
 
   for (const [title, citation, length, count, unit] of rows) {

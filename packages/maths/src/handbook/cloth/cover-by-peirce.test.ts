@@ -1,0 +1,28 @@
+import { describe } from "vitest";
+import { cited, published } from "#ci/cited.js";
+import { gateTextile } from "../../sources/index.js";
+import { percentOf } from "../../units/index.js";
+import { coverByPeirce } from "./cover-by-peirce.js";
+
+describe("the cover of a cloth", () => {
+  cited(
+    "35 ends of 30s to the centimetre",
+    published(gateTextile, "2003, Q75, working", "0.58 of the cloth", "57.96730400263008034086263534641822584333"),
+    coverByPeirce,
+    [{ threadsPerInch: 88.9, cottonCount: 30 }],
+    percentOf,
+  );
+  cited(
+    "30 picks of 35s to the centimetre",
+    published(
+      gateTextile,
+      "2003, Q75, working",
+      "0.54 of the cloth",
+      "46.00053872165211657588065467520359378462",
+      "misprint: it multiplies by 35 where 30 picks are given",
+    ),
+    coverByPeirce,
+    [{ threadsPerInch: 76.2, cottonCount: 35 }],
+    percentOf,
+  );
+});

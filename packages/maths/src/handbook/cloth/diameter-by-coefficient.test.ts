@@ -1,0 +1,20 @@
+import { describe } from "vitest";
+import { cited, published } from "#ci/cited.js";
+import { gateTextile } from "../../sources/index.js";
+import { diameterByCoefficient } from "./diameter-by-coefficient.js";
+
+describe("diameters by a coefficient", () => {
+  cited(
+    "15 tex of cotton",
+    published(
+      gateTextile,
+      "2008, Q71, working",
+      "0.01394",
+      "0.0138569688032983756004969969627711974885",
+      "misprint: 0.00444 × √(15 ÷ 1.54) is 0.01386",
+    ),
+    diameterByCoefficient,
+    [{ coefficient: 0.00444, tex: 15, gramsPerCubicCentimetre: 1.54 }],
+    null,
+  );
+});

@@ -1,0 +1,15 @@
+import { describe } from "vitest";
+import { cited, published } from "#ci/cited.js";
+import { brooks1892 } from "../../sources/index.js";
+import { ounces, percentAdded } from "../../units/index.js";
+import { pieceMass } from "./piece-mass.js";
+
+describe("a piece of cloth", () => {
+  cited(
+    "55 oz of warp with a quarter of size, 45 3/4 oz of weft",
+    published(brooks1892, "ch. IX, weight of a piece", "7 lb 2 1/2 oz", "114.5"),
+    pieceMass,
+    [{ warp: ounces(55), size: percentAdded(25), weft: ounces("45.75") }],
+    ounces,
+  );
+});

@@ -1,0 +1,30 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { cited, published } from "#ci/cited.js";
+import { gateTextile } from "../../sources/index.js";
+import { diameterByCoefficient } from "./diameter-by-coefficient.js";
+import { texFromDiameter } from "./tex-from-diameter.js";
+
+describe("diameters by a coefficient", () => {
+  cited(
+    "tex of a cotton yarn 0.01627 cm across",
+    published(
+      gateTextile,
+      "2010, Q50, working",
+      "20.47",
+      "20.67901682087492898303709114519925330736",
+      "misprint: 3.6644 is cut to 3.66 and its square printed as 13.29",
+    ),
+    texFromDiameter,
+    [{ diameter: 0.01627, coefficient: 0.00444, gramsPerCubicCentimetre: 1.54 }],
+    null,
+  );
+  it("come back from the tex they give", () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 1, max: 500 }), (tex) => {
+        const yarn = { coefficient: 0.00444, gramsPerCubicCentimetre: 1.54 };
+        expect(texFromDiameter({ ...yarn, diameter: diameterByCoefficient({ ...yarn, tex }) })).toBeCloseTo(tex, 9);
+      }),
+    );
+  });
+});

@@ -1,0 +1,15 @@
+import { describe } from "vitest";
+import { cited, published } from "#ci/cited.js";
+import { taylor1909 } from "../../sources/index.js";
+import { cottonCount, endsPerInch } from "../../units/index.js";
+import { countForSett } from "./count-for-sett.js";
+
+describe("another count in the same cloth", () => {
+  cited(
+    "the count for 55 to the inch, from 78 of 32s",
+    published(taylor1909, "p. 341, ch. XII", "15.91", "24200/1521"),
+    countForSett,
+    [{ count: cottonCount(32), sett: endsPerInch(78), newSett: endsPerInch(55) }],
+    cottonCount,
+  );
+});

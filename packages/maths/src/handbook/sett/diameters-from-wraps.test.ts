@@ -1,0 +1,14 @@
+import { describe } from "vitest";
+import { cited, published } from "#ci/cited.js";
+import { osterkampAshenhurst } from "../../sources/index.js";
+import { diametersFromWraps } from "./diameters-from-wraps.js";
+
+describe("the closest sett", () => {
+  cited(
+    "diameters for one wrap counted by hand",
+    published(osterkampAshenhurst, "whole article", "1.43", "10/7"),
+    diametersFromWraps,
+    [{ wraps: 1, ratio: 0.7 }],
+    null,
+  );
+});

@@ -1,0 +1,21 @@
+import { describe } from "vitest";
+import { cited, published } from "#ci/cited.js";
+import { taylor1909 } from "../../sources/index.js";
+import { cottonCount, picksPerInch } from "../../units/index.js";
+import { picksForCount } from "./picks-for-count.js";
+
+describe("another count in the same cloth", () => {
+  cited(
+    "91 picks of 44s in 60s",
+    published(
+      taylor1909,
+      "pp. 342 and 343, ch. XII",
+      "106 1/2",
+      "106.2651058780478855300579783150213252883",
+      "the root of 11,292.3 is put up to the half",
+    ),
+    picksForCount,
+    [{ picks: picksPerInch(91), count: cottonCount(44), newCount: cottonCount(60) }],
+    picksPerInch,
+  );
+});

@@ -1,0 +1,35 @@
+import { describe } from "vitest";
+import { cited, published } from "#ci/cited.js";
+import { gateTextile } from "../../sources/index.js";
+import { settByBrierley } from "./sett-by-brierley.js";
+
+const cottonOneInTex = 32399455 / 54864;
+
+describe("the closest sett", () => {
+  cited(
+    "60 tex cotton in 2/2 twill",
+    published(
+      gateTextile,
+      "2006, Q66, working",
+      "58.11",
+      "58.13881685815366812545599485623412147247",
+      "the root is rounded on the way; K stands under it with the count",
+    ),
+    settByBrierley,
+    [{ floatFactor: 1.3103934038583633, constant: 200, count: cottonOneInTex / 60 }],
+    null,
+  );
+  cited(
+    "60 tex cotton in 2/2 twill, as the key has it",
+    published(
+      gateTextile,
+      "2006, Q66, key",
+      "230 to the decimetre",
+      "58.13881685815366812545599485623412147247",
+      "misprint: 58.14 to the inch is 228.9 to the decimetre; the key rounds that of 58",
+    ),
+    settByBrierley,
+    [{ floatFactor: 1.3103934038583633, constant: 200, count: cottonOneInTex / 60 }],
+    null,
+  );
+});

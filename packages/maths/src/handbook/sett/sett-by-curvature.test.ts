@@ -1,0 +1,22 @@
+import { describe, expect, it } from "vitest";
+import { cited, published } from "#ci/cited.js";
+import { QuantityError } from "../../engine/refusal.js";
+import { jammedCloth2025 } from "../../sources/index.js";
+import { floatFactor } from "./float-factor.js";
+import { settByBrierley } from "./sett-by-brierley.js";
+import { settByCurvature } from "./sett-by-curvature.js";
+
+describe("the closest sett", () => {
+  cited(
+    "10s cotton in plain weave, jammed",
+    published(jammedCloth2025, "whole question", "51", "51.01684620070283459169120513182115362853"),
+    settByCurvature,
+    [{ diameters: 88.36376966154455, ends: 2, intersections: 2 }],
+    null,
+  );
+  it("is refused for a weave without intersections and a count of nothing", () => {
+    expect(() => settByCurvature({ diameters: 52, ends: 2, intersections: 0 })).toThrow(QuantityError);
+    expect(() => settByBrierley({ floatFactor: 1, constant: 200, count: 0 })).toThrow(QuantityError);
+    expect(() => floatFactor({ averageFloat: 0, exponent: 0.39 })).toThrow(QuantityError);
+  });
+});

@@ -1,0 +1,15 @@
+import { describe } from "vitest";
+import { cited, published } from "#ci/cited.js";
+import { taylor1909 } from "../../sources/index.js";
+import { endsPerInch, pounds } from "../../units/index.js";
+import { settForWeight } from "./sett-for-weight.js";
+
+describe("another weight", () => {
+  cited(
+    "93 to the inch for 15 lb in place of 10",
+    published(taylor1909, "pp. 343 and 344, ch. XII", "62", "62"),
+    settForWeight,
+    [{ sett: endsPerInch(93), mass: pounds(10), newMass: pounds(15) }],
+    endsPerInch,
+  );
+});

@@ -1,0 +1,15 @@
+import { describe } from "vitest";
+import { cited, published } from "#ci/cited.js";
+import { warpingPlan2015 } from "../../sources/index.js";
+import { metres } from "../../units/index.js";
+import { longestWarp } from "./longest-warp.js";
+
+describe("what the yarn at hand allows", () => {
+  cited(
+    "a cone of 47,600 m that gives one end to each of seven beams",
+    published(warpingPlan2015, "example 1", "6800", "6800"),
+    longestWarp,
+    [{ yarn: metres(47_600), ends: 7 }],
+    metres,
+  );
+});

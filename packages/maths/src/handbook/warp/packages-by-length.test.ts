@@ -1,0 +1,26 @@
+import { describe } from "vitest";
+import type { Citation } from "#ci/cited.js";
+import { cited, published } from "#ci/cited.js";
+import { brinton1919, commonPractice } from "../../sources/index.js";
+import { yards } from "../../units/index.js";
+import { packagesByLength } from "./packages-by-length.js";
+
+const worked = (exact: string): Citation => ({
+  source: commonPractice,
+  at: "worked by hand",
+  status: "common practice, no source",
+  prints: "",
+  exact,
+});
+
+describe("packages, spools and bobbins by length", () => {
+  cited(
+    "strips of 48 yards for a repeat of 36 inches at 12 yards to the inch",
+    published(brinton1919, "chenille chapter", "9", "9"),
+    packagesByLength,
+    [{ needed: yards(432), packageLength: yards(48) }],
+  );
+  cited("a yard more takes another", worked("10"), packagesByLength, [
+    { needed: yards(433), packageLength: yards(48) },
+  ]);
+});

@@ -1,0 +1,21 @@
+import { describe } from "vitest";
+import { cited, published } from "#ci/cited.js";
+import { brooks1892 } from "../../sources/index.js";
+import { ounces, percentAdded } from "../../units/index.js";
+import { unsizedMass } from "./unsized-mass.js";
+
+describe("size on a warp", () => {
+  cited(
+    "5 lb 9 1/4 oz of which half is size",
+    published(
+      brooks1892,
+      "p. 150, ch. IX",
+      "2 lb 12 1/4 oz",
+      "44.625",
+      "the other half is printed 2 lb 13 oz, so that the two add up",
+    ),
+    unsizedMass,
+    [{ sizedMass: ounces("89.25"), size: percentAdded(100) }],
+    ounces,
+  );
+});
