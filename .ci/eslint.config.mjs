@@ -1,5 +1,7 @@
 import { fileURLToPath } from "node:url";
+import vue from "eslint-plugin-vue";
 import tseslint from "typescript-eslint";
+import vueParser from "vue-eslint-parser";
 import { roomsPlugin } from "./eslint-rooms.mjs";
 import { sumsPlugin } from "./eslint-sums.mjs";
 
@@ -15,13 +17,58 @@ const clock = {
   message: "The packages know no clock.",
 };
 
+const app = "examples/at-the-loom/src";
+const notPublic = { regex: "^@thrum/[a-z]+/", message: "Only what a package exports at its root." };
+/** The app of the examples: what it may import, and its screens. */
+const appRules = [
+  ...vue.configs["flat/recommended"].map((one) => ({ ...one, files: [`${app}/**/*.vue`] })),
+  {
+    files: [`${app}/**/*.vue`],
+    languageOptions: { parser: vueParser, parserOptions: { parser: tseslint.parser, sourceType: "module" } },
+    rules: {
+      ...tseslint.configs.disableTypeChecked.rules,
+      "vue/multi-word-component-names": "off",
+      // Prettier lays out the templates.
+      "vue/html-indent": "off",
+      "vue/html-self-closing": "off",
+      "vue/max-attributes-per-line": "off",
+      "vue/singleline-html-element-content-newline": "off",
+      "vue/multiline-html-element-content-newline": "off",
+      "vue/html-closing-bracket-newline": "off",
+      "vue/no-v-html": "error",
+    },
+  },
+  {
+    files: [`${app}/**/*.{ts,vue}`],
+    rules: {
+      "max-lines": ["error", 200],
+      "@typescript-eslint/no-restricted-imports": [
+        "error",
+        {
+          patterns: [
+            notPublic,
+            { regex: "^@thrum/", allowTypeImports: true, message: "The packages are asked through reckon/ or draft/." },
+            { regex: "packages/", message: "The packages are imported by their names." },
+          ],
+        },
+      ],
+    },
+  },
+  {
+    files: [`${app}/{reckon,draft}/**/*.ts`],
+    rules: { "@typescript-eslint/no-restricted-imports": ["error", { patterns: [notPublic] }] },
+  },
+];
+
 export default tseslint.config(
   { ignores: ["**/dist/", "reports/", "docs/", "**/*.bundled_*.mjs"] },
   { linterOptions: { noInlineConfig: true } },
   tseslint.configs.strictTypeChecked,
   tseslint.configs.stylisticTypeChecked,
   {
-    languageOptions: { parserOptions: { projectService: true, tsconfigRootDir: root } },
+    languageOptions: {
+      parserOptions: { projectService: true, tsconfigRootDir: root, extraFileExtensions: [".vue"] },
+    },
     rules: {
       eqeqeq: "error",
       "no-restricted-syntax": ["error", sortWithoutOrder],
@@ -84,4 +131,5 @@ export default tseslint.config(
     rules: { "@typescript-eslint/no-non-null-assertion": "off" },
   },
   { files: ["**/*.{js,mjs}"], ...tseslint.configs.disableTypeChecked },
+  ...appRules,
 );

@@ -1,0 +1,63 @@
+import type { Progress } from "@thrum/plan";
+
+/** A job kept on the device: store "jobs", key `id`. */
+export interface JobRecord {
+  readonly schema: 1;
+  readonly id: string;
+  readonly title: string;
+  /** Milliseconds, as `Date.now()`. */
+  readonly changed: number;
+  /** When it was last saved to a file. */
+  readonly saved: number | null;
+  /** When it was taken away; kept 30 days. */
+  readonly removed: number | null;
+  /** The job file: always one that reads, as every key may be left out. */
+  readonly text: string;
+  /** What does not read yet, by path: `loom.reed` to `10 per`. */
+  readonly typed: Readonly<Record<string, string>>;
+}
+
+export type Task = "count" | "wind" | "cut" | "lay" | "tie" | "through" | "shafts" | "inches" | "tape" | "measures";
+
+/** Only what the progress of the package does not hold: the task open, steps done within one, her pace. */
+export interface Here {
+  readonly task: Task;
+  readonly open: "left over" | "another number" | null;
+  readonly steps: Readonly<Partial<Record<Task, readonly number[]>>>;
+  readonly pace: readonly (readonly [at: number, knots: number])[];
+}
+
+/** The work at one job: store "work", key `job`. */
+export interface WorkRecord {
+  readonly schema: 1;
+  readonly job: string;
+  /** Grows by 1 with each act. */
+  readonly seq: number;
+  readonly at: number;
+  readonly progress: Progress;
+  readonly here: Here;
+  /** For undo, the last 500; `found` as it stood in the job. */
+  readonly past: readonly { readonly here: Here; readonly progress: Progress; readonly found: string | null }[];
+}
+
+export interface Settings {
+  readonly schema: 1;
+  readonly tap: "group" | "knot";
+  readonly hand: "left" | "right";
+  readonly shade: "" | "light" | "dark";
+  readonly voice: boolean;
+  readonly every: 1 | 5;
+  readonly clicks: boolean;
+  readonly locale: string;
+}
+
+export const FIRST_SETTINGS: Settings = {
+  schema: 1,
+  tap: "group",
+  hand: "right",
+  shade: "",
+  voice: false,
+  every: 1,
+  clicks: false,
+  locale: "en-GB",
+};
