@@ -1,4 +1,6 @@
+import { readdirSync } from "node:fs";
 import { fileURLToPath } from "node:url";
+import * as everything from "@thrum/maths";
 import { ESLint } from "eslint";
 import { describe, expect, it } from "vitest";
 import { importFault } from "./rooms.mjs";
@@ -109,5 +111,24 @@ describe("the plan of the house", () => {
     ["examples/hall-napkins/plan.ts", "@thrum/plan"],
   ])("%s may import %s", (path, specifier) => {
     expect(importFault(path, specifier)).toBeUndefined();
+  });
+});
+
+describe("the test of a function of the handbook", () => {
+  const handbook = `${root}${maths}/handbook/`;
+  const files = readdirSync(handbook, { recursive: true, encoding: "utf8" });
+  const fileOf = (name: string, end: string): string | undefined =>
+    files.find((path) => path.endsWith(`/${name.replace(/[A-Z]/gu, (letter) => `-${letter.toLowerCase()}`)}${end}`));
+  const named = Object.keys(everything).filter((name) => fileOf(name, ".ts") !== undefined);
+
+  it("stands beside it by its name, so that a page may point to it", () => {
+    expect(named.length).toBeGreaterThan(200);
+    expect(named.filter((name) => fileOf(name, ".test.ts") === undefined)).toEqual([]);
+  });
+
+  it("stands for every calculation", () => {
+    const calculations = Object.entries(everything).filter(([, value]) => everything.isCalculation(value));
+    expect(calculations.length).toBeGreaterThan(150);
+    expect(calculations.map(([name]) => name).filter((name) => !named.includes(name))).toEqual([]);
   });
 });

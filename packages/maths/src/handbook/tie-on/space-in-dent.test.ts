@@ -1,20 +1,25 @@
 import { describe, expect, it } from "vitest";
 import { dentsPerInch, millimetres, percentOf } from "../../units/index.js";
-import type { KnotsThroughReedInput } from "./knots-through-reed.js";
 import { knotsThroughReed } from "./knots-through-reed.js";
 import { spaceInDent } from "./space-in-dent.js";
 
-describe("knots through the reed", () => {
-  const knot = "overhand of both ends";
-  const thread = (millimetre: string): Pick<KnotsThroughReedInput, "oldDiameter" | "newDiameter" | "endsInDent"> => ({
-    oldDiameter: millimetres(millimetre),
-    newDiameter: millimetres(millimetre),
-    endsInDent: 1,
-  });
-  it("of two-strand overhand in 8/2 cotton go through eleven dents to the inch with no more than easing", () => {
-    // Common practice, no source. Diameter of 8/2 cotton: 25.4 ÷ (28 √4).
+describe("the free space in a dent", () => {
+  it("is the part of a dent that its wires leave open", () => {
+    // By hand: 25.4 mm ÷ 11 × 60 % = 1.385454… mm.
     const space = spaceInDent({ reed: dentsPerInch(11), open: percentOf(60) });
-    const found = knotsThroughReed({ space, ...thread("0.453571428571"), knot });
+    expect(space.in(millimetres)).toBeCloseTo(15.24 / 11, 12);
+  });
+
+  it("lets overhand knots of both ends in 8/2 cotton through eleven dents to the inch with no more than easing", () => {
+    // Common practice, no source. Diameter of 8/2 cotton: 25.4 ÷ (28 √4).
+    const thread = millimetres("0.453571428571");
+    const found = knotsThroughReed({
+      space: spaceInDent({ reed: dentsPerInch(11), open: percentOf(60) }),
+      oldDiameter: thread,
+      newDiameter: thread,
+      endsInDent: 1,
+      knot: "overhand of both ends",
+    });
     expect(found.clearance).toBeCloseTo(3.0545, 3);
     expect([found.from, found.to].map((q) => q.toFixed(1))).toEqual(["2.1", "4.0"]);
     expect(found.grades).toEqual(["passes", "passes with easing"]);
