@@ -1,5 +1,5 @@
 // One ESM file for each entry of a package: its main module, and whatever else its package.json names under dist/.
-import { existsSync, readFileSync, writeFileSync } from "node:fs";
+import { existsSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { resolve } from "node:path";
 import { transform } from "esbuild";
 import { defineConfig, type Options } from "tsup";
@@ -20,6 +20,26 @@ const sources = built.map((name): [string, string] => {
   if (source === undefined) throw new Error(`package.json promises dist/${name}.js but there is no src/${name}.ts`);
   return [name, source];
 });
+
+// Forms and figures are values made as a module loads, and a bundler keeps or drops such a module whole. So each room of a
+// plan is a module of its own, of which the main one only passes names on: who reads a job takes no figures, who plans takes
+// no views.
+const ROOM = "room-";
+const rooms = [
+  "job/checked-job",
+  "job/index",
+  "data/plan-warp",
+  "data/plan-json",
+  "data/plan-schema",
+  "data/check-figure",
+  "views/differences",
+  "views/text",
+  "views/html",
+  "progress/index",
+  "reconcile/reconcile",
+]
+  .map((path): [string, string] => [`${ROOM}${path.replace("/", "-")}`, `src/${path}.ts`])
+  .filter(([, source]) => manifest.bin !== undefined && existsSync(source));
 
 // A second entry that imports src/index.ts runs the very code users import, not a copy of it.
 const mainModuleOnce: NonNullable<Options["esbuildPlugins"]>[number] = {
@@ -49,15 +69,27 @@ async function withoutBlanks(): Promise<void> {
   }
 }
 
+/** Only what the rooms share is loaded, by the names it passes on: to load it for nothing else makes bundlers complain. */
+function withoutDoors(): void {
+  for (const file of rooms.map(([name]) => `dist/${name}.js`)) rmSync(file);
+  for (const file of readdirSync("dist").filter((name) => name.endsWith(".js"))) {
+    const text = readFileSync(`dist/${file}`, "utf8");
+    writeFileSync(`dist/${file}`, text.replaceAll(/^import "\.\/chunk-[A-Z0-9]+\.js";\n/gmu, ""));
+  }
+}
+
 const config: Options = {
-  entry: { ...Object.fromEntries(sources), ...decimal },
+  entry: { ...Object.fromEntries(sources), ...Object.fromEntries(rooms), ...decimal },
   format: ["esm"],
   target: "es2022",
   platform: "neutral",
   // A command loads what it needs when it needs it; elsewhere one file is one entry.
   splitting: manifest.bin !== undefined,
   sourcemap: false,
-  onSuccess: withoutBlanks,
+  onSuccess: async () => {
+    await withoutBlanks();
+    if (rooms.length > 0) withoutDoors();
+  },
   // Short names, but the blanks stay: without them the marks of what has no side effect go too, and with them every bundle
   // would hold the whole handbook.
   esbuildOptions(options) {

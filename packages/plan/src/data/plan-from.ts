@@ -2,7 +2,7 @@ import { QuantityError } from "@thrum/maths";
 import type { Path } from "../core/source.js";
 import { frozen } from "../job/frozen.js";
 import { printable } from "../text/printable.js";
-import { checkedJob } from "../job/read-job.js";
+import { checkedJob } from "../job/checked-job.js";
 import { LISTED, isFigure } from "./listed.js";
 import type { Listed } from "./listed.js";
 import { madeAgain } from "./made-again.js";

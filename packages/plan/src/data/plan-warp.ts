@@ -1,5 +1,5 @@
 import { QuantityError } from "@thrum/maths";
-import { checkedJob } from "../job/read-job.js";
+import { checkedJob } from "../job/checked-job.js";
 import type { Job } from "../job/job.js";
 import { planOf } from "./plan-data.js";
 import type { PlanData } from "./plan-data.js";

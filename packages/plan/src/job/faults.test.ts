@@ -2,7 +2,8 @@ import { inches } from "@thrum/maths";
 import { describe, expect, it } from "vitest";
 import { faultsText, faultText } from "./fault.js";
 import type { Fault } from "./fault.js";
-import { checkedJob, readJob } from "./read-job.js";
+import { checkedJob } from "./checked-job.js";
+import { readJob } from "./read-job.js";
 
 function faultsOf(text: string): readonly Fault[] {
   const reading = readJob(text);

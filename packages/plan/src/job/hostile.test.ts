@@ -1,7 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { faultText } from "./fault.js";
-import type { JobReading } from "./read-job.js";
-import { checkedJob, readJob } from "./read-job.js";
+import type { JobReading } from "./checked-job.js";
+import { checkedJob } from "./checked-job.js";
+import { readJob } from "./read-job.js";
 import { exactSize } from "./run-size.js";
 import { readStripes } from "./read-stripes.js";
 

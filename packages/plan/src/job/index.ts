@@ -6,8 +6,9 @@ export type { HeddleEye, JobLoom, Room, Sley, Sleyed, SpareHeddles, Threaded } f
 export type { WrittenLoss } from "./loss.js";
 export type * from "./old-warp.js";
 export type { BetweenPieces, JobPiece, OpenNumber } from "./pieces.js";
-export { checkedJob, readJob } from "./read-job.js";
-export type { JobReading } from "./read-job.js";
+export { checkedJob } from "./checked-job.js";
+export type { JobReading } from "./checked-job.js";
+export { readJob } from "./read-job.js";
 export { isMirrored, isRepeated } from "./runs.js";
 export type { Hand, Mirrored, Repeated, Runs } from "./runs.js";
 export type { Stripe } from "./stripes.js";

@@ -33,7 +33,8 @@ import { describe, expect, it } from "vitest";
 import { faultsText } from "./fault.js";
 import { jobText } from "./job-text.js";
 import type { Job } from "./job.js";
-import { checkedJob, readJob } from "./read-job.js";
+import { checkedJob } from "./checked-job.js";
+import { readJob } from "./read-job.js";
 import { scalar } from "./yaml-lines.js";
 
 /** Some of the keys, in any mixture. */

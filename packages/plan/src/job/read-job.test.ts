@@ -2,7 +2,8 @@ import { readdirSync, readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { faultsText } from "./fault.js";
 import { jobText } from "./job-text.js";
-import { checkedJob, readJob } from "./read-job.js";
+import { checkedJob } from "./checked-job.js";
+import { readJob } from "./read-job.js";
 import type { Job } from "./job.js";
 import { newJob } from "./new-job.js";
 
