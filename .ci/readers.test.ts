@@ -6,6 +6,7 @@ import { sequenceFromList, settFromThreadCount } from "@thrum/stripes";
 import { afterAll, describe, expect, it } from "vitest";
 import { answer } from "../packages/sheets/src/functions/index.js";
 import { root } from "./built.mjs";
+import { leastTime } from "./processor-time.js";
 
 const { cottonCount, inches, yards, yarnMass } = maths;
 const legend = { a: "ash", k: "coal" };
@@ -48,12 +49,6 @@ function refusalOf(read: (text: string) => unknown, text: string): string | null
   }
 }
 
-const took = (work: () => unknown): number => {
-  const started = performance.now();
-  work();
-  return performance.now() - started;
-};
-
 const inherited = Reflect.ownKeys(Object.prototype).map(String);
 afterAll(() => {
   expect(Reflect.ownKeys(Object.prototype).map(String)).toEqual(inherited);
@@ -62,11 +57,10 @@ afterAll(() => {
 describe.each(Object.entries(readers))("%s", (name, read) => {
   it.each(["9", " ", "1 ft ", "½", "[", "20 a, ", "K4 ", "-", "1-", "1/", ",", "\n", "{a: ", "- ", "#"])(
     "refuses a megabyte of %j in few words and at once",
-    { retry: 3 },
     (piece) => {
       const text = piece.repeat(Math.ceil(1_000_000 / piece.length));
       let said: string | null = null;
-      expect(took(() => (said = refusalOf(read, text)))).toBeLessThan(100);
+      expect(leastTime(() => (said = refusalOf(read, text)), 3)).toBeLessThan(100);
       expect(said).toMatch(/\w/u);
       expect(String(said).length).toBeLessThan(2500);
     },
@@ -83,26 +77,23 @@ describe.each(Object.entries(readers))("%s", (name, read) => {
 });
 
 describe("the time a long text takes", () => {
-  /** The least of some tries, which is the least disturbed. */
-  const least = (work: () => unknown): number => Math.min(...Array.from({ length: 7 }, () => took(work)));
-
   it.each<readonly [string, (size: number) => unknown]>([
     ["a list", (size) => refusalOf(readers["sequenceFromList"] ?? String, "1 a, 1 k, ".repeat(size / 10))],
     ["brackets that never close", (size) => refusalOf(readers["sequenceFromList"] ?? String, "[".repeat(size))],
     ["a thread count", (size) => refusalOf(readers["settFromThreadCount"] ?? String, "K2 A2 ".repeat(size / 6))],
-  ])("grows no faster than the text: %s of 1,000 and of 10,000 characters", { retry: 3 }, (_name, read) => {
+  ])("grows no faster than the text: %s of 1,000 and of 10,000 characters", (_name, read) => {
     for (const size of [900, 9000]) read(size);
-    expect(least(() => read(9000))).toBeLessThan(12 * least(() => read(900)) + 1);
+    expect(leastTime(() => read(9000))).toBeLessThan(12 * leastTime(() => read(900)) + 1);
   });
 
   it.each<readonly [string, (stripes: number) => string]>([
     ["stripes", (many) => job.replace("stripes:\n", `stripes:\n${"  - 1 madder\n".repeat(many)}`)],
     ["unknown keys", (many) => `${job}${Array.from({ length: many }, (_, at) => `key${String(at)}: 1\n`).join("")}`],
     ["a long note", (many) => job.replace("note:", `note: ${"striped napkins for the hall ".repeat(many)}#`)],
-  ])("grows no faster than the text: a job with ten times the %s", { retry: 3 }, (_name, textOf) => {
+  ])("grows no faster than the text: a job with ten times the %s", (_name, textOf) => {
     const [few, many] = [textOf(250), textOf(2500)];
     readJob(many);
-    expect(least(() => readJob(many))).toBeLessThan(12 * least(() => readJob(few)) + 5);
+    expect(leastTime(() => readJob(many))).toBeLessThan(12 * leastTime(() => readJob(few)) + 5);
   });
 });
 

@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { leastTime } from "#ci/processor-time.js";
 import { equal } from "../../engine/quantity/index.js";
 import { QuantityError } from "../../engine/refusal.js";
 import {
@@ -129,11 +130,10 @@ describe("a length as people write it", () => {
     );
   });
 
-  it("refuses a megabyte at once", { retry: 4 }, () => {
+  it("refuses a megabyte at once", () => {
     for (const text of ["9".repeat(1_000_000), "1 ft ".repeat(200_000), "½".repeat(1_000_000), " ".repeat(1_000_000)]) {
-      const started = performance.now();
       expect(lengthReading(text, trade).ok).toBe(false);
-      expect(performance.now() - started).toBeLessThan(50);
+      expect(leastTime(() => lengthReading(text, trade))).toBeLessThan(50);
     }
   });
 
