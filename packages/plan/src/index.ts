@@ -42,6 +42,8 @@ export { working } from "./data/working.js";
 export { waitsFor } from "./data/waits-for.js";
 export { planText } from "./views/text.js";
 export { planHtml } from "./views/html.js";
+export { planPages } from "./views/plan-pages.js";
+export type { Block, Inline, Line, Section } from "./views/block.js";
 export { reconcile } from "./reconcile/reconcile.js";
 export type { Reconciliation } from "./reconcile/reconcile.js";
 export type { CheckedSum } from "./reconcile/checked-sums.js";

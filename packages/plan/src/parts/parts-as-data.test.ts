@@ -11,7 +11,6 @@ import { laid } from "./laid.js";
 import { STRIPES } from "./laid-stripes.js";
 import { layingOf } from "./laying.js";
 import { leaseOfOldWarp } from "./lease-of-old-warp.js";
-import { miscountSeen } from "./miscount.js";
 import { neighboursOf } from "./neighbours.js";
 import { partnersToMake } from "./partners.js";
 import { roomAtSides } from "./room-at-sides.js";
@@ -33,7 +32,6 @@ function parts(list: Runs<Stripe>, threads: number) {
   const groups = groupsOnLoom(groupsOf(runs, 24), table, special, { shafts, dents });
   const rows = joiningRows(groups, "one colour at a time", "hang a thrum");
   const made = chainsOf(runs, groups, "by group", 120);
-  const tying = { rows, oneColourAtATime: true, leftOver: [], counted: [] };
   return {
     ...{ stripes, table, shafts, dents, special, groups, rows, made },
     wound: made.chains.map((chain) => woundChain(chain, groups, 2)),
@@ -45,7 +43,6 @@ function parts(list: Runs<Stripe>, threads: number) {
     blends: blendsOutlook(runs),
     picture: pictureOrder(runs, 1),
     neighbours: neighboursOf(runs, { plum: "#5a2a4a", oat: "#d8ccb0" }),
-    miscount: miscountSeen(tying, { group: groups[0]?.group ?? 1, old: 1, new: 0 }),
   };
 }
 

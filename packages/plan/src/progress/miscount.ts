@@ -1,10 +1,13 @@
 import type { OddCount, Progress } from "./progress.js";
+import { miscountSaid } from "./miscount-said.js";
 import { isTicked } from "./ticks.js";
 
 /** A group as the rule needs it: how many ends, and the number of its stripe. */
 export interface GroupInStripe {
   readonly ends: number;
   readonly stripe: number;
+  /** Threads of the old warp counted with it, where they are not as many as its ends. */
+  readonly oldThreads?: number;
 }
 
 export interface Suspect {
@@ -24,6 +27,10 @@ export interface Miscount {
   readonly odd: readonly (Suspect & { readonly old: number; readonly new: number })[];
   /** Where it may lie, from the edge back to the last that agreed; groups whose both counts were right are left out. */
   readonly among: readonly Suspect[];
+  /** What it means, and what to look for. */
+  readonly says: string;
+  /** What agreed before it, and how much may be untied; empty where tying goes on. */
+  readonly untie: string;
 }
 
 const NEW_LEFT = ["an old end was passed over", "two old ends lie in one knot", "the chain holds one too many"];
@@ -33,9 +40,9 @@ export type TyingOrder = "from end 1" | "from the last end" | "one colour at a t
 
 function placed(groups: readonly GroupInStripe[]): readonly (Suspect & GroupInStripe)[] {
   let last = 0;
-  return groups.map(({ ends, stripe }, at) => {
-    last += ends;
-    return { group: at + 1, ends, stripe, firstEnd: last - ends + 1, lastEnd: last };
+  return groups.map((group, at) => {
+    last += group.ends;
+    return { ...group, group: at + 1, firstEnd: last - group.ends + 1, lastEnd: last };
   });
 }
 
@@ -78,23 +85,25 @@ export function miscounts(
   return disagreed.map((left): Miscount => {
     const seen = { old: left.old ?? 0, new: left.new ?? 0 };
     const since = sinceAgreed(all, stripeOf(left.group), stripes, order);
-    const odd = since.flatMap(({ group, firstEnd, lastEnd, ends }) => {
+    const odd = since.flatMap(({ group, firstEnd, lastEnd, ends, oldThreads = ends }) => {
       const one = odds.get(group);
       return one === undefined
         ? []
-        : [{ group, firstEnd, lastEnd, old: (one.old ?? ends) - ends, new: (one.new ?? ends) - ends }];
+        : [{ group, firstEnd, lastEnd, old: (one.old ?? oldThreads) - oldThreads, new: (one.new ?? ends) - ends }];
     });
     const among = since
       .filter(({ group }) => !wasRight(group))
       .map(({ group, firstEnd, lastEnd }) => ({ group, firstEnd, lastEnd }));
     const lookFor = seen.old > 0 && seen.new > 0 ? "tie on" : seen.new > 0 ? "a bare old end" : "a loose new end";
+    const means = lookFor === "tie on" ? [] : seen.new > 0 ? NEW_LEFT : OLD_LEFT;
     return {
       group: left.group,
       seen,
       lookFor,
-      means: lookFor === "tie on" ? [] : seen.new > 0 ? NEW_LEFT : OLD_LEFT,
+      means,
       odd,
       among,
+      ...miscountSaid({ seen, lookFor, means, odd, since }, order),
     };
   });
 }

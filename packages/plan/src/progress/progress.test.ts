@@ -98,6 +98,8 @@ describe("a miscount at the edge of a stripe", () => {
         means: ["a new end was passed over", "two new ends lie in one knot", "the chain is short"],
         odd: [{ group: 9, firstEnd: 113, lastEnd: 118, old: 0, new: -1 }],
         among: [{ group: 9, firstEnd: 113, lastEnd: 118 }],
+        says: "1 old left, no new: a new end was passed over, or two new ends lie in one knot; else the chain is short. Look for a loose new end in ends 113 to 118. Group 9, ends 113 to 118, was counted with 1 new end too few: begin there.",
+        untie: "All before end 113 agreed. Untie no more than group 9.",
       },
     ]);
   });
@@ -124,6 +126,27 @@ describe("a miscount at the edge of a stripe", () => {
     expect(miscounts(uncounted, inStripes, "from end 1")[1]?.among[0]?.firstEnd).toBe(113);
     expect(miscounts(uncounted, inStripes, "from the last end")[0]?.among.at(-1)?.lastEnd).toBe(250);
     expect(miscounts(uncounted, inStripes, "one colour at a time")[1]?.among[0]?.firstEnd).toBe(119);
+  });
+
+  it("is said with how much may be untied", () => {
+    const [found] = miscounts({ job: "a", leftOver: [{ group: 15, old: 1 }] }, inStripes, "from end 1");
+    expect(found?.says).toBe(
+      "1 old left, no new: a new end was passed over, or two new ends lie in one knot; else the chain is short. Look for a loose new end in ends 119 to 250.",
+    );
+    expect(found?.untie).toBe("All before end 119 agreed. Untie no more than groups 10 to 15.");
+    const first = miscounts({ job: "a", leftOver: [{ group: 1, new: 2 }] }, inStripes, "from end 1")[0];
+    expect(first?.untie).toBe("No edge was held before it. Untie no more than group 1.");
+  });
+
+  it("holds what was counted on the old warp against the threads that are counted there", () => {
+    // Two places of one group without an old end: 22 threads are right, 21 one too few.
+    const faults = inStripes.map((one, at) => (at === 9 ? { ...one, oldThreads: one.ends - 2 } : one));
+    const progress: Progress = {
+      job: "a",
+      leftOver: [{ group: 15, new: 1 }],
+      counted: { odd: [{ group: 10, old: 21 }] },
+    };
+    expect(miscounts(progress, faults, "from end 1")[0]?.odd).toMatchObject([{ group: 10, old: -1, new: 0 }]);
   });
 
   it("is none where one of each is left: tie on", () => {

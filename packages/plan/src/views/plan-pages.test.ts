@@ -1,0 +1,37 @@
+import { readFileSync } from "node:fs";
+import { expect, test } from "vitest";
+import { planWarp } from "../data/plan-warp.js";
+import { readJob } from "../job/read-job.js";
+import type { Section } from "./block.js";
+import { planPages } from "./plan-pages.js";
+import { planText } from "./text.js";
+
+function pages(file: string): { readonly pages: readonly Section[]; readonly text: string } {
+  const reading = readJob(readFileSync(`examples/jobs/${file}`, "utf8"));
+  if (!reading.ok) throw new Error("the example's job cannot be read");
+  const plan = planWarp(reading.job);
+  return { pages: planPages(structuredClone(plan)), text: planText(plan) };
+}
+
+const saidOn = ({ blocks }: Section): readonly string[] =>
+  blocks.flatMap((block) => (block.is === "says" ? [`${block.as}: ${block.says.join("")}`] : []));
+
+test("what stands before the cut is there in order, with its cautions", () => {
+  const cutting = pages("2-hall-napkins.yaml").pages.find(({ name }) => name === "before-cutting");
+  expect(cutting?.heading).toBe("Before cutting");
+  const said = cutting === undefined ? [] : saidOn(cutting);
+  const cautions = said.filter((one) => one.startsWith("caution")).map((one) => one.slice(0, 30));
+  expect(cautions).toEqual(["caution: Ease the tension a to", "caution: Cut away from yoursel"]);
+  expect(said.findIndex((one) => one.startsWith("step: Cut"))).toBeGreaterThan(
+    said.findIndex((one) => one.startsWith("caution: Cut")),
+  );
+});
+
+test("the pages come in the order in which the plan is printed", () => {
+  for (const file of ["2-hall-napkins.yaml", "7-warp-with-faults.yaml", "1-smallest.yaml"]) {
+    const { pages: given, text } = pages(file);
+    const places = given.map(({ heading }) => text.indexOf(`\n${heading.toUpperCase()}\n`));
+    expect(places).toEqual([...places].sort((one, other) => one - other));
+    expect(places.every((place) => place > 0)).toBe(true);
+  }
+});
