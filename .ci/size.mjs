@@ -6,7 +6,7 @@ import { printTable } from "./table.mjs";
 
 // A calculation: some 700 B of it remember units, frames and factors, which made it three times as quick.
 // A fault in one shape for every package, with what its sentence is made of, is some 800 B of it and 200 to 900 of the stripes.
-// The check: most of it are the operators that make the wrong sums of any formula, with their sentences: DEVELOPERS.md.
+// The check: most of it are the operators that make the wrong sums of any formula, with their sentences: the README beside this file.
 // Stripes: the larger functions read text and refuse it by the character; all of them together are some seventy functions.
 const budgets = {
   calculation: 8800,
