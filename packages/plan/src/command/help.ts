@@ -9,9 +9,11 @@ ask for the plan:
   thrum plan job.yaml --as json                  all its data, for a program
   thrum plan job.yaml --as html --to plan.html   sheets to print and take to the
                                                  loom, in a file of that name
+  thrum plan job.yaml --without workings         the sums at the back left out
   thrum plan job.yaml --to plan.txt --replace    text, over an older plan
   thrum compare job.yaml other.yaml              what if? only the figures that
-                                                 the two plans do not share
+                                                 the two plans do not share;
+                                                 --as html a page of them
   thrum schema                                   the form of a job file, for an
                                                  editor that checks as you type
   thrum help                                     this page

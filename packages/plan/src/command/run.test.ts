@@ -94,7 +94,10 @@ describe("the command", () => {
     [["plan", JOB, "--replace"], "--replace goes with --to FILE"],
     [["plan", JOB, "--to", "-"], "leave it out"],
     [["plan", JOB, "--to", ""], "--to needs the name of a file."],
-    [["check", JOB, "--to", "x"], "--to goes with plan only."],
+    [["check", JOB, "--to", "x"], "--to goes with plan and compare only."],
+    [["compare", JOB, JOB, "--without", "workings"], "--without goes with plan only."],
+    [["plan", JOB, "--without", "working"], 'Nothing called "working" can be left out. Was workings meant?'],
+    [["plan", JOB, "--without", "workings", "--as", "json"], "the data are always whole"],
     [["compare", "-", "-"], "Standard input can be read only once."],
     [["plan", JOB, "--loud"], "--loud"],
     [["plan", "\u001b[2J", "x"], "One job file at a time."],
@@ -180,4 +183,29 @@ describe("text from the job", () => {
       { numRuns: 40 },
     );
   });
+});
+
+describe("two plans compared", () => {
+  const other = (): string => join(folderWith({ "other.yaml": text.replace("number: 9", "number: 7") }), "other.yaml");
+
+  it("are a page or data too, and go into a file", () => {
+    const second = other();
+    expect(ran("compare", JOB, second, "--as", "html").printed).toContain("<h1>Two plans side by side</h1>");
+    const data = JSON.parse(ran("compare", JOB, second, "--as", "json").printed) as readonly {
+      readonly label: string;
+    }[];
+    expect(data.map(({ label }) => label)).toContain("warp to wind");
+    const file = join(folderWith({}), "differences.html");
+    expect(ran("compare", JOB, second, "--as", "html", "--to", file)).toEqual({ code: 0, printed: "", complained: "" });
+    expect(ran("compare", JOB, second, "--to", second, "--replace").code).toBe(4);
+  });
+});
+
+it("leaves the workings out on request, in text and on the page", () => {
+  for (const form of ["text", "html"]) {
+    expect(ran("plan", JOB, "--as", form).printed.toUpperCase()).toContain("WORKINGS AND SOURCES");
+    expect(ran("plan", JOB, "--as", form, "--without", "workings").printed.toUpperCase()).not.toContain(
+      "WORKINGS AND SOURCES",
+    );
+  }
 });

@@ -2,6 +2,8 @@ import {
   canBeWoven,
   faultText,
   jobSchema,
+  planDifferences,
+  planDifferencesHtml,
   planDifferencesText,
   planHtml,
   planJson,
@@ -9,10 +11,10 @@ import {
   planWarp,
   readJob,
 } from "../index.js";
-import type { Job, PlanData } from "../index.js";
+import type { Job, PlanData, PrintOptions } from "../index.js";
 import { shownText } from "../text/clean.js";
 import { askedFor } from "./arguments.js";
-import type { Asked, Form } from "./arguments.js";
+import type { Asked, Form, Output } from "./arguments.js";
 import { HELP } from "./help.js";
 import { FileTrouble } from "./world.js";
 import type { World } from "./world.js";
@@ -23,7 +25,13 @@ const MISREAD = 2;
 const CANNOT_BE_WOVEN = 3;
 const FILE_TROUBLE = 4;
 
-const WRITERS: Readonly<Record<Form, (plan: PlanData) => string>> = { text: planText, json: planJson, html: planHtml };
+type Writer = (plan: PlanData, options: PrintOptions) => string;
+const WRITERS: Readonly<Record<Form, Writer>> = { text: planText, json: planJson, html: planHtml };
+const COMPARED: Readonly<Record<Form, (before: PlanData, after: PlanData) => string>> = {
+  text: planDifferencesText,
+  json: (before, after) => JSON.stringify(planDifferences(before, after), null, 2),
+  html: planDifferencesHtml,
+};
 
 /** The job, or null once its faults have been told. */
 function jobFrom(path: string, world: World): Job | null {
@@ -37,25 +45,32 @@ function jobFrom(path: string, world: World): Job | null {
   return null;
 }
 
-function plan({ job: path, form, file, existing }: Extract<Asked, { verb: "plan" }>, world: World): number {
-  const job = jobFrom(path, world);
-  if (job === null) return FAULTY_JOB;
-  if (file !== null && world.isSameFile(path, file)) {
+/** Prints an answer, or writes it whole into a file that is none of those it was made from. */
+function put(text: string, { file, existing }: Output, from: readonly string[], world: World): void {
+  if (file === null) {
+    world.print(text);
+    return;
+  }
+  if (from.some((path) => world.isSameFile(path, file))) {
     throw new FileTrouble(`${shownText(file)} is the job file itself: give the plan another name.`);
   }
+  world.write(file, text, existing);
+}
+
+function plan({ job: path, print, ...output }: Extract<Asked, { verb: "plan" }>, world: World): number {
+  const job = jobFrom(path, world);
+  if (job === null) return FAULTY_JOB;
   const planned = planWarp(job);
-  const text = `${WRITERS[form](planned)}\n`;
-  if (file === null) world.print(text);
-  else world.write(file, text, existing);
+  put(`${WRITERS[output.form](planned, print)}\n`, output, [path], world);
   if (canBeWoven(planned)) return DONE;
   world.complain("This warp does not fit the old one as it is planned: the plan says why, first of all.\n");
   return CANNOT_BE_WOVEN;
 }
 
-function compare([first, second]: readonly [string, string], world: World): number {
-  const [before, after] = [jobFrom(first, world), jobFrom(second, world)];
+function compare({ jobs, ...output }: Extract<Asked, { verb: "compare" }>, world: World): number {
+  const [before, after] = [jobFrom(jobs[0], world), jobFrom(jobs[1], world)];
   if (before === null || after === null) return FAULTY_JOB;
-  world.print(`${planDifferencesText(planWarp(before), planWarp(after))}\n`);
+  put(`${COMPARED[output.form](planWarp(before), planWarp(after))}\n`, output, jobs, world);
   return DONE;
 }
 
@@ -79,7 +94,7 @@ function done(asked: Asked, world: World): number {
     case "check":
       return check(asked.job, world);
     case "compare":
-      return compare(asked.jobs, world);
+      return compare(asked, world);
     case "plan":
       return plan(asked, world);
   }

@@ -80,9 +80,9 @@ export function perLength(amount: Quantity<string>): string {
   return asText(amount, { step: "0.01" }).replace("/", " per ").replace(/ in$/u, " inch");
 }
 
-/** A percentage to the tenth. */
+/** A percentage to the tenth; of what, and whether lost or added, is said by the sentence. */
 export function percent(amount: Quantity<string>): string {
-  return asText(amount, { step: "0.1" });
+  return asText(amount, { step: "0.1" }).replace(/ (?:lost|added)$/u, "");
 }
 
 function hundredths(rounding: Way): (amount: Money) => string {

@@ -31,7 +31,7 @@ function blockMarkup(block: Block, signs: Signs): Markup {
   }
 }
 
-function sectionMarkup({ name, heading, blocks }: Section, signs: Signs): Markup {
+export function sectionMarkup({ name, heading, blocks }: Section, signs: Signs): Markup {
   return html`<section class="sheet" id="${name}" aria-labelledby="${name}-heading">
     <h2 id="${name}-heading">${heading}</h2>
     ${blocks.map((block) => blockMarkup(block, signs))}
@@ -40,14 +40,8 @@ function sectionMarkup({ name, heading, blocks }: Section, signs: Signs): Markup
 
 const POLICY = "default-src 'none'; style-src 'unsafe-inline'";
 
-/**
- * A plan as one page of HTML that needs nothing else: for A4 or Letter, and for a telephone on the bench.
- *
- * @param plan what `planOf` gives, or a copy of it
- * @param options `without: "workings"` leaves out the sums at the back
- */
-export function planHtml(plan: PlanData, options: PrintOptions = {}): string {
-  const { title, sections, signs } = sectionsOf(planFrom(plan), options);
+/** A whole page: its style within it, and nothing from outside. */
+export function wholePage(title: string, content: readonly Markup[]): string {
   const style = { markup: STYLE };
   const { markup } = html`<!doctype html>
     <html lang="en-GB">
@@ -64,9 +58,23 @@ export function planHtml(plan: PlanData, options: PrintOptions = {}): string {
         <main>
           ${hatchPatterns}
           <h1>${title}</h1>
-          ${sections.map((one) => sectionMarkup(one, signs))}
+          ${content}
         </main>
       </body>
     </html>`;
   return markup;
+}
+
+/**
+ * A plan as one page of HTML that needs nothing else: for A4 or Letter, and for a telephone on the bench.
+ *
+ * @param plan what `planWarp` gives, or a copy of it
+ * @param options `without: "workings"` leaves out the sums at the back
+ */
+export function planHtml(plan: PlanData, options: PrintOptions = {}): string {
+  const { title, sections, signs } = sectionsOf(planFrom(plan), options);
+  return wholePage(
+    title,
+    sections.map((one) => sectionMarkup(one, signs)),
+  );
 }

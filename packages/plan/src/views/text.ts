@@ -97,7 +97,7 @@ function blockText(block: Block, signs: Signs): readonly string[] {
 /**
  * A plan as plain text in 80 columns, in the order of the work at the loom.
  *
- * @param plan what `planOf` gives, or a copy of it
+ * @param plan what `planWarp` gives, or a copy of it
  * @param options `without: "workings"` leaves out the sums at the back
  */
 export function planText(plan: PlanData, options: PrintOptions = {}): string {
