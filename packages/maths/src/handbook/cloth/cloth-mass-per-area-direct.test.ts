@@ -78,6 +78,6 @@ describe("the mass of a cloth for its size", () => {
     expect(() => clothMassPerAreaDirect({ ...thirtyAndTwenty, warpCount: cottonCount(20) as never })).toThrow(
       QuantityError,
     );
-    expect(() => clothMassPerAreaDirect({ ...thirtyAndTwenty, sett: endsPerCentimetre(0) })).toThrow(QuantityError);
+    expect(() => clothMassPerAreaDirect({ ...thirtyAndTwenty, sett: endsPerCentimetre(0) })).toThrow("sett");
   });
 });

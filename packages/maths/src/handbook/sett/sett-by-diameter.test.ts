@@ -1,6 +1,5 @@
 import { describe, expect, it } from "vitest";
 import { cited } from "#ci/cited.js";
-import { QuantityError } from "../../engine/refusal.js";
 import { settPage, textileNotes } from "../../sources/index.js";
 import { diametersPerInch } from "./diameters-per-inch.js";
 import { settByDiameter } from "./sett-by-diameter.js";
@@ -51,8 +50,8 @@ describe("threads laid touching", () => {
 
   it("are refused for a weave without intersections, a yarn of no length and a number that is none", () => {
     const input = { constant: 0.9, yardsPerPound: 3360, ends: 2, intersections: 2 };
-    expect(() => settByDiameter({ ...input, intersections: 0 })).toThrow(QuantityError);
-    expect(() => settByDiameter({ ...input, yardsPerPound: 0 })).toThrow(QuantityError);
-    expect(() => settByDiameter({ ...input, constant: Number.NaN })).toThrow(QuantityError);
+    expect(() => settByDiameter({ ...input, intersections: 0 })).toThrow("intersections");
+    expect(() => settByDiameter({ ...input, yardsPerPound: 0 })).toThrow("yardsPerPound");
+    expect(() => settByDiameter({ ...input, constant: Number.NaN })).toThrow("constant");
   });
 });

@@ -1,6 +1,5 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { QuantityError } from "../../engine/refusal.js";
 import { inches, millimetres } from "../../units/index.js";
 import { knotClearance } from "./knot-clearance.js";
 
@@ -29,7 +28,6 @@ describe("the clearance of a knot", () => {
 
   it.each(["space", "oldDiameter", "newDiameter"])("is refused where %s is nothing", (name) => {
     const right = { space: millimetres(1), oldDiameter: millimetres(1), newDiameter: millimetres(1) };
-    expect(() => knotClearance({ ...right, [name]: millimetres(0) })).toThrow(QuantityError);
     expect(() => knotClearance({ ...right, [name]: millimetres(0) })).toThrow(name);
   });
 });

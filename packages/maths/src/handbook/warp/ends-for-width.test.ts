@@ -2,7 +2,6 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
 import type { Citation } from "#ci/cited.js";
-import { QuantityError } from "../../engine/refusal.js";
 import {
   allFiberArts,
   allFiberArtsPricing,
@@ -228,6 +227,6 @@ describe("the ends for a width", () => {
 
   it("are refused for half an end to the repeat", () => {
     const width = { sett: endsPerInch(30), widthInReed: inches(26) };
-    expect(() => endsForWidth({ ...width, threadingRepeat: 2.5, balanceEnds: 0 })).toThrow(QuantityError);
+    expect(() => endsForWidth({ ...width, threadingRepeat: 2.5, balanceEnds: 0 })).toThrow("threadingRepeat");
   });
 });

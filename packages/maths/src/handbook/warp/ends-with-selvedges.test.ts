@@ -1,7 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { Citation } from "#ci/cited.js";
 import { cited, published } from "#ci/cited.js";
-import { QuantityError } from "../../engine/refusal.js";
 import { franz2021, marissa, sunnano, weaveAway } from "../../sources/index.js";
 import { endsWithSelvedges } from "./ends-with-selvedges.js";
 
@@ -16,7 +15,9 @@ describe("ends to wind", () => {
     cited(title, citation, endsWithSelvedges, [{ bodyEnds, endsEachSelvedge, floatingEnds }]);
   }
   it("are refused for no body and for half an end", () => {
-    expect(() => endsWithSelvedges({ bodyEnds: 0, endsEachSelvedge: 2, floatingEnds: 0 })).toThrow(QuantityError);
-    expect(() => endsWithSelvedges({ bodyEnds: 100, endsEachSelvedge: 0.5, floatingEnds: 0 })).toThrow(QuantityError);
+    expect(() => endsWithSelvedges({ bodyEnds: 0, endsEachSelvedge: 2, floatingEnds: 0 })).toThrow("bodyEnds");
+    expect(() => endsWithSelvedges({ bodyEnds: 100, endsEachSelvedge: 0.5, floatingEnds: 0 })).toThrow(
+      "endsEachSelvedge",
+    );
   });
 });

@@ -1,7 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
-import { QuantityError } from "../../engine/refusal.js";
 import { measuredThreads } from "../../sources/index.js";
 import { grams, ounces, pounds, yards, yardsPerPound } from "../../units/index.js";
 import { yarnMass } from "../yarn/index.js";
@@ -35,7 +34,7 @@ describe("packages to buy", () => {
   });
 
   it("refuses a package that holds nothing, and a length of yarn", () => {
-    expect(() => packagesToBuy({ needed: ounces(17), packageMass: ounces(0) })).toThrow(QuantityError);
-    expect(() => packagesToBuy({ needed: yards(17) as never, packageMass: ounces(8) })).toThrow(QuantityError);
+    expect(() => packagesToBuy({ needed: ounces(17), packageMass: ounces(0) })).toThrow("packageMass");
+    expect(() => packagesToBuy({ needed: yards(17) as never, packageMass: ounces(8) })).toThrow("needed");
   });
 });

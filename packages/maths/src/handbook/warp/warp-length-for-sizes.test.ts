@@ -2,7 +2,6 @@ import { describe, expect, it } from "vitest";
 import type { Citation } from "#ci/cited.js";
 import { cited, published } from "#ci/cited.js";
 import type { Unit } from "../../engine/quantity/index.js";
-import { QuantityError } from "../../engine/refusal.js";
 import { brooks1892, commonPractice, starweaving, weaveAway, wheeler1908 } from "../../sources/index.js";
 import { inches, percentLost, yards } from "../../units/index.js";
 import type { WarpLengthForSizesInput } from "./warp-length-for-sizes.js";
@@ -91,6 +90,6 @@ describe("length of warp for several sizes", () => {
   it("is refused where the lists do not go together", () => {
     const input = { ...nothing, pieces: [1, 2], finishedLength: [inches(20)], hemEachEnd: none, fringeEachEnd: none };
     expect(() => warpLengthForSizes(input)).toThrow(/a list of 2/u);
-    expect(() => warpLengthForSizes({ ...input, pieces: [] })).toThrow(QuantityError);
+    expect(() => warpLengthForSizes({ ...input, pieces: [] })).toThrow("pieces");
   });
 });

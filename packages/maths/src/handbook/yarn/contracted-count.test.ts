@@ -1,6 +1,5 @@
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
-import { QuantityError } from "../../engine/refusal.js";
 import { rugtalk } from "../../sources/index.js";
 import { cottonCount, percentAdded, percentLost, yardsPerPound } from "../../units/index.js";
 import { contractedCount } from "./contracted-count.js";
@@ -28,7 +27,7 @@ describe("a folded yarn that twisting has shortened", () => {
 
   it("is refused where all of it would be taken up, or the base is not said", () => {
     const yarn = { count: cottonCount(8), plies: 2 };
-    expect(() => contractedCount({ ...yarn, contraction: percentLost(100) })).toThrow(QuantityError);
-    expect(() => contractedCount({ ...yarn, contraction: percentAdded(5) as never })).toThrow(QuantityError);
+    expect(() => contractedCount({ ...yarn, contraction: percentLost(100) })).toThrow("contraction");
+    expect(() => contractedCount({ ...yarn, contraction: percentAdded(5) as never })).toThrow("contraction");
   });
 });

@@ -1,7 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
-import { QuantityError } from "../../engine/refusal.js";
 import { textileNotes } from "../../sources/index.js";
 import { denier, tex } from "../../units/index.js";
 import { filamentCount } from "./filament-count.js";
@@ -36,7 +35,7 @@ describe("the count of one filament", () => {
   });
 
   it("is refused for half a filament and for none", () => {
-    expect(() => filamentCount({ count: tex(30), filaments: 0.5 })).toThrow(QuantityError);
-    expect(() => filamentCount({ count: tex(30), filaments: 0 })).toThrow(QuantityError);
+    expect(() => filamentCount({ count: tex(30), filaments: 0.5 })).toThrow("filaments");
+    expect(() => filamentCount({ count: tex(30), filaments: 0 })).toThrow("filaments");
   });
 });

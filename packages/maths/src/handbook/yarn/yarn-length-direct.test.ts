@@ -1,7 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
-import { QuantityError } from "../../engine/refusal.js";
 import { woodhouseKilgour1921 } from "../../sources/index.js";
 import { cottonCount, grams, juteCount, juteSpyndles, pounds, tex, yards } from "../../units/index.js";
 import { yarnLengthDirect } from "./yarn-length-direct.js";
@@ -44,7 +43,7 @@ describe("the length of yarn in a mass, by a direct count", () => {
   });
 
   it("is refused for an indirect count and a count of nothing", () => {
-    expect(() => yarnLengthDirect({ mass: grams(1), count: cottonCount(30) as never })).toThrow(QuantityError);
-    expect(() => yarnLengthDirect({ mass: grams(1), count: tex(0) })).toThrow(QuantityError);
+    expect(() => yarnLengthDirect({ mass: grams(1), count: cottonCount(30) as never })).toThrow("count");
+    expect(() => yarnLengthDirect({ mass: grams(1), count: tex(0) })).toThrow("count");
   });
 });

@@ -3,7 +3,6 @@ import { describe, expect, it } from "vitest";
 import type { Citation } from "#ci/cited.js";
 import { cited, published } from "#ci/cited.js";
 import type { Unit } from "../../engine/quantity/index.js";
-import { QuantityError } from "../../engine/refusal.js";
 import {
   allFiberArtsPricing,
   brooks1892,
@@ -346,7 +345,7 @@ describe("the mass of a length of yarn", () => {
   });
 
   it("refuses a direct count where an indirect one is wanted, and the reverse", () => {
-    expect(() => yarnMass({ length: yards(3), count: tex(3) as never })).toThrow(QuantityError);
-    expect(() => yarnMassDirect({ length: inches(3), count: cottonCount(3) as never })).toThrow(QuantityError);
+    expect(() => yarnMass({ length: yards(3), count: tex(3) as never })).toThrow("count");
+    expect(() => yarnMassDirect({ length: inches(3), count: cottonCount(3) as never })).toThrow("count");
   });
 });
