@@ -1,6 +1,8 @@
-import { QuantityError, grams, inches, yards } from "@thrum/maths";
+import { QuantityError, grams, inches, ounces, yards } from "@thrum/maths";
 import { describe, expect, it } from "vitest";
 import { examplePlan } from "#ci/example-plans.js";
+import { plainSlip } from "#ci/plain-slips.js";
+import { randomFrom } from "#ci/random.js";
 import { checkFigure } from "./check-figure.js";
 
 const plan = examplePlan("2-hall-napkins");
@@ -51,5 +53,38 @@ describe("a number worked out by hand", () => {
     expect(() => checkFigure(plan, ["figures", "loom", "ends"], claim)).toThrow(QuantityError);
     expect(() => checkFigure(plan, ["figures", "warp", "turns"], claim)).toThrow("waits or has no answer");
     expect(() => checkFigure(plan, ["figures", "loom", "table"], claim)).toThrow("the path of a figure");
+  });
+});
+
+describe("the evidence over all figures above", () => {
+  it("still names what was done to the warp", () => {
+    // 175 ÷ 0.92 in, without 10 in of waste; of 254 ends: 3103.1449275 - 254 × 10 ÷ 36 = 3032.5894 yd.
+    const { above } = checkFigure(plan, inAll, { written: "3032.5894", unit: yards });
+    const says = "a sum that leaves out fringes and loom waste gives this";
+    expect(above).toContainEqual({ path: needed, label: "warp needed", says, value: "190.217391304" });
+  });
+
+  it("gives a plain slip of arithmetic a name in fewer than one of thirty-three claims", () => {
+    const random = randomFrom(14);
+    const missing = ["figures", "yarn", "natural", "missing"];
+    const factors = [254, 3360, 18.4, 17.5, 0.92];
+    let [claims, named] = [0, 0];
+    for (const [path, answer, unit, decimals] of [
+      [inAll, 3103.1449275362, yards, 0],
+      [inAll, 3103.1449275362, yards, 1],
+      // 3103.1449275 ÷ 3360 × 16 - 6.
+      [missing, 8.7768806073, ounces, 2],
+      [missing, 8.7768806073, ounces, 3],
+    ] as const) {
+      const right = answer.toFixed(decimals);
+      for (let slip = 0; slip < 30; slip += 1) {
+        const written = plainSlip(answer, factors, right.replace(".", "").length, random).toFixed(decimals);
+        if (written === right) continue;
+        claims += 1;
+        if (checkFigure(plan, path, { written, unit }).above.length > 0) named += 1;
+      }
+    }
+    expect(claims).toBeGreaterThan(100);
+    expect(named / claims).toBeLessThan(0.03);
   });
 });

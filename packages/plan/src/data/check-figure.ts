@@ -86,7 +86,9 @@ export function checkFigure(plan: PlanData, path: Path, claim: Claim<string>): C
   if (verdict.value !== "wrong" || verdict.slips.length > 0 || target === null)
     return { verdict, above: [], says: verdict.says };
   const at = work(PLAN, plan.job);
-  const above = figuresAbove(plan, below).flatMap((one) => slipsOf(plan, at, below, one, target));
+  const figures = figuresAbove(plan, below);
+  const chain = { plan, at, among: figures.length };
+  const above = figures.flatMap((one) => slipsOf(chain, below, one, target));
   const says = above.length === 0 ? verdict.says : above.map((one) => sentence(claim, one));
   return { verdict, above, says };
 }

@@ -25,6 +25,13 @@ export interface Target {
   readonly unit: Unit<string> | null;
 }
 
+/** The plan that is looked through, and how many figures of it. */
+export interface Chain {
+  readonly plan: PlanData;
+  readonly at: Work;
+  readonly among: number;
+}
+
 type Amount = number | Quantity<string>;
 
 function isAmount(value: unknown): value is Amount {
@@ -65,7 +72,7 @@ function wanted(
   return null;
 }
 
-/** Texts of the numbers, to as many digits as the claim tells of them, that stand nearest to what is wanted. */
+/** Texts of the numbers, to as many digits as the spread leaves, that stand nearest to what is wanted. */
 function writtenNear(at: number, spread: number): readonly string[] {
   const decimals = Math.min(12, Math.max(0, Math.floor(-Math.log10(2 * spread))));
   return [...new Set([at - spread, at, at + spread].map((one) => one.toFixed(decimals)))];
@@ -74,8 +81,12 @@ function writtenNear(at: number, spread: number): readonly string[] {
 /**
  * The slips of one figure above that give the number claimed: what the figure would have to be is looked for, judged by
  * its own formula, and each slip found put in its place.
+ *
+ * `check` names one plain slip in fifty, and `among` so many figures are asked: what is likely of one of them is likely to be
+ * found in some of them by chance. So the odds are split over them. Each is judged on fewer digits, as if its cells were
+ * that many times as wide; only what is certain there is taken, and it is then held to all the digits of the claim.
  */
-export function slipsOf(plan: PlanData, at: Work, below: Found, above: Found, target: Target): readonly SlipAbove[] {
+export function slipsOf({ plan, at, among }: Chain, below: Found, above: Found, target: Target): readonly SlipAbove[] {
   const { value } = above.data;
   if (!isAmount(value)) return [];
   const unit = typeof value === "number" ? null : unitOf(value);
@@ -87,11 +98,11 @@ export function slipsOf(plan: PlanData, at: Work, below: Found, above: Found, ta
   const amount = (number: number | string): Amount => (unit === null ? Number(number) : unit(number));
   const found = wanted((number) => withAbove(amount(number)), numberIn(value, unit), target.claimed);
   if (found === null || found[0] <= 0) return [];
-  const texts = writtenNear(found[0], target.half / Math.abs(found[1]));
+  const texts = writtenNear(found[0], (among * target.half) / Math.abs(found[1]));
   const calculation = calculationOf(above);
   const slips = texts.flatMap((written) => {
     const claim: Claim<string> = { written, unit };
-    return check(calculation, inputsOf(plan, above), claim).slips;
+    return check(calculation, inputsOf(plan, above), claim).slips.filter(({ certainty }) => certainty === "certain");
   });
   const { path, data } = above;
   const once = new Map(slips.map((slip) => [slip.says, slip]));
