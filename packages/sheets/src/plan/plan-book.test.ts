@@ -65,8 +65,7 @@ describe("the workbook of a plan", () => {
     expect(formulasOf(odd)).not.toContain("=1+1");
   });
 
-  it("is the same file to the byte each time, of a copy too", () => {
-    const plan = examplePlan("8-blankets");
+  it.each(examplePlans)("%s: is the same file to the byte each time, of a copy too", (_, plan) => {
     const bytes = workbookOf(plan);
     expect(workbookOf(structuredClone(plan))).toEqual(bytes);
     expect(workbookOf(JSON.parse(planJson(plan)) as PlanData)).toEqual(bytes);
