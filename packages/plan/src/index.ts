@@ -1,4 +1,5 @@
 export {
+  changedJobText,
   checkedJob,
   faultsText,
   faultText,
@@ -38,6 +39,8 @@ export { planSchema } from "./data/plan-schema.js";
 export { planDifferencesHtml, planDifferencesText } from "./views/differences.js";
 export { planDifferences } from "./data/plan-differences.js";
 export type { PlanDifference } from "./data/plan-differences.js";
+export { nextJob } from "./data/next-job.js";
+export type { NextJob } from "./data/next-job.js";
 export { working } from "./data/working.js";
 export { waitsFor } from "./data/waits-for.js";
 export { planText } from "./views/text.js";
@@ -52,6 +55,7 @@ export type { FigureName, ProjectFigures } from "./reconcile/figures.js";
 export type { WayOfReckoning } from "./reconcile/relations.js";
 export type { SingleChange } from "./reconcile/single-changes.js";
 export type { PrintedFigure } from "./reconcile/stated-figure.js";
+export type { Told } from "./parts/told.js";
 export type { SlipAbove } from "./data/slips-above.js";
 export { planSums } from "./data/sums.js";
 export type { PlanSum } from "./data/sums.js";

@@ -18,12 +18,14 @@ export interface Output {
 export type Asked =
   | { readonly verb: "help" }
   | { readonly verb: "schema" }
+  | { readonly verb: "new" }
+  | { readonly verb: "next"; readonly job: string }
   | { readonly verb: "check"; readonly job: string }
   | (Output & { readonly verb: "compare"; readonly jobs: readonly [first: string, second: string] })
   | (Output & { readonly verb: "plan"; readonly job: string; readonly print: PrintOptions })
   | { readonly verb: "misread"; readonly says: string };
 
-const VERBS = ["plan", "check", "compare", "schema", "help"];
+const VERBS = ["new", "check", "plan", "compare", "next", "schema", "help"];
 const OPTIONS = {
   as: { type: "string" },
   to: { type: "string" },
@@ -89,7 +91,7 @@ function asked({ values, positionals }: Given): Asked {
     );
     return misread(`--${strange.join(" and --")} goes with ${takers.join(" and ")} only.`);
   }
-  if (verb === "schema") return job === undefined ? { verb } : misread("schema takes no file.");
+  if (verb === "schema" || verb === "new") return job === undefined ? { verb } : misread(`${verb} takes no file.`);
   if (job === undefined) return misread(`Which job file? Write thrum ${verb} job.yaml, or - for standard input.`);
   if (verb === "compare") {
     const [second, ...more] = others;
@@ -99,7 +101,7 @@ function asked({ values, positionals }: Given): Asked {
     return "verb" in output ? output : { verb, jobs: [job, second], ...output };
   }
   if (others.length > 0) return misread("One job file at a time.");
-  return verb === "check" ? { verb, job } : planAsked(job, values);
+  return verb === "check" || verb === "next" ? { verb, job } : planAsked(job, values);
 }
 
 /** Reads the command line; what it cannot read it says in a sentence. */

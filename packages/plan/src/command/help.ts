@@ -4,6 +4,8 @@ export const HELP = `thrum: one warp, from the old thrums to the label
 Write what stands on your loom and what you want to weave into a job file, then
 ask for the plan:
 
+  thrum new > job.yaml                           a job to fill in, with a remark
+                                                 on every line
   thrum check job.yaml                           is anything wrong in the file?
   thrum plan job.yaml                            the plan, as text to read here
   thrum plan job.yaml --as json                  all its data, for a program
@@ -14,6 +16,8 @@ ask for the plan:
   thrum compare job.yaml other.yaml              what if? only the figures that
                                                  the two plans do not share;
                                                  --as html a page of them
+  thrum next job.yaml > next.yaml                the job after it, from what you
+                                                 wrote under found
   thrum schema                                   the form of a job file, for an
                                                  editor that checks as you type
   thrum help                                     this page

@@ -50,6 +50,24 @@ describe("the command", () => {
     for (const line of HELP.split("\n")) expect(line.length, line).toBeLessThanOrEqual(80);
   });
 
+  it("begins a job to fill in, and writes the one after it into her own lines", () => {
+    const begun = ran("new");
+    expect(begun).toMatchObject({ code: 0, complained: "" });
+    // Every line of a value says what it is.
+    const lines = begun.printed.split("\n").filter((line) => line.includes(": ") && !line.trimStart().startsWith("#"));
+    const bare = lines.filter((line) => !line.includes(" # ")).map((line) => line.trim().split(":")[0]);
+    expect(bare).toEqual(["of", "natural", "madder", "indigo", "yarn"].filter((key) => bare.includes(key)));
+    const folder = folderWith({
+      "job.yaml": `${begun.printed}found: { takeUp: 21 in to 2 in, waste: { behind: 17 in } }\n`,
+    });
+    const after = ran("next", join(folder, "job.yaml"));
+    expect(after.code).toBe(0);
+    expect(after.complained).toMatch(/^Take-up would be 90\.5 %/u);
+    expect(after.printed).toContain("  wasteBehind: 17 in # was 18 in; the knots decide which of the two is spared\n");
+    expect(ran("check", join(folderWith({ "next.yaml": after.printed }), "next.yaml")).code).toBe(0);
+    expect(ran("next", join(folderWith({ "bad.yaml": "reed: 10" }), "bad.yaml")).code).toBe(1);
+  });
+
   it("prints the plan as text, or all its data as JSON", () => {
     const plain = ran("plan", JOB);
     expect(plain).toMatchObject({ code: 0, complained: "" });

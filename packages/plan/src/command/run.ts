@@ -1,7 +1,10 @@
 import {
   canBeWoven,
+  changedJobText,
   faultText,
   jobSchema,
+  newJob,
+  nextJob,
   planDifferences,
   planDifferencesHtml,
   planDifferencesText,
@@ -34,8 +37,8 @@ const COMPARED: Readonly<Record<Form, (before: PlanData, after: PlanData) => str
 };
 
 /** The job, or null once its faults have been told. */
-function jobFrom(path: string, world: World): Job | null {
-  const reading = readJob(world.read(path));
+function jobFrom(path: string, world: World, text = world.read(path)): Job | null {
+  const reading = readJob(text);
   if (reading.ok) {
     if (reading.told.length > 0) world.complain(`${reading.told.map(faultText).join("\n")}\n`);
     return reading.job;
@@ -74,6 +77,17 @@ function compare({ jobs, ...output }: Extract<Asked, { verb: "compare" }>, world
   return DONE;
 }
 
+/** Her own file, changed value by value. */
+function next(path: string, world: World): number {
+  const text = world.read(path);
+  const job = jobFrom(path, world, text);
+  if (job === null) return FAULTY_JOB;
+  const { job: made, remarks, asked } = nextJob(planWarp(job));
+  if (asked.length > 0) world.complain(`${asked.map(({ says }) => says).join("\n")}\n`);
+  world.print(changedJobText(text, made, remarks));
+  return DONE;
+}
+
 function check(path: string, world: World): number {
   if (jobFrom(path, world) === null) return FAULTY_JOB;
   world.print(`${shownText(path)}: no faults\n`);
@@ -88,6 +102,11 @@ function done(asked: Asked, world: World): number {
     case "schema":
       world.print(`${JSON.stringify(jobSchema(), null, 2)}\n`);
       return DONE;
+    case "new":
+      world.print(newJob());
+      return DONE;
+    case "next":
+      return next(asked.job, world);
     case "misread":
       world.complain(`${asked.says}\nthrum help shows what can be asked.\n`);
       return MISREAD;

@@ -31,8 +31,10 @@ import fc from "fast-check";
 import { FAILSAFE_SCHEMA, load } from "js-yaml";
 import { describe, expect, it } from "vitest";
 import { faultsText } from "./fault.js";
+import { changedJobText } from "./changed-job-text.js";
 import { jobText } from "./job-text.js";
 import type { Job } from "./job.js";
+import { newJob } from "./new-job.js";
 import { checkedJob } from "./checked-job.js";
 import { readJob } from "./read-job.js";
 import { scalar } from "./yaml-lines.js";
@@ -281,6 +283,23 @@ describe("a job as text", () => {
         const text = jobText(checked.job);
         expect(read(text)).toEqual(checked.job);
         expect(jobText(read(text))).toBe(text);
+      }),
+    );
+  });
+
+  it("changed value by value it is read as the job it was changed to, whatever stood there", () => {
+    const checked = (one: Job): Job => {
+      const reading = checkedJob(one);
+      if (!reading.ok) throw new Error(faultsText(reading.faults));
+      return reading.job;
+    };
+    fc.assert(
+      fc.property(job, fc.option(job), (one, other) => {
+        const [there, wanted] = [other === null ? newJob() : jobText(checked(other)), checked(one)];
+        expect(read(changedJobText(there, wanted))).toEqual(wanted);
+        // One key of another job in the midst of this one.
+        const mixed = checkedJob({ ...read(there), ...wanted });
+        if (mixed.ok) expect(read(changedJobText(there, mixed.job))).toEqual(mixed.job);
       }),
     );
   });

@@ -36,7 +36,11 @@ function longerLater(measures: readonly Measure[], about: string): readonly Told
 }
 
 /** Measures of one piece in the order in which they are taken: none grows. */
-export function againstMeasures({ length = {}, width = {} }: Pick<JobFound, "length" | "width">): readonly Told[] {
+export function againstMeasures({ takeUp, length = {}, width = {} }: JobFound): readonly Told[] {
+  const ofThread: readonly Measure[] = [
+    ["before", takeUp?.before],
+    ["once woven", takeUp?.after],
+  ];
   const lengths: readonly Measure[] = [
     ["on the loom", length.onLoom],
     ["off the loom", length.offLoom],
@@ -48,7 +52,7 @@ export function againstMeasures({ length = {}, width = {} }: Pick<JobFound, "len
     ["off the loom", width.offLoom],
     ["finished", width.finished],
   ];
-  return [...longerLater(lengths, "length"), ...longerLater(widths, "width")];
+  return [...longerLater(ofThread, "take-up"), ...longerLater(lengths, "length"), ...longerLater(widths, "width")];
 }
 
 /** Measured in the reed, against the dents: a tape from end to end may miss one dent, no more. */

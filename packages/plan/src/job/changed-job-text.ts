@@ -1,0 +1,103 @@
+import { QuantityError } from "@thrum/maths";
+import { CST, Parser } from "yaml";
+import type { FaultPath } from "./fault.js";
+import type { Branch, Tree } from "./form.js";
+import { jobForm } from "./job.js";
+import type { Job } from "./job.js";
+import { jobText } from "./job-text.js";
+import { readJob } from "./read-job.js";
+import { sameData } from "./same-data.js";
+import { membersOf, nameOf, putIn, replaceValue, takeOut } from "./source-members.js";
+import type { Member, Written } from "./source-members.js";
+import { remarkAt } from "./source-remark.js";
+
+/** A remark to stand behind a value of a job file. */
+export interface Remark {
+  /** As it is written: names of keys, numbers of members counted from 0. */
+  readonly path: FaultPath;
+  readonly says: string;
+}
+
+function changeGroup(written: Written, was: readonly Branch[], now: readonly Branch[]): void {
+  const [before, after] = [new Map(was), new Map(now)];
+  for (const [at, [name, tree]] of now.entries()) {
+    const names = membersOf(written).map(nameOf);
+    const member = membersOf(written)[names.indexOf(name)];
+    const behind = Math.max(-1, ...now.slice(0, at).map(([key]) => names.indexOf(key)));
+    if (member === undefined) putIn(tree, name, behind + 1, written);
+    else change(member, before.get(name), tree, written);
+  }
+  // Last, so that there is always one to stand behind.
+  for (const member of membersOf(written))
+    if (before.has(nameOf(member)) && !after.has(nameOf(member))) takeOut(member, written);
+}
+
+/** Members alike at the head and the foot of two lists. */
+function alike(was: readonly Tree[], now: readonly Tree[]): readonly [head: number, foot: number] {
+  const most = Math.min(was.length, now.length);
+  let [head, foot] = [0, 0];
+  while (head < most && sameData(was[head], now[head])) head += 1;
+  while (foot < most - head && sameData(was.at(-1 - foot), now.at(-1 - foot))) foot += 1;
+  return [head, foot];
+}
+
+function changeList(written: Written, was: readonly Tree[], now: readonly Tree[]): void {
+  const members = membersOf(written);
+  const [head, foot] = alike(was, now);
+  const [toChange, other] = [members.slice(head, members.length - foot), now.slice(head, now.length - foot)];
+  for (const member of toChange.slice(other.length)) takeOut(member, written);
+  for (const [at, tree] of other.entries()) {
+    const member = toChange[at];
+    if (member === undefined) putIn(tree, null, head + at, written);
+    else change(member, was[head + at], tree, written);
+  }
+}
+
+/** What stands there, changed only where it says something else. */
+function change(member: Member, was: Tree | undefined, now: Tree, within: Written): void {
+  if (sameData(was, now)) return;
+  const { value } = member;
+  if (CST.isCollection(value) && typeof was === "object" && typeof now === "object") {
+    if ("group" in was && "group" in now && now.group.length > 0) {
+      changeGroup(value, was.group, now.group);
+      return;
+    }
+    if ("list" in was && "list" in now && membersOf(value).length === was.list.length) {
+      changeList(value, was.list, now.list);
+      return;
+    }
+  }
+  replaceValue(member, now, within);
+}
+
+/**
+ * The text of a job file with what the job says, changed value by value: what stays stands as it was written, with its
+ * spaces and remarks; a value that is taken away takes its remark with it.
+ *
+ * @param text a job file without faults
+ * @param job the same job, changed
+ * @param remarks to be put behind values; one that stands there follows the new one
+ * @returns the changed text; what is read from it is the job
+ * @throws QuantityError with every fault of a text that is no job file
+ */
+export function changedJobText(text: string, job: Job, remarks: readonly Remark[] = []): string {
+  const reading = readJob(text);
+  if (!reading.ok) {
+    const [first, ...others] = reading.faults;
+    if (first === undefined) throw new RangeError("a text refused without a fault");
+    throw new QuantityError(first, ...others);
+  }
+  const branches = (one: Job): readonly Branch[] => {
+    const tree = jobForm.write(one);
+    return typeof tree === "object" && "group" in tree ? tree.group : [];
+  };
+  const tokens = [...new Parser().parse(text.endsWith("\n") ? text : `${text}\n`)];
+  const document = tokens.find((token) => token.type === "document");
+  const [was, now] = [branches(reading.job), branches(job)];
+  const { value } = document ?? {};
+  if (!CST.isCollection(value)) return `${tokens.map((token) => CST.stringify(token)).join("")}${jobText(job)}`;
+  if (now.length === 0) return jobText(job);
+  changeGroup(value, was, now);
+  for (const { path, says } of remarks) remarkAt(value, path, says);
+  return tokens.map((token) => CST.stringify(token)).join("");
+}
