@@ -26,7 +26,9 @@ export async function figures() {
   const job = jobOf(text);
   const [fifth, whole] = [3900, 19_500].map((ends) => jobOf(longText(text, ends)));
   const [parsing, plan] = timesTheFirst([() => parse(text).groups, () => planWarp(job).thrumPlan], { calls: 20 });
-  const [short, grown] = timesTheFirst([() => planWarp(fifth).thrumPlan, () => planWarp(whole).thrumPlan], { calls: 2 });
+  const [short, grown] = timesTheFirst([() => planWarp(fifth).thrumPlan, () => planWarp(whole).thrumPlan], {
+    calls: 2,
+  });
   const milliseconds = (time) => time / 1e6;
   return [
     // Two hundred figures and parts with their origins, and before them the job checked by its forms, a fifth of the time.

@@ -1,5 +1,8 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
+import { examplePlans } from "#ci/example-plans.js";
+import type { PlanData } from "../data/plan-data.js";
+import { planJson } from "../data/plan-json.js";
 import { planWarp } from "../data/plan-warp.js";
 import { faultsText } from "../job/fault.js";
 import type { Job } from "../job/job.js";
@@ -41,6 +44,12 @@ describe("a page of a plan", () => {
     for (const heading of headings) expect(lines).toContain(heading);
     expect(page).not.toContain("Workings");
     expect(planHtml(plan)).toContain("Workings and sources");
+  });
+
+  it.each(examplePlans)("%s: is the same page of a copy", (_, plan) => {
+    const page = planHtml(plan);
+    expect(planHtml(structuredClone(plan))).toBe(page);
+    expect(planHtml(JSON.parse(planJson(plan)) as PlanData)).toBe(page);
   });
 
   it("draws no tape of a piece of 100 km, and answers", () => {
