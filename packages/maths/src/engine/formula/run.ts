@@ -11,6 +11,7 @@ import type { Frame } from "./frame.js";
 import { outside } from "./outside.js";
 import { fieldsOf, readInputs } from "./read.js";
 import type { Read } from "./read.js";
+import type { Tree } from "./tree.js";
 
 /** One formula worked through once: the answer and its working are both read from this. */
 export interface Run {
@@ -85,6 +86,12 @@ function refuse({ name, result }: Declared, expected: string, received: string):
   });
 }
 
+/** Whether a difference is taken anywhere: without one nothing leaves a residue beside nothing. */
+function subtracts(tree: Tree): boolean {
+  if (tree.op === "name" || tree.op === "number") return false;
+  return "of" in tree ? subtracts(tree.of) : tree.op === "−" || subtracts(tree.left) || subtracts(tree.right);
+}
+
 /** A residue of division at a bound of the result is on the bound. */
 function settled(declared: Declared, value: Decimal, nearness: string): Decimal {
   const { atLeast, above, below, atMost } = declared.result.range;
@@ -92,7 +99,8 @@ function settled(declared: Declared, value: Decimal, nearness: string): Decimal 
     // One or more is not near zero, the bound of nearly every result.
     if (bound === null || (bound === 0 && value.e >= 0)) continue;
     const whole = onStep(value, nearness);
-    if (whole?.eq(bound) === true) return whole;
+    if (whole?.eq(bound) !== true) continue;
+    if (bound !== 0 || declared.lines.some(({ tree }) => subtracts(tree))) return whole;
   }
   return kept(value);
 }

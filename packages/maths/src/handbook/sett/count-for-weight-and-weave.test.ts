@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
 import { taylor1909 } from "../../sources/index.js";
-import { cottonCount, endsPerInch, pounds } from "../../units/index.js";
+import { cottonCount, drams, endsPerInch, milligrams, pounds } from "../../units/index.js";
 import { countForWeightAndWeave } from "./count-for-weight-and-weave.js";
 import { settForCountAndWeave } from "./sett-for-count-and-weave.js";
 
@@ -28,6 +28,13 @@ describe("another weight", () => {
     ],
     cottonCount,
   );
+  it("is given however coarse the yarn comes out, for nothing is taken away on the way", () => {
+    // In fractions: times = 1/16 ÷ 896 ÷ (98.6875 × 453592.37/256 × 369/370), newCount = 1/16 × times².
+    const coarsest = { ends: 369, intersections: 1, newEnds: 1, newIntersections: 895 };
+    const masses = { mass: milligrams("0.0625"), newMass: drams("98.6875") };
+    const found = countForWeightAndWeave({ count: cottonCount("0.0625"), ...masses, ...coarsest }).in(cottonCount);
+    expect(found / 9.999974748046852e-21).toBeCloseTo(1, 12);
+  });
   it("comes out as wanted when count and sett are changed together", () => {
     const weights = fc.integer({ min: 1, max: 60 });
     fc.assert(
