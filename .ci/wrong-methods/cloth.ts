@@ -137,7 +137,7 @@ export const cloth: readonly Sum[] = [
     ],
   ),
   sum(
-    "peirceCoverFactor",
+    "coverFactorByPeirce",
     null,
     { threadsPerInch: [null, [48, 36, 60]], cottonCount: [null, [20, 14, 30]] },
     (p) => p.threadsPerInch / Math.sqrt(p.cottonCount),

@@ -194,7 +194,7 @@ export const warp: readonly Sum[] = [
     ],
   ),
   sum(
-    "widthInReed",
+    "widthInReedFromFinished",
     "inches",
     { finishedWidth: ["inches", [18, 22, 27.5, 34]], reedToFinished: high },
     (p) => p.finishedWidth / (1 - p.reedToFinished),

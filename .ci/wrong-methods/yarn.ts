@@ -93,7 +93,7 @@ export const yarn: readonly Sum[] = [
     ],
   ),
   sum(
-    "foldedDirectCount",
+    "foldedCountDirect",
     "tex",
     {
       counts: [

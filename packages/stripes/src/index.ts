@@ -61,7 +61,7 @@ export {
   countDisagreements,
 } from "./comparing/count-disagreements.js";
 export { type EditedInput, edited } from "./comparing/edited.js";
-export { type TwoSequences, equal } from "./comparing/equal.js";
+export { type TwoSequences, sameStripes } from "./comparing/same-stripes.js";
 export { type Difference, firstDifference } from "./comparing/first-difference.js";
 export { type LikenessInput, type Likeness, likeness } from "./comparing/likeness.js";
 export { type ShortestEditInput, type EditStep, type Edit, shortestEdit } from "./comparing/shortest-edit.js";

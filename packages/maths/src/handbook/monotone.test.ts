@@ -13,7 +13,7 @@ const rows: readonly (readonly [calculation: string, more: readonly string[], le
   ["reedWidth", ["ends"], ["sett"]],
   ["finishedWidth", ["widthInReed"], ["reedToFinished"]],
   ["finishedWidthFromEnds", ["ends"], ["sett"]],
-  ["widthInReed", ["finishedWidth", "reedToFinished"], []],
+  ["widthInReedFromFinished", ["finishedWidth", "reedToFinished"], []],
   ["settInReed", ["reed", "endsPerDent"], []],
   ["dentsForEnds", ["ends"], ["endsPerDent"]],
   ["dentsInReed", ["reed", "reedLength"], []],

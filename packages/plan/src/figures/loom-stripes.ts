@@ -1,4 +1,9 @@
-import { endsForWidth, oldPlaces as oldPlacesOf, placesToTie, widthInReed as widthInReedFor } from "@thrum/maths";
+import {
+  endsForWidth,
+  oldPlaces as oldPlacesOf,
+  placesToTie,
+  widthInReedFromFinished as widthInReedFor,
+} from "@thrum/maths";
 import type { Length } from "@thrum/maths";
 import type { Figure, Part } from "../core/source.js";
 import { always, orNone } from "../core/wiring.js";

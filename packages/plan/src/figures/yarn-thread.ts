@@ -1,4 +1,4 @@
-import { countOfLabel, resultantCount, resultantDirectCount } from "@thrum/maths";
+import { countOfLabel, resultantCount, resultantCountDirect } from "@thrum/maths";
 import type { DirectCount, IndirectCount } from "@thrum/maths";
 import type { Figure, Part } from "../core/source.js";
 import { always, field, orNone, own } from "../core/wiring.js";
@@ -40,6 +40,6 @@ export const indirect: Figure<IndirectCount, "yarn"> = choice("count of the thre
 /** Of the finished thread, mass to the length. */
 export const direct: Figure<DirectCount, "yarn"> = choice("count of the thread", countWritten, {
   label: field(single, "direct"),
-  folded: figure("count of the thread", resultantDirectCount, { count: field(single, "direct"), plies: folded }),
+  folded: figure("count of the thread", resultantCountDirect, { count: field(single, "direct"), plies: folded }),
   thread: field(single, "direct"),
 });

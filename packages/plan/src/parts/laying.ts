@@ -32,7 +32,7 @@ export function layingOf(chains: readonly WarpChain[], { endOneOn, knots, faces 
     lastEnd: (parts[0]?.firstEnd ?? 1) + ends - 1,
     sequence: sequence(parts.map((part) => ({ colour: part.stripe, ends: part.ends }))),
   }));
-  return layingList({ chains: wound, endOneOn, tiedAt: knots, weaverFaces: faces }).map((laid) => ({
+  return layingList({ chains: wound, endOneOn, knotsTied: knots, weaverFaces: faces }).map((laid) => ({
     place: laid.place,
     chain: laid.number,
     firstEndOn: laid.firstEndOn,

@@ -5,7 +5,7 @@ import {
   diameterByPeirce,
   millimetres,
   resultantCount,
-  resultantDirectCount,
+  resultantCountDirect,
 } from "@thrum/maths";
 import type { DirectCount, IndirectCount, Length } from "@thrum/maths";
 import { waits } from "../core/waits.js";
@@ -19,7 +19,7 @@ export function finishedCount({ label, number }: YarnCount): DirectCount | Indir
   if (times.length === 0) return count;
   const plies = times.reduce((so, one) => so * one, 1);
   return count.dimension === "mass per length"
-    ? resultantDirectCount({ count, plies })
+    ? resultantCountDirect({ count, plies })
     : resultantCount({ count, plies });
 }
 

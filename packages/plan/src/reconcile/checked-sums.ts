@@ -32,7 +32,7 @@ function roundsTo(over: number, { lastPlace }: StatedFigure, rounding: Rounding)
   const room = ROOM * lastPlace;
   const isNearest = Math.abs(over) <= lastPlace / 2 + room;
   if (isNearest || rounding === "nearest") return isNearest;
-  const beyond = rounding === "down" ? over : -over;
+  const beyond = rounding === "roundDown" ? over : -over;
   return beyond >= 0 && beyond < lastPlace - room;
 }
 

@@ -56,7 +56,7 @@ describe("a page that rounds down", () => {
       { figure: "warpYarn", printed: "7", unit: yards },
     ]);
     expect(verdict).toBe("one way of rounding");
-    expect(ways).toEqual([{ convention: null, rounding: "down" }]);
+    expect(ways).toEqual([{ convention: null, rounding: "roundDown" }]);
   });
 });
 

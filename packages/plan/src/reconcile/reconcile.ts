@@ -41,7 +41,7 @@ const CONVENTIONS: readonly SumConvention[] = [
   "weft taken equal to warp",
 ];
 
-const ROUNDINGS: readonly Rounding[] = ["down", "up"];
+const ROUNDINGS: readonly Rounding[] = ["roundDown", "roundUp"];
 
 function refuseTwice(figures: readonly PrintedFigure[]): void {
   if (new Set(figures.map(({ figure }) => figure)).size === figures.length) return;

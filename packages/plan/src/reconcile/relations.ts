@@ -9,7 +9,7 @@ import {
   times,
   warpLengthByAdding,
   weftLength,
-  widthInReed,
+  widthInReedFromFinished,
   widthInReedByAdding,
   wovenLength,
   yarnCost,
@@ -27,7 +27,7 @@ export type SumConvention =
   | "waste with every piece"
   | "weft taken equal to warp";
 
-export type Rounding = "nearest" | "down" | "up";
+export type Rounding = "nearest" | "roundDown" | "roundUp";
 
 /** How a page is taken to reckon. */
 export interface WayOfReckoning {
@@ -55,9 +55,9 @@ function relation<A extends FigureName, F extends FigureName, M extends FigureNa
 /** Ends are whole: how the page rounds decides which. */
 function endsInWidth(
   { sett, widthInReed: width }: Pick<ProjectFigures, "sett" | "widthInReed">,
-  round: Rounding,
+  rounding: Rounding,
 ): number {
-  return solveFor(reedWidth, "ends", "width", { round })({ sett, width });
+  return solveFor(reedWidth, "ends", "width", { rounding })({ sett, width });
 }
 
 /** The sums of a project in their order, each later one free to use what an earlier one gave. */
@@ -70,7 +70,7 @@ export function relations({ convention, rounding }: WayOfReckoning): readonly Re
     relation("widthInReed", ["finishedWidth", "widthLoss"], [], ({ finishedWidth, widthLoss }) =>
       adds
         ? widthInReedByAdding({ finishedWidth, allowance: percentAdded(widthLoss) })
-        : widthInReed({ finishedWidth, reedToFinished: percentLost(widthLoss) }),
+        : widthInReedFromFinished({ finishedWidth, reedToFinished: percentLost(widthLoss) }),
     ),
     relation("ends", ["sett", "widthInReed"], ["edgeEnds"], ({ edgeEnds = 0, ...given }) => {
       return endsInWidth(given, rounding) + edges * edgeEnds;

@@ -14,7 +14,7 @@ import { rotate } from "../sequence/rotate.js";
 import { sequence, type Sequence } from "../sequence/sequence.js";
 import { countDisagreements } from "./count-disagreements.js";
 import { edited } from "./edited.js";
-import { equal } from "./equal.js";
+import { sameStripes } from "./same-stripes.js";
 import { firstDifference } from "./first-difference.js";
 import { likeness } from "./likeness.js";
 import { shortestEdit } from "./shortest-edit.js";
@@ -31,7 +31,7 @@ law(
   [warps, warps, warps],
   (a, b, c) => {
     const d = changed(a, b);
-    expect(d === 0).toBe(equal({ first: a, second: b }));
+    expect(d === 0).toBe(sameStripes({ first: a, second: b }));
     expect(changed(b, a)).toBe(d);
     expect(changed(a, c)).toBeLessThanOrEqual(d + changed(b, c));
     expect(d).toBeGreaterThanOrEqual(Math.abs(a.ends - b.ends));
@@ -222,7 +222,7 @@ test("printed totals that disagree with the stripes are told, both figures side 
 const warp = written("ash12 coal4 ash8");
 const other = written("ash10 coal4");
 test.each<[string, () => unknown, string]>([
-  ["comparing with a copy", () => equal({ first: warp, second: structuredClone(warp) }), "wrong-kind"],
+  ["comparing with a copy", () => sameStripes({ first: warp, second: structuredClone(warp) }), "wrong-kind"],
   ["a liberty that is none", () => likeness({ first: warp, second: other, upTo: ["length" as never] }), "unknown-word"],
   ["liberties in a word", () => likeness({ first: warp, second: other, upTo: "scale" as never }), "wrong-kind"],
   ["likeness to no ends", () => likeness({ first: warp, second: noEnds, upTo: [] }), "empty"],

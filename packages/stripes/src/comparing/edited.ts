@@ -20,7 +20,7 @@ export interface EditedInput<C> {
  * const warp = sequence([{ colour: "ash", ends: 24 }, { colour: "madder", ends: 72 }, { colour: "ash", ends: 24 }]);
  * const planned = multiply({ sequence: warp, by: 2 });
  * const edit = shortestEdit({ from: warp, to: planned });
- * equal({ first: edited({ sequence: warp, edit }), second: planned }) // true
+ * sameStripes({ first: edited({ sequence: warp, edit }), second: planned }) // true
  */
 export function edited<C>(input: EditedInput<C>): Sequence<C> {
   check("edited", input, {

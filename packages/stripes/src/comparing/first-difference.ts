@@ -2,7 +2,7 @@ import { check } from "../refusal/check.js";
 import { aSequence } from "../refusal/kinds.js";
 import { item } from "../sequence/item.js";
 import { sameColour } from "../sequence/same-colour.js";
-import type { TwoSequences } from "./equal.js";
+import type { TwoSequences } from "./same-stripes.js";
 
 export interface Difference<C> {
   /** Number of the first end that differs. */

@@ -9,7 +9,7 @@ export interface LayingListInput<C> {
   /** Side of the loom where end 1 lies, seen from the front. */
   readonly endOneOn: "left" | "right";
   /** Where the knots are tied decides which way the weaver faces, or lets the weaver choose. */
-  readonly tiedAt: "in front of the reed" | "behind the reed" | "behind the heddles";
+  readonly knotsTied: "in front of the reed" | "behind the reed" | "behind the heddles";
   readonly weaverFaces: "back of the loom" | "front of the loom";
 }
 
@@ -27,14 +27,14 @@ export interface LaidChain<C> extends Chain<C> {
  * @example
  * const warp = sequence([{ colour: "ash", ends: 24 }, { colour: "madder", ends: 72 }, { colour: "ash", ends: 24 }]);
  * const cut = chains({ sequence: warp, most: 60, cutAt: 2 });
- * const seat = { tiedAt: "in front of the reed", weaverFaces: "back of the loom" };
+ * const seat = { knotsTied: "in front of the reed", weaverFaces: "back of the loom" };
  * layingList({ chains: cut, endOneOn: "right", ...seat }).map(({ number }) => number) // [2, 1]
  */
 export function layingList<C>(input: LayingListInput<C>): readonly LaidChain<C>[] {
   check("layingList", input, {
     chains: listOf(1, fields({ number: whole(1), firstEnd: whole(1), lastEnd: whole(1), sequence: someEnds })),
     endOneOn: oneOf("left", "right"),
-    tiedAt: oneOf("in front of the reed", "behind the reed", "behind the heddles"),
+    knotsTied: oneOf("in front of the reed", "behind the reed", "behind the heddles"),
     weaverFaces: oneOf("back of the loom", "front of the loom"),
   });
   const facing = {
@@ -42,7 +42,7 @@ export function layingList<C>(input: LayingListInput<C>): readonly LaidChain<C>[
     "behind the reed": null,
     "behind the heddles": "front of the loom",
   };
-  const needed = facing[input.tiedAt];
+  const needed = facing[input.knotsTied];
   if (needed !== null) check("layingList", { weaverFaces: input.weaverFaces }, { weaverFaces: oneOf(needed) });
   // Seen from behind, left and right change places.
   const firstEndOn = (input.endOneOn === "left") === (input.weaverFaces === "back of the loom") ? "left" : "right";

@@ -201,7 +201,7 @@ test("the chains as laid: from the front end 1 is on its own side, from behind o
     layingList({
       chains: wound,
       endOneOn,
-      tiedAt: behind ? "behind the heddles" : "in front of the reed",
+      knotsTied: behind ? "behind the heddles" : "in front of the reed",
       weaverFaces: behind ? "front of the loom" : "back of the loom",
     }).map(
       ({ place, number, sequence: { runs }, firstEndOn }) =>
@@ -216,14 +216,14 @@ test("the chains as laid: from the front end 1 is on its own side, from behind o
 });
 test("behind the reed the weaver may face either way", () => {
   for (const weaverFaces of ["back of the loom", "front of the loom"] as const) {
-    expect(layingList({ chains: wound, endOneOn: "left", tiedAt: "behind the reed", weaverFaces })).toHaveLength(2);
+    expect(layingList({ chains: wound, endOneOn: "left", knotsTied: "behind the reed", weaverFaces })).toHaveLength(2);
   }
 });
 
 const laying = {
   chains: wound,
   endOneOn: "left",
-  tiedAt: "in front of the reed",
+  knotsTied: "in front of the reed",
   weaverFaces: "back of the loom",
 } as const;
 test.each<[string, () => unknown, string]>([
@@ -250,7 +250,7 @@ test.each<[string, () => unknown, string]>([
   ],
   [
     "tying behind the heddles while facing away from them",
-    () => layingList({ ...laying, tiedAt: "behind the heddles" }),
+    () => layingList({ ...laying, knotsTied: "behind the heddles" }),
     "unknown-word",
   ],
   ["laying no chains", () => layingList({ ...laying, chains: [] }), "empty"],

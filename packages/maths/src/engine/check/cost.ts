@@ -9,7 +9,7 @@ import type { Scene } from "./reason.js";
  * up with that input in a straight line in every formula that names one.
  */
 export function costOf({ run, hand, values, inputs }: Scene, exact: number, claimed: number): string | null {
-  const name = run.declared.costIn ?? "";
+  const name = run.declared.toldIn ?? "";
   const read = inputs.get(name);
   const own = values.get(name);
   if (read?.what !== "quantity" || typeof own !== "number" || own === 0) return null;

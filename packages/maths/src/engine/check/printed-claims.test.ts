@@ -9,7 +9,7 @@ import {
   settByDiameter,
   warpLengthByAdding,
   warpMass,
-  widthInReed,
+  widthInReedFromFinished,
   yarnForEnds,
 } from "../../handbook/index.js";
 import {
@@ -68,8 +68,15 @@ const named: readonly Printed[] = [
 // What is true of the number whatever was done: cut off, rounded, or within a rounding of a line.
 const told: readonly Printed[] = [
   ["All Fiber Arts, warp for two", warpLengthByAdding, two, "3.5", yards, /cut off, not rounded/u],
-  ["Osterkamp, 3 in that lose 5 %", widthInReed, twentieth(3), "3.15", inches, /cut off, not rounded/u],
-  ["Osterkamp, 5 in that lose 5 %", widthInReed, twentieth(5), "5.25", inches, /right but for the last figure/u],
+  ["Osterkamp, 3 in that lose 5 %", widthInReedFromFinished, twentieth(3), "3.15", inches, /cut off, not rounded/u],
+  [
+    "Osterkamp, 5 in that lose 5 %",
+    widthInReedFromFinished,
+    twentieth(5),
+    "5.25",
+    inches,
+    /right but for the last figure/u,
+  ],
   ["Foulkes, 572 ends at 24", reedWidth, { ends: 572, sett: endsPerInch(24) }, "23.5", inches, /down to the half/u],
 ];
 

@@ -11,7 +11,7 @@ import {
   warpLength,
   warpLengthByAdding,
   weftLength,
-  widthInReed,
+  widthInReedFromFinished,
   yarnCost,
   yarnForEnds,
 } from "../../handbook/index.js";
@@ -236,7 +236,7 @@ const practice: readonly (readonly [string, unknown, unknown, string, Unit<strin
   ["leaves the hems out", warpLength, napkins, "6.469", yards, /leaves out hem each end/u], // 168 ÷ 0.828 + 30
   [
     "takes the finished width for that in the reed",
-    widthInReed,
+    widthInReedFromFinished,
     { finishedWidth: inches(18), reedToFinished: percentLost(14) },
     "18.0",
     inches,

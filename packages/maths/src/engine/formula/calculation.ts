@@ -41,11 +41,11 @@ export function calculation<I, R>(declare: () => Declaration<NoInfer<I>, NoInfer
   let declared: Declared | null = null;
   const read = (): Declared => {
     if (declared !== null) return declared;
-    const { resultIn = null, costIn = null, forUse = null, slips = [], atLeast = {}, ...declaration } = declare();
+    const { resultIn = null, toldIn = null, forUse = null, slips = [], atLeast = {}, ...declaration } = declare();
     declared = frozen({
       ...declaration,
       resultIn,
-      costIn,
+      toldIn,
       forUse,
       slips,
       atLeast,

@@ -29,7 +29,7 @@ export interface Declaration<I, R> {
   readonly resultIn?: (keyof I & string) | readonly Unit<string>[];
   readonly source: Source;
   /** The input in which a wrong answer is told: "finished length about 1/4 in short". */
-  readonly costIn?: keyof I & string;
+  readonly toldIn?: keyof I & string;
   /** Which way a hand rounds the answer to what is cut, wound, bought or asked for; left out where it rounds to the nearest. */
   readonly forUse?: "up" | "down";
   readonly slips?: readonly Slip[];
@@ -45,7 +45,7 @@ export interface Declared {
   readonly result: Input<unknown>;
   readonly resultIn: string | readonly Unit<string>[] | null;
   readonly source: Source;
-  readonly costIn: string | null;
+  readonly toldIn: string | null;
   readonly forUse: "up" | "down" | null;
   readonly slips: readonly Slip[];
 }

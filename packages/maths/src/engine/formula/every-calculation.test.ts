@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { calculations, plainRow, unitOf, validInput } from "#ci/inputs.js";
-import { averageDirectCount } from "../../handbook/index.js";
+import { averageCountDirect } from "../../handbook/index.js";
 import { kilograms, tex } from "../../units/index.js";
 import { check } from "../check/index.js";
 import { forColumns } from "../columns/index.js";
@@ -140,7 +140,7 @@ describe.each(calculations)("%s", (_name, calculation) => {
 describe("two lists", () => {
   it("of unlike length are refused, not cut to the shorter", () => {
     const lots = { masses: [kilograms(1), kilograms(2)], counts: [tex(30)] };
-    expect(refusalOf(() => averageDirectCount(lots)).message).toContain("a list of 2, one for each of masses");
+    expect(refusalOf(() => averageCountDirect(lots)).message).toContain("a list of 2, one for each of masses");
   });
 });
 

@@ -34,7 +34,7 @@ describe("what a thing is", () => {
     const [width] = found.filter(({ declaration }) => declaration.name === "reedWidth");
     expect(String(width?.({ ends: 420, sett: endsPerInch(20) }))).toBe("21 in");
     expect(() => width?.({ ends: "420" })).toThrow("whole number");
-    expect(isCalculation(solveFor(reedWidth, "ends", "width", { round: "down" }))).toBe(true);
+    expect(isCalculation(solveFor(reedWidth, "ends", "width", { rounding: "roundDown" }))).toBe(true);
     for (const other of [yards, convertCount, explain, 3, null]) expect(isCalculation(other)).toBe(false);
   });
 

@@ -4,7 +4,7 @@ import { inches, percentAdded, percentLost, yards } from "../../units/index.js";
 import type { Length } from "../../units/index.js";
 import { solveFor } from "./index.js";
 
-const piecesFromWarp = solveFor(warpLength, "pieces", "warp", { round: "down" });
+const piecesFromWarp = solveFor(warpLength, "pieces", "warp", { rounding: "roundDown" });
 const others = {
   finishedLength: inches(21),
   hemEachEnd: inches(1),

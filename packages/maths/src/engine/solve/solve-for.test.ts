@@ -43,7 +43,7 @@ const woven = {
 const napkins = { ...woven, loomWaste: inches(30) };
 
 describe("a formula turned round", () => {
-  const piecesFromWarp = solveFor(warpLength, "pieces", "warp", { round: "down" });
+  const piecesFromWarp = solveFor(warpLength, "pieces", "warp", { rounding: "roundDown" });
 
   it("gives the pieces a warp is long enough for, rounded down by a line of its own", () => {
     // 7 yd = 252 in; less 30 is 222; × 0.92 × 0.9 ÷ 23 = 7.99…
@@ -104,7 +104,7 @@ describe("a formula turned round", () => {
   });
 
   it("gathers an input that stands there twice", () => {
-    const ends = solveFor(settByIntersections, "ends", "sett", { round: "nearest" });
+    const ends = solveFor(settByIntersections, "ends", "sett", { rounding: "nearest" });
     expect(ends({ diameters: 135, sett: 81, intersections: 2 })).toBe(3);
     const count = solveFor(settByDiameter, "yardsPerPound", "endsPerInch");
     expect(count({ constant: 0.9, endsPerInch: 26.08447814314099, ends: 2, intersections: 2 })).toBeCloseTo(3360, 9);
@@ -118,8 +118,12 @@ describe("a formula turned round", () => {
     ["for what is no calculation", () => solveFor(convertCount as never, "count" as never, "x"), "a calculation"],
     ["for an answer of another name", () => solveFor(warpLength, "takeUp", "length"), '"warp"'],
     ["for pieces without a rounding", () => solveFor(warpLength, "pieces", "warp"), "how to round"],
-    ["for a length with one", () => solveFor(warpLength, "loomWaste", "warp", { round: "up" }), "no rounding"],
-    ["for a rounding that is none", () => solveFor(warpLength, "pieces", "warp", { round: "off" as never }), '"up"'],
+    ["for a length with one", () => solveFor(warpLength, "loomWaste", "warp", { rounding: "roundUp" }), "no rounding"],
+    [
+      "for a rounding that is none",
+      () => solveFor(warpLength, "pieces", "warp", { rounding: "off" as never }),
+      '"roundUp"',
+    ],
     [
       "for a unit of another kind",
       () => solveFor(warpLength, "takeUp", "warp", { in: percentAdded as never }),
@@ -153,7 +157,7 @@ describe("every input of every calculation", () => {
       const unit =
         input.what === "quantity" ? allUnits.find(({ dimension }) => dimension === input.dimension) : undefined;
       const turned = {
-        ...(input.what === "whole" ? { round: "nearest" as const } : {}),
+        ...(input.what === "whole" ? { rounding: "nearest" as const } : {}),
         ...(unit === undefined ? {} : { in: unit }),
       };
       const solve = (): Calculation<Record<string, unknown>, unknown> =>

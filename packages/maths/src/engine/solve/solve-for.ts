@@ -1,5 +1,6 @@
 import { calculation, countsInUnit, declarationOf, formulaStyle, treeText, withNames } from "../formula/index.js";
 import type { Calculation, Declared, Input, Line, Tree } from "../formula/index.js";
+import type { Rounding } from "../numbers.js";
 import { described, powersOf } from "../quantity/index.js";
 import type { Quantity, Unit } from "../quantity/index.js";
 import { QuantityError } from "../refusal.js";
@@ -9,7 +10,7 @@ import { rearrangement } from "./rearrangement.js";
 /** How the answer of a formula turned round is given. */
 export interface Turned<Q> {
   /** Where a whole number of things is asked for. */
-  readonly round?: "up" | "down" | "nearest";
+  readonly rounding?: Rounding;
   /** The unit of an answer that is no length or mass, where no input has one of its kind. */
   readonly in?: Q extends Quantity<infer D> ? Unit<D> : never;
 }
@@ -19,7 +20,7 @@ export type TurnedInput<I, K extends keyof I, A extends string, R> = {
   readonly [F in Exclude<keyof I, K> | A]: F extends keyof I ? I[F] : R;
 };
 
-const ROUNDINGS = { up: "roundUp", down: "roundDown", nearest: "nearest" } as const;
+const ROUNDINGS: readonly string[] = ["roundUp", "roundDown", "nearest"] satisfies Rounding[];
 
 function refuse(
   [code, field]: readonly [code: RefusalCode, field: string],
@@ -93,7 +94,7 @@ function unitFor(
  * @param answer the name of the formula's last line, under which its answer goes in
  * @param turned how a whole number is rounded, and the unit of an answer whose kind no input has
  * @throws QuantityError "no-answer" with the reason under a rounding, for a list or a unit
- * @example solveFor(warpLength, "pieces", "warp", { round: "down" }).declaration.name // "piecesFromWarp"
+ * @example solveFor(warpLength, "pieces", "warp", { rounding: "roundDown" }).declaration.name // "piecesFromWarp"
  */
 export function solveFor<I, R, K extends keyof I & string, A extends string>(
   formula: Calculation<I, R>,
@@ -105,22 +106,21 @@ export function solveFor<I, R, K extends keyof I & string, A extends string>(
   const lines = linesOf(declared, wanted, answer);
   // What is no input has been refused with the lines.
   const input = declared.inputs[wanted] ?? declared.result;
-  const { round, in: unit } = Object(turned) as Turned<I[K]>;
-  if (round !== undefined && !Object.hasOwn(ROUNDINGS, round)) {
-    const words = Object.keys(ROUNDINGS);
+  const { rounding, in: unit } = Object(turned) as Turned<I[K]>;
+  if (rounding !== undefined && !ROUNDINGS.includes(rounding)) {
     return refuse(
-      ["unknown-word", "round"],
-      '"up", "down" or "nearest"',
-      described(round),
+      ["unknown-word", "rounding"],
+      '"roundUp", "roundDown" or "nearest"',
+      described(rounding),
       "Say which way to round.",
-      words,
+      ROUNDINGS,
     );
   }
-  if ((input.what === "whole") !== (round !== undefined)) {
-    const [expected, received] = round === undefined ? ["how to round", "nothing"] : ["no rounding", round];
-    const remedy = 'A number of things is rounded: solveFor(…, { round: "down" }); nothing else is.';
-    const code = round === undefined ? "missing" : "unknown-field";
-    return refuse([code, "round"], `${expected} for ${input.noun}`, received, remedy);
+  if ((input.what === "whole") !== (rounding !== undefined)) {
+    const [expected, received] = rounding === undefined ? ["how to round", "nothing"] : ["no rounding", rounding];
+    const remedy = 'A number of things is rounded: solveFor(…, { rounding: "roundDown" }); nothing else is.';
+    const code = rounding === undefined ? "missing" : "unknown-field";
+    return refuse([code, "rounding"], `${expected} for ${input.noun}`, received, remedy);
   }
   const inputs = Object.fromEntries(
     Object.entries(declared.inputs).map(([field, one]) =>
@@ -129,8 +129,11 @@ export function solveFor<I, R, K extends keyof I & string, A extends string>(
   );
   const resultIn = unitFor(input, inputs, unit);
   const style = formulaStyle((name) => name);
-  const texts = lines.map(({ name, tree }) => [name === wanted && round ? "unrounded" : name, treeText(tree, style)]);
-  if (round) texts.push([wanted, `${ROUNDINGS[round]}(unrounded)`]);
+  const texts = lines.map(({ name, tree }) => [
+    name === wanted && rounding ? "unrounded" : name,
+    treeText(tree, style),
+  ]);
+  if (rounding) texts.push([wanted, `${rounding}(unrounded)`]);
   return calculation<TurnedInput<I, K, A, R>, I[K]>(() => ({
     name: `${wanted}From${answer.charAt(0).toUpperCase()}${answer.slice(1)}`,
     inputs: inputs as never,

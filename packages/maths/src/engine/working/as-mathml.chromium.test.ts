@@ -1,7 +1,7 @@
 import { chromium } from "playwright-core";
 import { expect, it } from "vitest";
 import { describeWith } from "#ci/program.js";
-import { settByDiameter, widthInReed } from "../../handbook/index.js";
+import { settByDiameter, widthInReedFromFinished } from "../../handbook/index.js";
 import { inches, percentLost } from "../../units/index.js";
 import { asMathML, explain } from "./index.js";
 
@@ -38,7 +38,9 @@ describeWith("Chromium", (path) => {
         const { nodes } = (await session.send("Accessibility.getFullAXTree")) as { nodes: readonly Node[] };
         return outline(nodes)(nodes[0]?.nodeId ?? "");
       };
-      const width = asMathML(explain(widthInReed, { finishedWidth: inches(18), reedToFinished: percentLost(10) }));
+      const width = asMathML(
+        explain(widthInReedFromFinished, { finishedWidth: inches(18), reedToFinished: percentLost(10) }),
+      );
       const told = await read(width);
       expect(told).toContain("width in reed = MathMLFraction[finished width 1 − reed to finished]");
       expect(told).toContain("= MathMLFraction[18 in 1 − 10 %]");

@@ -1,9 +1,9 @@
-export { peirceCoverFactor } from "./peirce-cover-factor.js";
-export type { PeirceCoverFactorInput } from "./peirce-cover-factor.js";
+export { coverFactorByPeirce } from "./cover-factor-by-peirce.js";
+export type { CoverFactorByPeirceInput } from "./cover-factor-by-peirce.js";
 export { texCoverFactor } from "./tex-cover-factor.js";
 export type { TexCoverFactorInput } from "./tex-cover-factor.js";
-export { peirceFromTexCover } from "./peirce-from-tex-cover.js";
-export type { PeirceFromTexCoverInput } from "./peirce-from-tex-cover.js";
+export { coverFactorFromTexCover } from "./cover-factor-from-tex-cover.js";
+export type { CoverFactorFromTexCoverInput } from "./cover-factor-from-tex-cover.js";
 export { clothCoverFactor } from "./cloth-cover-factor.js";
 export type { ClothCoverFactorInput } from "./cloth-cover-factor.js";
 export { coverByPeirce } from "./cover-by-peirce.js";

@@ -8,7 +8,7 @@ import type { Weave } from "../weave/drawn.js";
 import type { WeaveQuantities } from "../weave/weave-quantities.js";
 import { diameterConstant } from "../yarn/diameter-constant.js";
 import type { DiameterConstantOf } from "../yarn/diameter-constant.js";
-import { peirceDiametersPerInch } from "../yarn/peirce-diameters-per-inch.js";
+import { diametersPerInchByPeirce } from "../yarn/diameters-per-inch-by-peirce.js";
 import { diametersPerInch } from "./diameters-per-inch.js";
 import { floatFactor } from "./float-factor.js";
 import { settByBrierley } from "./sett-by-brierley.js";
@@ -102,10 +102,10 @@ function byPeirce(averageFloat: number, { count, material }: Yarn): SettByRule |
   const rule = "jam of Peirce";
   if (material !== "cotton" || averageFloat !== 1) return { rule, why: "it is worked out for cotton in plain weave" };
   const yarn = { cottonCount: inUnit(count, cottonCount).in(cottonCount) };
-  const weave = { diameters: peirceDiametersPerInch(yarn), ends: 2, intersections: 2 };
+  const weave = { diameters: diametersPerInchByPeirce(yarn), ends: 2, intersections: 2 };
   return made(settByCurvature(weave), {
     ...{ rule, holdsFor: "round cotton threads in square plain cloth", source: balasubramanianCloth, status: "read" },
-    steps: [stepOf(peirceDiametersPerInch, yarn), stepOf(settByCurvature, weave)],
+    steps: [stepOf(diametersPerInchByPeirce, yarn), stepOf(settByCurvature, weave)],
   });
 }
 

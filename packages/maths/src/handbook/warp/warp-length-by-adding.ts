@@ -53,5 +53,5 @@ export const warpLengthByAdding: Calculation<WarpLengthByAddingInput, Length> = 
   result: positive(Length, "to wind"),
   forUse: "up",
   source: horsensVaevekreds,
-  costIn: "finishedLength",
+  toldIn: "finishedLength",
 }));

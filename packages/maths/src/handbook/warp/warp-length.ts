@@ -55,7 +55,7 @@ export const warpLength: Calculation<WarpLengthInput, Length> = /* @__PURE__ */ 
   result: positive(Length, "to wind"),
   forUse: "up",
   source: cnch2016,
-  costIn: "finishedLength",
+  toldIn: "finishedLength",
   slips: [
     {
       says: "counts the loom waste once for every piece",

@@ -39,5 +39,5 @@ export const weftLength: Calculation<WeftLengthInput, Length> = /* @__PURE__ */ 
   result: atLeastZero(Length, "of weft laid straight"),
   forUse: "up",
   source: brooks1892,
-  costIn: "wovenLength",
+  toldIn: "wovenLength",
 }));

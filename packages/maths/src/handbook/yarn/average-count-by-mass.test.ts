@@ -5,7 +5,7 @@ import { QuantityError } from "../../engine/refusal.js";
 import { gateTextile } from "../../sources/index.js";
 import { cottonCount, grams, kilograms, metricCount, pounds, tex } from "../../units/index.js";
 import { averageCountByMass } from "./average-count-by-mass.js";
-import { averageDirectCount } from "./average-direct-count.js";
+import { averageCountDirect } from "./average-count-direct.js";
 import { convertCount } from "./convert-count.js";
 
 describe("the average count of lots of their own mass", () => {
@@ -29,7 +29,7 @@ describe("the average count of lots of their own mass", () => {
         const masses = lots.map(([mass]) => grams(mass));
         const counts = lots.map(([, number]) => metricCount(number));
         const inTex = counts.map((count) => convertCount(count, tex).count);
-        const average = averageDirectCount({ masses, counts: inTex });
+        const average = averageCountDirect({ masses, counts: inTex });
         const found = averageCountByMass({ masses, counts }).in(metricCount);
         expect(found).toBeCloseTo(convertCount(average, metricCount).count.in(metricCount), 9);
       }),

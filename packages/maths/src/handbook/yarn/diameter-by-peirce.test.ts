@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import { byHand, cited } from "#ci/cited.js";
 import { commonPractice } from "../../sources/index.js";
 import { cottonCount, metricCount } from "../../units/index.js";
-import { peirceDiametersPerInch } from "./peirce-diameters-per-inch.js";
+import { diametersPerInchByPeirce } from "./diameters-per-inch-by-peirce.js";
 import { diameterByPeirce } from "./diameter-by-peirce.js";
 
 describe("the diameter of a thread by Peirce", () => {
@@ -14,7 +14,7 @@ describe("the diameter of a thread by Peirce", () => {
     fc.assert(
       fc.property(fc.integer({ min: 1, max: 900 }), (quarters) => {
         const cottonCount = quarters / 4;
-        const across = diameterByPeirce({ cottonCount }) * peirceDiametersPerInch({ cottonCount });
+        const across = diameterByPeirce({ cottonCount }) * diametersPerInchByPeirce({ cottonCount });
         expect(across).toBeCloseTo(25.4, 9);
       }),
     );

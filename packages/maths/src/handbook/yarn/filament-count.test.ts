@@ -4,7 +4,7 @@ import { cited, published } from "#ci/cited.js";
 import { textileNotes } from "../../sources/index.js";
 import { denier, tex } from "../../units/index.js";
 import { filamentCount } from "./filament-count.js";
-import { resultantDirectCount } from "./resultant-direct-count.js";
+import { resultantCountDirect } from "./resultant-count-direct.js";
 
 describe("the count of one filament", () => {
   cited(
@@ -25,7 +25,7 @@ describe("the count of one filament", () => {
     fc.assert(
       fc.property(fc.integer({ min: 1, max: 900 }), fc.integer({ min: 1, max: 300 }), (number, filaments) => {
         const count = filamentCount({ count: denier(number), filaments });
-        expect(resultantDirectCount({ count, plies: filaments }).in(denier)).toBeCloseTo(number, 9);
+        expect(resultantCountDirect({ count, plies: filaments }).in(denier)).toBeCloseTo(number, 9);
       }),
     );
   });

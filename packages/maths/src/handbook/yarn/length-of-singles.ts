@@ -8,26 +8,26 @@ export interface LengthOfSinglesInput {
   /** Of the folded thread. */
   readonly foldedLength: Length;
   /** Of the length of the folded thread, to make its singles. */
-  readonly takeUp: Addition;
+  readonly contraction: Addition;
 }
 
 /**
  * Length that each single has before twisting, from the length of the folded thread.
  *
- * @formula singles = foldedLength × (1 + takeUp)
+ * @formula singles = foldedLength × (1 + contraction)
  * @units a length; a percentage added → a length
  * @exactness exact
  * @throws QuantityError "missing", "unknown-field", "wrong-kind", "out-of-range", one error for all faulty fields
  * @source gate-tf
- * @example lengthOfSingles({ foldedLength: kilometres(100), takeUp: percentAdded(6) }).in(kilometres) // 106
+ * @example lengthOfSingles({ foldedLength: kilometres(100), contraction: percentAdded(6) }).in(kilometres) // 106
  */
 export const lengthOfSingles: Calculation<LengthOfSinglesInput, Length> = /* @__PURE__ */ calculation(() => ({
   name: "lengthOfSingles",
   inputs: {
     foldedLength: atLeastZero(Length, "of the folded thread"),
-    takeUp: added("of the length of the folded thread, to make its singles"),
+    contraction: added("of the length of the folded thread, to make its singles"),
   },
-  formula: "singles = foldedLength × (1 + takeUp)",
+  formula: "singles = foldedLength × (1 + contraction)",
   result: atLeastZero(Length, "of each single before twisting"),
   forUse: "up",
   source: gateTextile,

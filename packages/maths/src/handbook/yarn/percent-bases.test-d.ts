@@ -4,7 +4,7 @@ import { agreedRegain } from "./agreed-regain.js";
 import { averageCountByLength } from "./average-count-by-length.js";
 import { contractedCount } from "./contracted-count.js";
 import { countFromShare } from "./count-from-share.js";
-import { foldedDirectCount } from "./folded-direct-count.js";
+import { foldedCountDirect } from "./folded-count-direct.js";
 import { singleForFoldedWithTakeUp } from "./single-for-folded-with-take-up.js";
 import { waterInYarn } from "./water-in-yarn.js";
 
@@ -22,7 +22,7 @@ test("a percentage of another base does not compile", () => {
 
 test("counts of two kinds and masses for lengths do not compile", () => {
   // @ts-expect-error [ts2322] an indirect count does not add to direct ones
-  foldedDirectCount({ counts: [tex(20), cottonCount(30)] });
+  foldedCountDirect({ counts: [tex(20), cottonCount(30)] });
   // @ts-expect-error [ts2322] a mass is no length
   averageCountByLength({ lengths: [grams(1)], counts: [cottonCount(30)] });
   averageCountByLength({ lengths: [yards(1)], counts: [cottonCount(30)] });

@@ -12,7 +12,7 @@ describe("the single for a folded count, with take-up told of the folded length"
     "two-fold 16s with 10 % of its length taken up",
     published(gateTextile, "1992, Q3", "35.2", "35.2"),
     singleForFoldedWithTakeUp,
-    [{ folded: cottonCount(16), plies: 2, takeUp: percentAdded(10) }],
+    [{ folded: cottonCount(16), plies: 2, contraction: percentAdded(10) }],
     cottonCount,
   );
 
@@ -20,8 +20,8 @@ describe("the single for a folded count, with take-up told of the folded length"
     fc.assert(
       fc.property(fc.integer({ min: 1, max: 300 }), fc.integer({ min: 0, max: 99 }), (number, lost) => {
         const folded = cottonCount(number);
-        const takeUp = percentAdded((100 * lost) / (100 - lost));
-        const single = singleForFoldedWithTakeUp({ folded, plies: 2, takeUp }).in(cottonCount);
+        const contraction = percentAdded((100 * lost) / (100 - lost));
+        const single = singleForFoldedWithTakeUp({ folded, plies: 2, contraction }).in(cottonCount);
         const same = singleForFolded({ folded, plies: 2, contraction: percentLost(lost) }).in(cottonCount);
         expect(Math.abs(single - same)).toBeLessThan(1e-9 * same);
       }),
@@ -29,12 +29,12 @@ describe("the single for a folded count, with take-up told of the folded length"
   });
 
   it("with nothing taken up is the folded count times its plies", () => {
-    const none = { folded: cottonCount(16), plies: 2, takeUp: percentAdded(0) };
+    const none = { folded: cottonCount(16), plies: 2, contraction: percentAdded(0) };
     expect(singleForFoldedWithTakeUp(none).value).toBe("32");
   });
 
   it("is refused with a percentage of the other base", () => {
-    const input = { folded: cottonCount(16), plies: 2, takeUp: percentLost(10) as never };
+    const input = { folded: cottonCount(16), plies: 2, contraction: percentLost(10) as never };
     expect(() => singleForFoldedWithTakeUp(input)).toThrow(QuantityError);
   });
 });

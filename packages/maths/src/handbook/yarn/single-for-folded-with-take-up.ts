@@ -10,7 +10,7 @@ export interface SingleForFoldedWithTakeUpInput {
   /** Folded together. */
   readonly plies: number;
   /** Of the length of the folded thread, to make its singles. */
-  readonly takeUp: Addition;
+  readonly contraction: Addition;
 }
 
 /**
@@ -18,12 +18,12 @@ export interface SingleForFoldedWithTakeUpInput {
  *
  * Where it is told of the length of the singles, `singleForFolded` is the formula.
  *
- * @formula single = folded × plies × (1 + takeUp)
+ * @formula single = folded × plies × (1 + contraction)
  * @units an indirect count; plies; a percentage added → an indirect count
  * @exactness exact
  * @throws QuantityError "missing", "unknown-field", "wrong-kind", "out-of-range", "not-whole", one error for all faulty fields
  * @source gate-tf
- * @example singleForFoldedWithTakeUp({ folded: cottonCount(16), plies: 2, takeUp: percentAdded(10) }).in(cottonCount) // 35.2
+ * @example singleForFoldedWithTakeUp({ folded: cottonCount(16), plies: 2, contraction: percentAdded(10) }).in(cottonCount) // 35.2
  */
 export const singleForFoldedWithTakeUp: Calculation<SingleForFoldedWithTakeUpInput, IndirectCount> =
   /* @__PURE__ */ calculation(() => ({
@@ -31,9 +31,9 @@ export const singleForFoldedWithTakeUp: Calculation<SingleForFoldedWithTakeUpInp
     inputs: {
       folded: positive(IndirectCount, "of the finished thread"),
       plies: drawnAs(whole("plies", "folded together", { atLeast: 1 }), [2, 3, 4]),
-      takeUp: added("of the length of the folded thread, to make its singles"),
+      contraction: added("of the length of the folded thread, to make its singles"),
     },
-    formula: "single = folded × plies × (1 + takeUp)",
+    formula: "single = folded × plies × (1 + contraction)",
     result: positive(IndirectCount, "of the single thread"),
     resultIn: "folded",
     source: gateTextile,

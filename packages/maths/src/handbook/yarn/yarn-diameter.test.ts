@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
 import { balasubramanianCloth, coverFactor, fabricGeometry, gateTextile, stickgarn2018 } from "../../sources/index.js";
 import { percentOf } from "../../units/index.js";
-import { peirceDiametersPerInch } from "./peirce-diameters-per-inch.js";
+import { diametersPerInchByPeirce } from "./diameters-per-inch-by-peirce.js";
 import { yarnDiameter } from "./yarn-diameter.js";
 
 describe("the diameter of a yarn", () => {
@@ -100,7 +100,7 @@ describe("the diameter of a yarn", () => {
 
   it("by the rule of Peirce is that of a yarn of 0.91 g to the cubic centimetre", () => {
     const cotton = { tex: 32399455 / 54864 / 36, gramsPerCubicCentimetre: 0.914, packing: percentOf(100) };
-    expect(25.4 / yarnDiameter(cotton) / peirceDiametersPerInch({ cottonCount: 36 })).toBeCloseTo(1, 2);
+    expect(25.4 / yarnDiameter(cotton) / diametersPerInchByPeirce({ cottonCount: 36 })).toBeCloseTo(1, 2);
   });
 
   it("is refused where more than all of the room would be fibre, and for no tex", () => {

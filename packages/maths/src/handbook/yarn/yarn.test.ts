@@ -29,7 +29,7 @@ import {
   yardsPerPound,
 } from "../../units/index.js";
 import { resultantCount } from "./resultant-count.js";
-import { resultantDirectCount } from "./resultant-direct-count.js";
+import { resultantCountDirect } from "./resultant-count-direct.js";
 import { yarnCount } from "./yarn.js";
 
 describe("a yarn", () => {
@@ -176,7 +176,7 @@ describe("a yarn", () => {
       prints: "25 tex × 2",
       exact: "50",
     },
-    resultantDirectCount,
+    resultantCountDirect,
     [{ count: tex(25), plies: 2 }],
     tex,
   );

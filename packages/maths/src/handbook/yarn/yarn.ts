@@ -1,7 +1,7 @@
 import { oneOf, positiveEither, readInputs, whole } from "../../engine/formula/index.js";
 import { DirectCount, IndirectCount } from "../../units/index.js";
 import { resultantCount } from "./resultant-count.js";
-import { resultantDirectCount } from "./resultant-direct-count.js";
+import { resultantCountDirect } from "./resultant-count-direct.js";
 
 /** A yarn as it is sold: its number, its plies, and what the number counts. */
 export interface Yarn {
@@ -28,6 +28,6 @@ export function yarnCount(yarn: Yarn): DirectCount | IndirectCount {
   const { count, plies, counted } = yarn;
   if (counted === "finished thread") return count;
   return count.dimension === "mass per length"
-    ? resultantDirectCount({ count, plies })
+    ? resultantCountDirect({ count, plies })
     : resultantCount({ count, plies });
 }

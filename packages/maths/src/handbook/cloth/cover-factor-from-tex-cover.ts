@@ -2,7 +2,7 @@ import { calculation, plainNumber } from "../../engine/formula/index.js";
 import type { Calculation } from "../../engine/formula/index.js";
 import { wovenCalculation } from "../../sources/index.js";
 
-export interface PeirceFromTexCoverInput {
+export interface CoverFactorFromTexCoverInput {
   /** Of one set of threads. */
   readonly texCover: number;
 }
@@ -19,16 +19,18 @@ export interface PeirceFromTexCoverInput {
  * @exactness rule of thumb, from plain numbers
  * @throws QuantityError "missing", "unknown-field", "wrong-kind", "out-of-range", one error for all faulty fields
  * @source woven-fabric-calculation
- * @example peirceFromTexCover({ texCover: 12 }) // 12.542…
+ * @example coverFactorFromTexCover({ texCover: 12 }) // 12.542…
  */
-export const peirceFromTexCover: Calculation<PeirceFromTexCoverInput, number> = /* @__PURE__ */ calculation(() => ({
-  name: "peirceFromTexCover",
-  inputs: {
-    texCover: plainNumber("on the tex scale", "of one set of threads"),
-  },
-  formula: `
+export const coverFactorFromTexCover: Calculation<CoverFactorFromTexCoverInput, number> = /* @__PURE__ */ calculation(
+  () => ({
+    name: "coverFactorFromTexCover",
+    inputs: {
+      texCover: plainNumber("on the tex scale", "of one set of threads"),
+    },
+    formula: `
     texOfCottonOne = 453592.37 ÷ (840 × 0.9144)
     peirceCover = texCover × 10 × 2.54 ÷ √texOfCottonOne`,
-  result: plainNumber("on the scale of Peirce", "of the same threads"),
-  source: wovenCalculation,
-}));
+    result: plainNumber("on the scale of Peirce", "of the same threads"),
+    source: wovenCalculation,
+  }),
+);

@@ -4,7 +4,7 @@ import { cnch2016 } from "../../sources/index.js";
 import { Length } from "../../units/index.js";
 import type { Loss } from "../../units/index.js";
 
-export interface WidthInReedInput {
+export interface WidthInReedFromFinishedInput {
   /** Washed and pressed. */
   readonly finishedWidth: Length;
   /** Of the width, from reed to finished. */
@@ -19,17 +19,19 @@ export interface WidthInReedInput {
  * @exactness to 34 digits
  * @throws QuantityError "missing", "unknown-field", "wrong-kind", "out-of-range", one error for all faulty fields
  * @source cnch-2016
- * @example widthInReed({ finishedWidth: inches(17), reedToFinished: percentLost(15) }).in(inches) // 20
+ * @example widthInReedFromFinished({ finishedWidth: inches(17), reedToFinished: percentLost(15) }).in(inches) // 20
  */
-export const widthInReed: Calculation<WidthInReedInput, Length> = /* @__PURE__ */ calculation(() => ({
-  name: "widthInReed",
-  inputs: {
-    finishedWidth: positive(Length, "washed and pressed"),
-    reedToFinished: loss("of the width, from reed to finished"),
-  },
-  formula: "widthInReed = finishedWidth ÷ (1 − reedToFinished)",
-  result: positive(Length, "from the first end to the last"),
-  forUse: "up",
-  source: cnch2016,
-  costIn: "finishedWidth",
-}));
+export const widthInReedFromFinished: Calculation<WidthInReedFromFinishedInput, Length> = /* @__PURE__ */ calculation(
+  () => ({
+    name: "widthInReedFromFinished",
+    inputs: {
+      finishedWidth: positive(Length, "washed and pressed"),
+      reedToFinished: loss("of the width, from reed to finished"),
+    },
+    formula: "widthInReed = finishedWidth ÷ (1 − reedToFinished)",
+    result: positive(Length, "from the first end to the last"),
+    forUse: "up",
+    source: cnch2016,
+    toldIn: "finishedWidth",
+  }),
+);

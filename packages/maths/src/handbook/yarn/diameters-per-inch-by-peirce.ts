@@ -2,7 +2,7 @@ import { calculation, plainNumber } from "../../engine/formula/index.js";
 import type { Calculation } from "../../engine/formula/index.js";
 import { gateTextile } from "../../sources/index.js";
 
-export interface PeirceDiametersPerInchInput {
+export interface DiametersPerInchByPeirceInput {
   /** Of the finished thread. */
   readonly cottonCount: number;
 }
@@ -15,11 +15,11 @@ export interface PeirceDiametersPerInchInput {
  * @exactness rule of thumb, from plain numbers
  * @throws QuantityError "missing", "unknown-field", "wrong-kind", "out-of-range", one error for all faulty fields
  * @source gate-tf
- * @example peirceDiametersPerInch({ cottonCount: 36 }) // 168
+ * @example diametersPerInchByPeirce({ cottonCount: 36 }) // 168
  */
-export const peirceDiametersPerInch: Calculation<PeirceDiametersPerInchInput, number> = /* @__PURE__ */ calculation(
+export const diametersPerInchByPeirce: Calculation<DiametersPerInchByPeirceInput, number> = /* @__PURE__ */ calculation(
   () => ({
-    name: "peirceDiametersPerInch",
+    name: "diametersPerInchByPeirce",
     inputs: {
       cottonCount: plainNumber("cotton count", "of the finished thread"),
     },

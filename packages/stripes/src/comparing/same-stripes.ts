@@ -15,10 +15,10 @@ export interface TwoSequences<C> {
  * @throws StripeError for anything that is not a sequence
  * @example
  * const warp = sequence([{ colour: "ash", ends: 24 }, { colour: "madder", ends: 72 }, { colour: "ash", ends: 24 }]);
- * equal({ first: warp, second: reverse(warp) }) // true
+ * sameStripes({ first: warp, second: reverse(warp) }) // true
  */
-export function equal<C>(input: TwoSequences<C>): boolean {
-  check("equal", input, { first: aSequence, second: aSequence });
+export function sameStripes<C>(input: TwoSequences<C>): boolean {
+  check("sameStripes", input, { first: aSequence, second: aSequence });
   const { first, second } = input;
   return (
     first.runs.length === second.runs.length &&

@@ -3,7 +3,7 @@ import type { Calculation } from "../../engine/formula/index.js";
 import { wolfensberger1921 } from "../../sources/index.js";
 import { DirectCount } from "../../units/index.js";
 
-export interface FoldedDirectCountInput {
+export interface FoldedCountDirectInput {
   /** Each thread in the fold. */
   readonly counts: readonly DirectCount[];
 }
@@ -16,10 +16,10 @@ export interface FoldedDirectCountInput {
  * @exactness exact
  * @throws QuantityError "missing", "unknown-field", "wrong-kind", "out-of-range", "empty", one error for all faulty fields
  * @source wolfensberger-1921
- * @example foldedDirectCount({ counts: [dramSilk("1.8"), dramSilk("2.7")] }).in(dramSilk) // 4.5
+ * @example foldedCountDirect({ counts: [dramSilk("1.8"), dramSilk("2.7")] }).in(dramSilk) // 4.5
  */
-export const foldedDirectCount: Calculation<FoldedDirectCountInput, DirectCount> = /* @__PURE__ */ calculation(() => ({
-  name: "foldedDirectCount",
+export const foldedCountDirect: Calculation<FoldedCountDirectInput, DirectCount> = /* @__PURE__ */ calculation(() => ({
+  name: "foldedCountDirect",
   inputs: {
     counts: listOf(positive(DirectCount, "each thread in the fold")),
   },

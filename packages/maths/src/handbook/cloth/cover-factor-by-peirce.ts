@@ -2,7 +2,7 @@ import { calculation, plainNumber } from "../../engine/formula/index.js";
 import type { Calculation } from "../../engine/formula/index.js";
 import { wovenCalculation } from "../../sources/index.js";
 
-export interface PeirceCoverFactorInput {
+export interface CoverFactorByPeirceInput {
   /** Ends or picks. */
   readonly threadsPerInch: number;
   /** Of their yarn. */
@@ -17,10 +17,10 @@ export interface PeirceCoverFactorInput {
  * @exactness rule of thumb, from plain numbers
  * @throws QuantityError "missing", "unknown-field", "wrong-kind", "out-of-range", one error for all faulty fields
  * @source woven-fabric-calculation
- * @example peirceCoverFactor({ threadsPerInch: 60, cottonCount: 25 }) // 12
+ * @example coverFactorByPeirce({ threadsPerInch: 60, cottonCount: 25 }) // 12
  */
-export const peirceCoverFactor: Calculation<PeirceCoverFactorInput, number> = /* @__PURE__ */ calculation(() => ({
-  name: "peirceCoverFactor",
+export const coverFactorByPeirce: Calculation<CoverFactorByPeirceInput, number> = /* @__PURE__ */ calculation(() => ({
+  name: "coverFactorByPeirce",
   inputs: {
     threadsPerInch: plainNumber("threads per inch", "ends or picks"),
     cottonCount: plainNumber("cotton count", "of their yarn"),

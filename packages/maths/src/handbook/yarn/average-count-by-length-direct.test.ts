@@ -4,15 +4,15 @@ import { cited, published } from "#ci/cited.js";
 import { QuantityError } from "../../engine/refusal.js";
 import { davis1920 } from "../../sources/index.js";
 import { dramSilk, grams, kilometres, metres, tex, yards } from "../../units/index.js";
-import { averageDirectCountByLength } from "./average-direct-count-by-length.js";
-import { averageDirectCount } from "./average-direct-count.js";
+import { averageCountByLengthDirect } from "./average-count-by-length-direct.js";
+import { averageCountDirect } from "./average-count-direct.js";
 import { yarnMassDirect } from "./yarn-mass-direct.js";
 
 describe("the average direct count of lots of their own length", () => {
   cited(
     "a yard each of 35 and 21 skeins, in drams",
     published(davis1920, "Ex. 33, p. 50", "26 1/4 skeins", "800/21"),
-    averageDirectCountByLength,
+    averageCountByLengthDirect,
     [
       {
         lengths: [yards(1), yards(1)],
@@ -30,7 +30,7 @@ describe("the average direct count of lots of their own length", () => {
     fc.assert(
       fc.property(fc.array(lot, { minLength: 1, maxLength: 5 }), (lots) => {
         const lengths = lots.map(([length]) => kilometres(length));
-        const count = averageDirectCountByLength({ lengths, counts: lots.map(([, number]) => tex(number)) });
+        const count = averageCountByLengthDirect({ lengths, counts: lots.map(([, number]) => tex(number)) });
         const length = kilometres(lots.reduce((total, [one]) => total + one, 0));
         const all = lots.reduce((total, [one, number]) => total + one * number, 0);
         expect(Math.abs(yarnMassDirect({ length, count }).in(grams) - all)).toBeLessThan(1e-9 * all);
@@ -40,12 +40,12 @@ describe("the average direct count of lots of their own length", () => {
 
   it("of equal lengths is the plain mean, above the average of equal masses", () => {
     const counts = [tex(30), tex(20)];
-    expect(averageDirectCountByLength({ lengths: [metres(1), metres(1)], counts }).value).toBe("25");
-    expect(averageDirectCount({ masses: [grams(1), grams(1)], counts }).value).toBe("24");
+    expect(averageCountByLengthDirect({ lengths: [metres(1), metres(1)], counts }).value).toBe("25");
+    expect(averageCountDirect({ masses: [grams(1), grams(1)], counts }).value).toBe("24");
   });
 
   it("is refused with a lot whose length is not told", () => {
-    expect(() => averageDirectCountByLength({ lengths: [metres(1)], counts: [tex(20), tex(30)] })).toThrow(
+    expect(() => averageCountByLengthDirect({ lengths: [metres(1)], counts: [tex(20), tex(30)] })).toThrow(
       QuantityError,
     );
   });

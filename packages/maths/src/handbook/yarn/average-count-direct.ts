@@ -3,7 +3,7 @@ import type { Calculation } from "../../engine/formula/index.js";
 import { gateTextile } from "../../sources/index.js";
 import { DirectCount, Mass } from "../../units/index.js";
 
-export interface AverageDirectCountInput {
+export interface AverageCountDirectInput {
   /** Each lot. */
   readonly masses: readonly Mass[];
   /** Each lot, in the same order. */
@@ -18,11 +18,11 @@ export interface AverageDirectCountInput {
  * @exactness to 34 digits
  * @throws QuantityError "missing", "unknown-field", "wrong-kind", "out-of-range", "empty", one error for all faulty fields
  * @source gate-tf
- * @example averageDirectCount({ masses: [kilograms(1200), kilograms(1200)], counts: [tex(30), tex(20)] }).in(tex) // 24
+ * @example averageCountDirect({ masses: [kilograms(1200), kilograms(1200)], counts: [tex(30), tex(20)] }).in(tex) // 24
  */
-export const averageDirectCount: Calculation<AverageDirectCountInput, DirectCount> = /* @__PURE__ */ calculation(
+export const averageCountDirect: Calculation<AverageCountDirectInput, DirectCount> = /* @__PURE__ */ calculation(
   () => ({
-    name: "averageDirectCount",
+    name: "averageCountDirect",
     inputs: {
       masses: listOf(positive(Mass, "each lot")),
       counts: listOf(positive(DirectCount, "each lot, in the same order")),

@@ -2,8 +2,8 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
 import { wovenCalculation } from "../../sources/index.js";
-import { peirceCoverFactor } from "./peirce-cover-factor.js";
-import { peirceFromTexCover } from "./peirce-from-tex-cover.js";
+import { coverFactorByPeirce } from "./cover-factor-by-peirce.js";
+import { coverFactorFromTexCover } from "./cover-factor-from-tex-cover.js";
 import { texCoverFactor } from "./tex-cover-factor.js";
 
 describe("cover factors", () => {
@@ -16,7 +16,7 @@ describe("cover factors", () => {
       "13.08825136605118900969595079502020216516",
       "misprint: the 71 ÷ √29.5 printed beside it is 13.07",
     ),
-    peirceCoverFactor,
+    coverFactorByPeirce,
     [{ threadsPerInch: 71.12, cottonCount: 32399455 / 54864 / 20 }],
     null,
   );
@@ -29,7 +29,7 @@ describe("cover factors", () => {
       "16.16580753730952140625616585405480875813",
       "misprint: 28 ÷ √3 is 16.17; the page gives 16 as where a cloth jams and does not name the scale",
     ),
-    peirceCoverFactor,
+    coverFactorByPeirce,
     [{ threadsPerInch: 28, cottonCount: 3 }],
     null,
   );
@@ -37,9 +37,9 @@ describe("cover factors", () => {
     fc.assert(
       fc.property(fc.integer({ min: 1, max: 200 }), fc.integer({ min: 1, max: 60 }), (tex, threadsPerCentimetre) => {
         const cottonCount = 32399455 / 54864 / tex;
-        const peirce = peirceCoverFactor({ threadsPerInch: 2.54 * threadsPerCentimetre, cottonCount });
+        const peirce = coverFactorByPeirce({ threadsPerInch: 2.54 * threadsPerCentimetre, cottonCount });
         const texCover = texCoverFactor({ threadsPerCentimetre, tex });
-        expect(peirceFromTexCover({ texCover }) / peirce).toBeCloseTo(1, 12);
+        expect(coverFactorFromTexCover({ texCover }) / peirce).toBeCloseTo(1, 12);
       }),
     );
   });

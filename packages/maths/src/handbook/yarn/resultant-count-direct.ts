@@ -3,7 +3,7 @@ import type { Calculation } from "../../engine/formula/index.js";
 import { taylor1909 } from "../../sources/index.js";
 import { DirectCount } from "../../units/index.js";
 
-export interface ResultantDirectCountInput {
+export interface ResultantCountDirectInput {
   /** Of the single thread. */
   readonly count: DirectCount;
   /** Folded together. */
@@ -18,11 +18,11 @@ export interface ResultantDirectCountInput {
  * @exactness exact
  * @throws QuantityError "missing", "unknown-field", "wrong-kind", "out-of-range", "not-whole", one error for all faulty fields
  * @source taylor-1909
- * @example resultantDirectCount({ count: tex(30), plies: 2 }).in(tex) // 60
+ * @example resultantCountDirect({ count: tex(30), plies: 2 }).in(tex) // 60
  */
-export const resultantDirectCount: Calculation<ResultantDirectCountInput, DirectCount> = /* @__PURE__ */ calculation(
+export const resultantCountDirect: Calculation<ResultantCountDirectInput, DirectCount> = /* @__PURE__ */ calculation(
   () => ({
-    name: "resultantDirectCount",
+    name: "resultantCountDirect",
     inputs: {
       count: positive(DirectCount, "of the single thread"),
       plies: drawnAs(whole("plies", "folded together", { atLeast: 1 }), [2, 3, 4]),

@@ -3,7 +3,7 @@ import type { Calculation } from "../../engine/formula/index.js";
 import { davis1920 } from "../../sources/index.js";
 import { DirectCount, Length } from "../../units/index.js";
 
-export interface AverageDirectCountByLengthInput {
+export interface AverageCountByLengthDirectInput {
   /** Each lot. */
   readonly lengths: readonly Length[];
   /** Each lot, in the same order. */
@@ -18,11 +18,11 @@ export interface AverageDirectCountByLengthInput {
  * @exactness to 34 digits
  * @throws QuantityError "missing", "unknown-field", "wrong-kind", "out-of-range", "empty", one error for all faulty fields
  * @source davis-1920
- * @example averageDirectCountByLength({ lengths: [metres(10), metres(10)], counts: [tex(30), tex(20)] }).in(tex) // 25
+ * @example averageCountByLengthDirect({ lengths: [metres(10), metres(10)], counts: [tex(30), tex(20)] }).in(tex) // 25
  */
-export const averageDirectCountByLength: Calculation<AverageDirectCountByLengthInput, DirectCount> =
+export const averageCountByLengthDirect: Calculation<AverageCountByLengthDirectInput, DirectCount> =
   /* @__PURE__ */ calculation(() => ({
-    name: "averageDirectCountByLength",
+    name: "averageCountByLengthDirect",
     inputs: {
       lengths: listOf(positive(Length, "each lot")),
       counts: listOf(positive(DirectCount, "each lot, in the same order")),

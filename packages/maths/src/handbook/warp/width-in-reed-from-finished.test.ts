@@ -7,7 +7,7 @@ import { inches, percentAdded, percentLost } from "../../units/index.js";
 import { combinedLoss } from "./combined-loss.js";
 import { finishedWidth } from "./finished-width.js";
 import { widthInReedByAdding } from "./width-in-reed-by-adding.js";
-import { widthInReed } from "./width-in-reed.js";
+import { widthInReedFromFinished } from "./width-in-reed-from-finished.js";
 
 describe("finished width", () => {
   it("refuses a loss of all there is, and a bare number for a loss", () => {
@@ -27,7 +27,7 @@ describe("width in the reed", () => {
       "1750/81",
       "adds both percentages together and adds them on",
     ),
-    widthInReed,
+    widthInReedFromFinished,
     [
       {
         finishedWidth: inches("17.5"),
@@ -40,24 +40,24 @@ describe("width in the reed", () => {
     fc.assert(
       fc.property(fc.integer({ min: 1, max: 200 }), fc.integer({ min: 0, max: 90 }), (width, lost) => {
         const reedToFinished = percentLost(lost);
-        const inReed = widthInReed({ finishedWidth: inches(width), reedToFinished });
+        const inReed = widthInReedFromFinished({ finishedWidth: inches(width), reedToFinished });
         expect(finishedWidth({ widthInReed: inReed, reedToFinished }).in(inches)).toBeCloseTo(width, 12);
       }),
     );
   });
   it("is refused for a cloth that loses all its width", () => {
-    expect(() => widthInReed({ finishedWidth: inches(17), reedToFinished: percentLost(100) })).toThrow(
+    expect(() => widthInReedFromFinished({ finishedWidth: inches(17), reedToFinished: percentLost(100) })).toThrow(
       "reedToFinished",
     );
-    expect(() => widthInReed({ finishedWidth: inches(17), reedToFinished: percentAdded(10) as never })).toThrow(
-      QuantityError,
-    );
+    expect(() =>
+      widthInReedFromFinished({ finishedWidth: inches(17), reedToFinished: percentAdded(10) as never }),
+    ).toThrow(QuantityError);
   });
 });
 
 describe("width in the reed by adding", () => {
   it("is narrower than by dividing, by 1 % at 10 %", () => {
-    const dividing = widthInReed({ finishedWidth: inches(18), reedToFinished: percentLost(10) });
+    const dividing = widthInReedFromFinished({ finishedWidth: inches(18), reedToFinished: percentLost(10) });
     const adding = widthInReedByAdding({ finishedWidth: inches(18), allowance: percentAdded(10) });
     expect([dividing.in(inches), adding.in(inches)]).toEqual([20, 19.8]);
   });

@@ -3,21 +3,21 @@ import { describe, expect, it } from "vitest";
 import { denier, metricCount, tex } from "../../units/index.js";
 import { convertCount } from "./convert-count.js";
 import { resultantCount } from "./resultant-count.js";
-import { resultantDirectCount } from "./resultant-direct-count.js";
+import { resultantCountDirect } from "./resultant-count-direct.js";
 
 describe("direct count of a yarn of equal plies", () => {
   it("of two 30 tex threads is 60 tex", () => {
-    expect(resultantDirectCount({ count: tex(30), plies: 2 }).in(tex)).toBe(60);
+    expect(resultantCountDirect({ count: tex(30), plies: 2 }).in(tex)).toBe(60);
   });
 
   it("of a single is its own", () => {
-    expect(resultantDirectCount({ count: denier(70), plies: 1 }).in(denier)).toBe(70);
+    expect(resultantCountDirect({ count: denier(70), plies: 1 }).in(denier)).toBe(70);
   });
 
   it("agrees with the indirect count of the same plies", () => {
     fc.assert(
       fc.property(fc.integer({ min: 1, max: 5000 }), fc.integer({ min: 1, max: 12 }), (number, plies) => {
-        const direct = resultantDirectCount({ count: tex(number), plies }).in(tex);
+        const direct = resultantCountDirect({ count: tex(number), plies }).in(tex);
         const count = convertCount(tex(number), metricCount).count;
         const indirect = convertCount(resultantCount({ count, plies }), tex).count.in(tex);
         expect(Math.abs(indirect - direct)).toBeLessThanOrEqual(1e-12 * direct);
@@ -26,7 +26,7 @@ describe("direct count of a yarn of equal plies", () => {
   });
 
   it("refuses no plies, and an indirect count", () => {
-    expect(() => resultantDirectCount({ count: tex(30), plies: 0 })).toThrow("plies");
-    expect(() => resultantDirectCount({ count: metricCount(30) as never, plies: 2 })).toThrow("count");
+    expect(() => resultantCountDirect({ count: tex(30), plies: 0 })).toThrow("plies");
+    expect(() => resultantCountDirect({ count: metricCount(30) as never, plies: 2 })).toThrow("count");
   });
 });
