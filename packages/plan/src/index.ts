@@ -7,10 +7,13 @@ export {
   isRepeated,
   jobSchema,
   jobText,
+  jobTextWith,
   newJob,
   readJob,
   readStripes,
   stripesText,
+  writtenText,
+  writtenValue,
 } from "./job/index.js";
 export type * from "./job/index.js";
 export {
@@ -44,6 +47,10 @@ export type { NextJob } from "./data/next-job.js";
 export { working } from "./data/working.js";
 export { waitsFor } from "./data/waits-for.js";
 export { planText } from "./views/text.js";
+export { unitsOf } from "./views/units.js";
+export type { Units } from "./views/units.js";
+export { yarnSigns } from "./views/yarn-signs.js";
+export type { YarnSign } from "./views/yarn-signs.js";
 export { planHtml } from "./views/html.js";
 export { planPages } from "./views/plan-pages.js";
 export type { Block, Inline, Line, Section } from "./views/block.js";

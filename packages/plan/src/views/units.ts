@@ -17,7 +17,7 @@ function firstIn(value: unknown): Units | null {
   return null;
 }
 
-/** The units of a job: those of the pieces and the warp, then of the cloth and the loom. */
+/** The units of a job: those of the pieces and the warp, then of the cloth and the loom; centimetres where it has none. */
 export function unitsOf({ pieces, warp, cloth, loom, winding, found }: Job): Units {
   return firstIn([pieces, warp, cloth, winding, found, loom]) ?? "centimetres";
 }

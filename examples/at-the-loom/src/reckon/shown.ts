@@ -1,0 +1,119 @@
+import { planFrom, unitsOf } from "@thrum/plan";
+import type { Path, PlanData, Units } from "@thrum/plan";
+import type { Band, Yarn } from "../parts/yarn.js";
+import { eighths, shown } from "./format.js";
+import { bandsOf, yarnsOf } from "./looks.js";
+import { toldOf } from "./told.js";
+import type { Finding } from "./told.js";
+
+/** A number with its name; it opens into its working, where it has one. */
+export interface Sum {
+  readonly label: string;
+  readonly value: string;
+  readonly path: Path;
+}
+
+/** What the run takes of one yarn, as far as it is known. */
+export interface YarnRow {
+  readonly yarn: Yarn;
+  readonly ends: number;
+  readonly cells: readonly (Sum | null)[];
+}
+
+/** All that the plan page shows of a plan: texts, so that the screen reckons nothing. */
+export interface Shown {
+  readonly units: Units;
+  readonly bands: readonly Band[];
+  readonly yarns: readonly Yarn[];
+  readonly sums: readonly Sum[];
+  /** Names of the columns that have a number. */
+  readonly columns: readonly string[];
+  readonly rows: readonly YarnRow[];
+  readonly findings: readonly Finding[];
+  /** Whether the new warp can be tied to the old; null while it is not known. */
+  readonly fits: "fits" | "look first" | "does not fit" | null;
+  readonly knots: number | null;
+}
+
+interface Read {
+  readonly label: string;
+  readonly value: unknown;
+}
+type Way = "tape" | "yard";
+type Rounding = "nearest" | "roundUp" | "roundDown";
+
+const SUMS: readonly (readonly [group: string, name: string, way: Way, rounding: Rounding])[] = [
+  ["loom", "ends", "tape", "nearest"],
+  ["loom", "widthInReed", "tape", "nearest"],
+  ["loom", "dents", "tape", "nearest"],
+  ["loom", "finishedWidth", "tape", "nearest"],
+  ["warp", "length", "yard", "roundUp"],
+  ["warp", "needed", "tape", "roundUp"],
+  ["warp", "short", "tape", "roundUp"],
+  ["warp", "left", "tape", "roundDown"],
+  ["join", "spared", "tape", "roundDown"],
+  ["tying", "knots", "tape", "nearest"],
+  ["tying", "hours", "tape", "nearest"],
+];
+
+const COLUMNS: readonly (readonly [name: string, way: Way, rounding: Rounding])[] = [
+  ["inWarp", "yard", "roundUp"],
+  ["inAll", "yard", "roundUp"],
+  ["mass", "yard", "roundUp"],
+  ["missing", "yard", "roundUp"],
+  ["packages", "yard", "roundUp"],
+  ["spare", "yard", "roundDown"],
+];
+
+/** A figure by its place in the plan; the names above are those of the package, so a wrong one shows in the first test. */
+function readAt(plan: PlanData, path: Path): Read | null {
+  let at: unknown = plan;
+  for (const step of path) at = typeof at === "object" && at !== null ? Reflect.get(at, step) : undefined;
+  const found = at as Read | undefined;
+  return found === undefined || found.value === null ? null : found;
+}
+
+function sumAt(plan: PlanData, path: Path, units: Units, way: Way, rounding: Rounding): Sum | null {
+  const read = readAt(plan, path);
+  return read === null ? null : { label: read.label, value: eighths(shown(read.value, units, way, rounding)), path };
+}
+
+/** What comes of the answers so far; a number that waits is not there. */
+export function shownOf(data: PlanData): Shown {
+  const plan = planFrom(data);
+  const units = unitsOf(plan.job);
+  const holds = plan.figures.warp.holds.value;
+  const fixed = plan.job.warp?.length !== undefined;
+  const sums = SUMS.flatMap(([group, name, way, rounding]) => {
+    const isOther = (name === "short" && holds !== "short") || (name === "left" && holds !== "enough");
+    if (isOther || (name === "needed" && !fixed)) return [];
+    const sum = sumAt(plan, ["figures", group, name], units, way, rounding);
+    return sum === null ? [] : [sum];
+  });
+  const yarns = yarnsOf(plan);
+  const rows = yarns.map((yarn): YarnRow => ({
+    yarn,
+    ends: plan.figures.yarn[yarn.name]?.ends.value ?? 0,
+    cells: COLUMNS.map(([name, way, rounding]) =>
+      sumAt(plan, ["figures", "yarn", yarn.name, name], units, way, rounding),
+    ),
+  }));
+  const isShown = COLUMNS.map((_, at) => rows.some(({ cells }) => cells[at] !== null));
+  const columns = COLUMNS.flatMap((_, at) =>
+    isShown[at] === true ? [rows.map(({ cells }) => cells[at]?.label).find((label) => label !== undefined) ?? ""] : [],
+  );
+  const findings = toldOf(plan);
+  const isTied = plan.figures.join.standing.value === "tied" && plan.job.oldWarp?.ends !== undefined;
+  const worst = findings[0]?.mark;
+  return {
+    units,
+    bands: bandsOf(plan),
+    yarns,
+    sums,
+    columns,
+    rows: rows.map((row) => ({ ...row, cells: row.cells.filter((_, at) => isShown[at]) })),
+    findings,
+    fits: !isTied ? null : worst === "MUST" ? "does not fit" : worst === "CHECK" ? "look first" : "fits",
+    knots: plan.figures.tying.knots.value,
+  };
+}
