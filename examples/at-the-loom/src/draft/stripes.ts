@@ -37,7 +37,7 @@ export function holding(rule: Rule, runs: Runs): Rule {
 export function coloursIn(runs: Runs): readonly string[] {
   const names = runs.flatMap((run): readonly string[] => {
     if (isRule(run)) return coloursIn(heldBy(run));
-    return typeof run === "string" ? typedRun(run).hand.split(/\s*[+/]\s*/u) : coloursIn(run as Runs);
+    return typeof run === "string" ? typedRun(run).hand.split(/\s*[+/]\s*/u) : coloursIn(run);
   });
   return [...new Set(names.filter((name) => name !== ""))];
 }

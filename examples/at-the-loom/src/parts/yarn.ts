@@ -20,7 +20,7 @@ export interface Band {
 }
 
 /** A hatch as a picture of CSS, for what has no colour of its own on a screen. */
-export function hatchPicture(path: string): string {
+function hatchPicture(path: string): string {
   const lines = `<path d='${path}' fill='none' stroke='%23555' stroke-width='1.2'/>`;
   const tile = `<svg xmlns='http://www.w3.org/2000/svg' width='8' height='8'><rect width='8' height='8' fill='%23eee8da'/>${lines}</svg>`;
   return `url("data:image/svg+xml,${tile.replaceAll("<", "%3C").replaceAll(">", "%3E")}")`;

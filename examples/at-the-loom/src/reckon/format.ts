@@ -8,18 +8,18 @@ const isLength = (amount: Quantity<string>): amount is Length => amount.dimensio
 const isMass = (amount: Quantity<string>): amount is Mass => amount.dimension === "mass";
 
 /** On the tape: eighths of an inch, or millimetres. */
-export function byTheTape(length: Length, units: Units, rounding: Rounding = "nearest"): string {
+function byTheTape(length: Length, units: Units, rounding: Rounding = "nearest"): string {
   return units === "inches"
     ? asText(inUnit(length, inches), { step: "1/8", rounding })
     : asText(inUnit(length, centimetres), { step: "0.1", rounding });
 }
 
 /** Yarn and warp, in yards or metres. */
-export function byTheYard(length: Length, units: Units, rounding: Rounding = "roundUp"): string {
+function byTheYard(length: Length, units: Units, rounding: Rounding = "roundUp"): string {
   return asText(units === "inches" ? inUnit(length, yards) : inUnit(length, metres), { step: "0.01", rounding });
 }
 
-export function byTheScale(mass: Mass, units: Units, rounding: Rounding = "roundUp"): string {
+function byTheScale(mass: Mass, units: Units, rounding: Rounding = "roundUp"): string {
   if (units === "inches") return asText(inUnit(mass, ounces), { step: "0.1", rounding });
   return asText(inUnit(mass, grams), { step: compare(mass, grams(100)) < 0 ? "0.1" : "1", rounding });
 }

@@ -13,10 +13,15 @@ export interface Sum {
   readonly path: Path;
 }
 
+/** Columns that have a number, with a row for each yarn. */
+export interface YarnTable {
+  readonly columns: readonly string[];
+  readonly rows: readonly YarnRow[];
+}
+
 /** What the run takes of one yarn, as far as it is known. */
 export interface YarnRow {
   readonly yarn: Yarn;
-  readonly ends: number;
   readonly cells: readonly (Sum | null)[];
 }
 
@@ -26,9 +31,8 @@ export interface Shown {
   readonly bands: readonly Band[];
   readonly yarns: readonly Yarn[];
   readonly sums: readonly Sum[];
-  /** Names of the columns that have a number. */
-  readonly columns: readonly string[];
-  readonly rows: readonly YarnRow[];
+  /** What the run takes of each yarn, then what is there of it and what to buy. */
+  readonly tables: readonly YarnTable[];
   readonly findings: readonly Finding[];
   /** Whether the new warp can be tied to the old; null while it is not known. */
   readonly fits: "fits" | "look first" | "does not fit" | null;
@@ -56,13 +60,19 @@ const SUMS: readonly (readonly [group: string, name: string, way: Way, rounding:
   ["tying", "hours", "tape", "nearest"],
 ];
 
-const COLUMNS: readonly (readonly [name: string, way: Way, rounding: Rounding])[] = [
-  ["inWarp", "yard", "roundUp"],
-  ["inAll", "yard", "roundUp"],
-  ["mass", "yard", "roundUp"],
-  ["missing", "yard", "roundUp"],
-  ["packages", "yard", "roundUp"],
-  ["spare", "yard", "roundDown"],
+type Column = readonly [name: string, way: Way, rounding: Rounding];
+const TABLES: readonly (readonly Column[])[] = [
+  [
+    ["ends", "yard", "nearest"],
+    ["inWarp", "yard", "roundUp"],
+    ["inAll", "yard", "roundUp"],
+  ],
+  [
+    ["mass", "yard", "roundUp"],
+    ["missing", "yard", "roundUp"],
+    ["packages", "yard", "roundUp"],
+    ["spare", "yard", "roundDown"],
+  ],
 ];
 
 /** A figure by its place in the plan; the names above are those of the package, so a wrong one shows in the first test. */
@@ -78,6 +88,17 @@ function sumAt(plan: PlanData, path: Path, units: Units, way: Way, rounding: Rou
   return read === null ? null : { label: read.label, value: eighths(shown(read.value, units, way, rounding)), path };
 }
 
+function yarnTable(plan: PlanData, yarns: readonly Yarn[], units: Units, all: readonly Column[]): YarnTable {
+  const cellsOf = ({ name: yarn }: Yarn): readonly (Sum | null)[] =>
+    all.map(([name, way, rounding]) => sumAt(plan, ["figures", "yarn", yarn, name], units, way, rounding));
+  const rows = yarns.map((yarn): YarnRow => ({ yarn, cells: cellsOf(yarn) }));
+  const labels = all.map((_, at) => rows.map(({ cells }) => cells[at]?.label).find((label) => label !== undefined));
+  return {
+    columns: labels.flatMap((label) => label ?? []),
+    rows: rows.map(({ yarn, cells }) => ({ yarn, cells: cells.filter((_, at) => labels[at] !== undefined) })),
+  };
+}
+
 /** What comes of the answers so far; a number that waits is not there. */
 export function shownOf(data: PlanData): Shown {
   const plan = planFrom(data);
@@ -86,22 +107,12 @@ export function shownOf(data: PlanData): Shown {
   const fixed = plan.job.warp?.length !== undefined;
   const sums = SUMS.flatMap(([group, name, way, rounding]) => {
     const isOther = (name === "short" && holds !== "short") || (name === "left" && holds !== "enough");
-    if (isOther || (name === "needed" && !fixed)) return [];
+    if (isOther || ((name === "needed" || name === "left") && !fixed)) return [];
     const sum = sumAt(plan, ["figures", group, name], units, way, rounding);
     return sum === null ? [] : [sum];
   });
   const yarns = yarnsOf(plan);
-  const rows = yarns.map((yarn): YarnRow => ({
-    yarn,
-    ends: plan.figures.yarn[yarn.name]?.ends.value ?? 0,
-    cells: COLUMNS.map(([name, way, rounding]) =>
-      sumAt(plan, ["figures", "yarn", yarn.name, name], units, way, rounding),
-    ),
-  }));
-  const isShown = COLUMNS.map((_, at) => rows.some(({ cells }) => cells[at] !== null));
-  const columns = COLUMNS.flatMap((_, at) =>
-    isShown[at] === true ? [rows.map(({ cells }) => cells[at]?.label).find((label) => label !== undefined) ?? ""] : [],
-  );
+  const tables = TABLES.map((columns) => yarnTable(plan, yarns, units, columns));
   const findings = toldOf(plan);
   const isTied = plan.figures.join.standing.value === "tied" && plan.job.oldWarp?.ends !== undefined;
   const worst = findings[0]?.mark;
@@ -110,8 +121,7 @@ export function shownOf(data: PlanData): Shown {
     bands: bandsOf(plan),
     yarns,
     sums,
-    columns,
-    rows: rows.map((row) => ({ ...row, cells: row.cells.filter((_, at) => isShown[at]) })),
+    tables: tables.filter(({ columns }) => columns.length > 0),
     findings,
     fits: !isTied ? null : worst === "MUST" ? "does not fit" : worst === "CHECK" ? "look first" : "fits",
     knots: plan.figures.tying.knots.value,
