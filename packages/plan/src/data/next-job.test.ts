@@ -99,3 +99,13 @@ it.each([
   expect(job.cloth?.[key]).toEqual(jobIn(example("2-hall-napkins")).cloth?.[key]);
   expect(remarks).toContainEqual({ path: ["cloth", key], says: "was not changed: what was found is asked about" });
 });
+
+it("a take-up that is asked about is not reckoned with for the warp still to come", () => {
+  const left = (found: string): unknown =>
+    planOf(jobIn(`${example("2-hall-napkins")}found: { warpLeft: 43 in, ${found} }\n`)).figures.possible.entries.value;
+  // 43 × 0.92 ÷ (175 ÷ 9) = 2.03 with the planned 8 %; with 19 ÷ 21 lost it would be 0.21.
+  expect(left("takeUp: 21 in to 2 in")).toBe(2);
+  expect(left("takeUp: 19 in to 21 in")).toBe(2);
+  // 43 × (1 − 5 ÷ 21) ÷ (175 ÷ 9) = 1.68: found, and under a quarter.
+  expect(left("takeUp: 21 in to 16 in")).toBe(1);
+});

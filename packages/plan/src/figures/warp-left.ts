@@ -1,9 +1,10 @@
 import { compare, fringesInAll, lengthLeft, warpOfWoven, wovenInOrder } from "@thrum/maths";
 import type { Length, Loss } from "@thrum/maths";
 import type { Figure } from "../core/source.js";
-import { all, wish } from "../core/wiring.js";
+import { all, always, orNone } from "../core/wiring.js";
 import { worked } from "../core/worked.js";
 import { takeUp as takeUpFound } from "./found.js";
+import { isAskedAbout } from "../parts/against-found.js";
 import { knots } from "./join.js";
 import { job, nothing } from "./keys.js";
 import { takeUp as takeUpPlanned } from "./losses.js";
@@ -11,10 +12,16 @@ import * as piece from "./piece.js";
 import { entries } from "./possible.js";
 import * as remaining from "./remaining.js";
 
-const { figure, counted, choice, first } = worked("plan");
+const { figure, counted, choice } = worked("plan");
 
+/** By which take-up: one found that is asked about is not reckoned with. */
+export const takeUpBy: Figure<"found" | "planned"> = counted(
+  "take-up to come by",
+  { measures: orNone(job.found.takeUp, always(null)) },
+  ({ measures }) => (measures === null || isAskedAbout(measures) ? "planned" : "found"),
+);
 /** As it was found, for what is still to come. */
-export const takeUp: Figure<Loss> = first("take-up to come", wish(takeUpFound), takeUpPlanned);
+export const takeUp: Figure<Loss> = choice("take-up to come", takeUpBy, { found: takeUpFound, planned: takeUpPlanned });
 /** Tied before the heddles, the old warp fills the back. */
 export const wasteToCome: Figure<Length> = choice("waste still to come", knots, {
   "in front of the reed": nothing,

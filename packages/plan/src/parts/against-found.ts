@@ -1,4 +1,4 @@
-import { asText, compare, difference, percentLost } from "@thrum/maths";
+import { asText, compare, difference, lossFromMeasures, percentLost } from "@thrum/maths";
 import type { Length, Loss } from "@thrum/maths";
 import type { JobFound } from "../job/found.js";
 import { inSmallUnit, percentText } from "./amount-words.js";
@@ -10,6 +10,11 @@ const MOST_TAKE_UP = percentLost(25);
 /** Whether a take-up is so large that it is asked about. */
 function isDoubtful(takeUp: Loss): boolean {
   return compare(takeUp, MOST_TAKE_UP) > 0;
+}
+
+/** Whether a take-up as measured is asked about: it grew, or it is large. */
+export function isAskedAbout({ before, after }: NonNullable<JobFound["takeUp"]>): boolean {
+  return compare(after, before) > 0 || isDoubtful(lossFromMeasures({ before, after }));
 }
 
 /** A take-up above 25 %, as planned or as found. */
