@@ -5,12 +5,13 @@ import { format } from "prettier";
 import { root } from "./built.mjs";
 import { apiPages } from "./docs/api-pages.mjs";
 import { errorPages } from "./docs/error-pages.mjs";
-import { casesTable, formulaPage } from "./docs/formula-page.mjs";
+import { formulaPage } from "./docs/formula-page.mjs";
 import { calculations, cases, maths, sentencesOf } from "./docs/handbook.mjs";
 import { jobFilePage } from "./docs/job-file-page.mjs";
 import { book, capital, list } from "./docs/markdown.mjs";
+import { steps, tenFirst } from "./docs/order-of-work.mjs";
+import { errata, trustPage, verificationTable } from "./docs/trust-pages.mjs";
 import { turnedRound } from "./docs/turned-round.mjs";
-import { isPublished } from "./rows.mjs";
 
 const check = process.argv.includes("--check");
 const { inWords } = maths;
@@ -18,55 +19,17 @@ const { inWords } = maths;
 /** Folders that hold nothing but generated pages. */
 const GENERATED = ["docs/formulas", "docs/errors"];
 
-const FOLDERS = {
-  yarn: "Yarn",
-  weave: "Weave",
-  sett: "Sett",
-  cloth: "Cloth",
-  reed: "Reed",
-  warp: "Warp",
-  weft: "Weft",
-  "tie-on": "Tie-on",
-  cost: "Cost",
-};
-
 function formulasIndex() {
-  const folders = [...new Set(calculations.map(({ folder }) => folder))];
-  const order = (folder) => (folder in FOLDERS ? Object.keys(FOLDERS).indexOf(folder) : 99);
-  const sections = folders
-    .sort((a, b) => order(a) - order(b))
-    .map((folder) => {
-      const items = calculations
-        .filter((one) => one.folder === folder)
-        .map((one) => {
-          const [sentence] = sentencesOf(one).split(/(?<=\.)\s/u);
-          return `[${capital(inWords(one.name))}](./${one.kebab}.md): ${sentence.replace(/\n/gu, " ")}`;
-        });
-      return `## ${FOLDERS[folder] ?? capital(folder)}\n\n${list(items)}`;
-    });
+  const item = (one) => {
+    const [sentence] = sentencesOf(one).split(/(?<=\.)\s/u);
+    return `[${capital(inWords(one.name))}](./${one.kebab}.md): ${sentence.replace(/\n/gu, " ")}`;
+  };
   return [
     "# Formulas",
-    `${calculations.length} formulas, each on a page of its own: the formula, fields to put your own numbers in, the working line by line, what books print, and the same sum for a spreadsheet and in code.`,
+    `${calculations.length} formulas in the order of the work at the loom, each on a page of its own with fields for your numbers, the working line by line, what books print, and the same sum for a spreadsheet and in code. Most can be [turned round](../turned-round.md).`,
     "<FormulaFilter />",
-    ...sections,
-  ].join("\n\n");
-}
-
-function verificationTable() {
-  const published = cases.filter(isPublished);
-  const calls = [...new Set(cases.map(({ call }) => call))];
-  return [
-    "# Verification table",
-    `Every case below is run as a test against the exact answer, to twelve digits. ${published.length} were read in the source named; those with another mark are not counted as published.`,
-    ...calls.map((call) => `## ${capital(inWords(call))}\n\n${casesTable(cases.filter((one) => one.call === call))}`),
-  ].join("\n\n");
-}
-
-function errata() {
-  return [
-    "# Where a source is wrong",
-    "The library keeps the exact value; here is what each source prints and why it differs.",
-    casesTable(cases.filter(({ differs }) => differs?.startsWith("misprint"))),
+    `## The ten needed most\n\n${list(tenFirst.map(item))}`,
+    ...steps.map(({ title, formulas }) => `## ${title}\n\n${list(formulas.map(item))}`),
   ].join("\n\n");
 }
 
@@ -92,6 +55,7 @@ function sourcesPage() {
 
 const pages = new Map(calculations.map((one) => [`docs/formulas/${one.kebab}.md`, formulaPage(one)]));
 pages.set("docs/formulas/index.md", formulasIndex());
+pages.set("docs/trust.md", trustPage());
 pages.set("docs/verification.md", verificationTable());
 pages.set("docs/errata.md", errata());
 pages.set("docs/sources.md", sourcesPage());

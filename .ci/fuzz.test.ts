@@ -2,10 +2,10 @@
 // THRUM_FUZZ=100000 npx vitest run --config .ci/vitest.config.ts .ci/fuzz : as many changed texts for each corpus.
 import { readFileSync } from "node:fs";
 import * as maths from "@thrum/maths";
-import { sequenceFromList, settFromThreadCount } from "@thrum/stripes";
+import { sequence, sequenceFromList, settFromThreadCount } from "@thrum/stripes";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { namesIn, orderIn } from "../docs/.vitepress/theme/written-order.js";
+import { orderIn, readOrder, runsOf, Unwritten } from "../docs/.vitepress/theme/written-order.js";
 import { root } from "./built.mjs";
 import { leastTime } from "./processor-time.js";
 
@@ -38,9 +38,12 @@ const readers: Readonly<Record<string, readonly Reader[]>> = {
   ],
   links: [
     (link) => {
-      const text = orderIn(link) ?? "1 a";
-      const names: readonly string[] = namesIn(text);
-      return sequenceFromList({ text, legend: Object.fromEntries(names.map((name) => [name, name])) });
+      try {
+        return sequence(runsOf(readOrder(orderIn(link) ?? "1 a").list));
+      } catch (error) {
+        if (error instanceof Unwritten) return null;
+        throw error;
+      }
     },
   ],
 };

@@ -2,7 +2,9 @@
 import { codeSample } from "./code-sample.mjs";
 import { casesOf, maths, sentencesOf, shownCase, unitOf } from "./handbook.mjs";
 import { limitsOf, relatedTo } from "./limits.mjs";
-import { book, capital, fence, list, plain, table } from "./markdown.mjs";
+import { book, bookText, capital, fence, list, plain, table } from "./markdown.mjs";
+import { partOf } from "./order-of-work.mjs";
+import { casesTable } from "./trust-pages.mjs";
 
 const { asMarkdown, explain, inWords, spreadsheetFormula } = maths;
 const LETTERS = "ABCDEFGHIJKLMNOP";
@@ -52,53 +54,53 @@ function spreadsheetPart(one, input) {
     .filter(({ address }) => address !== "")
     .map(({ field, address, unit: own }) => [address, plain(inWords(field)), own === null ? "" : plain(own.symbol)]);
   return [
-    `## In a spreadsheet\n\nBuilt-in functions only; the answer is ${unit === null ? "a plain number" : `counted in ${plain(inWords(unit.name))}`}.`,
+    `## In a spreadsheet\n\nBuilt-in functions only, for the sum the page opens with; with your own numbers use "the cell formula" beside the answer. The answer is ${unit === null ? "a plain number" : `counted in ${plain(inWords(unit.name))}`}.`,
     table(["cell", "holds", "in"], rows),
     fence("text", formula),
   ];
 }
 
-export function casesTable(rows) {
-  return table(
-    ["case", "printed", "exact", "source", "why they differ"],
-    rows.map(({ title, prints, exact, source, at, status, differs }) => [
-      plain(title),
-      plain(prints),
-      plain(exact),
-      book(source, at) + (status === "read" ? "" : ` (${status})`),
-      plain(differs ?? ""),
-    ]),
-  );
-}
+/** The working without the list of its inputs: they stand in the form. */
+const linesOf = (calculation, input) =>
+  asMarkdown(explain(calculation, input))
+    .replace(/^(?:\|.*\n)+\n*/u, "")
+    .replace(/\n*Source: .*$/u, "");
 
 export function formulaPage(one) {
   const { name, calculation, declaration } = one;
   const own = casesOf(name);
   const { title, source, at, input } = shownCase(one);
   const lines = declaration.formula.split("\n").map((line) => line.trim());
-  const inputs = Object.entries(declaration.inputs).map(([field, { noun, meaning, ...rest }]) => [
-    plain(inWords(field)),
-    plain(noun),
-    plain(meaning),
-    boundsOf(rest),
-  ]);
+  const ranges = Object.entries(declaration.inputs).map(
+    ([field, rest]) => `${plain(inWords(field))} ${boundsOf(rest)}`,
+  );
   const { result } = declaration;
   const slips = declaration.slips.map(({ says }) => `A sum that ${plain(says)}.`);
+  const limits = limitsOf(one);
+  const sentence = sentencesOf(one);
+  const front = {
+    formula: name,
+    folder: one.folder,
+    sentence: sentence.replace(/\s+/gu, " ").split(/(?<=\.)\s/u)[0],
+    caption: `${capital(title)}${source === null ? "" : ` (${bookText(source, at)})`}.`,
+    part: partOf(one),
+  };
   return [
-    `---\nformula: ${name}\nfolder: ${one.folder}\n---`,
+    `---\n${Object.entries(front)
+      .map(([key, value]) => `${key}: ${JSON.stringify(value)}`)
+      .join("\n")}\n---`,
     `# ${capital(inWords(name))}`,
-    sentencesOf(one),
-    fence("formula", lines.filter(Boolean).join("\n")),
-    table(["input", "kind", "meaning", "range"], inputs),
-    `The answer: ${plain([result.noun, result.meaning].filter(Boolean).join(", "))}. Source: ${book(declaration.source)}.`,
-    `## Worked through\n\n${capital(plain(title))}${source === null ? "" : ` (${book(source, at)})`}.`,
+    sentence,
     "<!-- live -->",
-    asMarkdown(explain(calculation, input)),
+    linesOf(calculation, input),
     "<!-- /live -->",
+    "## Formula",
+    fence("formula", lines.filter(Boolean).join("\n")),
+    `The answer: ${plain([result.noun, result.meaning].filter(Boolean).join(", "))}. What may stand in each field: ${ranges.join("; ")}. Source: ${book(declaration.source)}.`,
     ...(own.length === 0 ? [] : [`## Published cases\n\n${casesTable(own)}`]),
     ...spreadsheetPart(one, input),
     `## In code\n\n${fence("ts", codeSample(one, input))}`,
-    `## When not to use it\n\n${list(limitsOf(one))}`,
+    ...(limits.length === 0 ? [] : [`## When not to use it\n\n${list(limits)}`]),
     ...(slips.length === 0 ? [] : [`## Slips\n\n${list(slips)}`]),
     `## Related\n\n${list(relatedTo(one))}`,
     `Source file: \`${one.path}\`, test: \`${one.path.replace(/\.ts$/u, ".test.ts")}\`.`,

@@ -1,6 +1,7 @@
 // When not to use a formula, and which others stand near it: read from the declarations, so that every page has both.
 import { calculations, maths } from "./handbook.mjs";
 import { capital, plain } from "./markdown.mjs";
+import { chosenFor, steps } from "./order-of-work.mjs";
 
 const COUNTS = {
   "length per mass": "an indirect count (cotton, linen, worsted, metric …)",
@@ -47,7 +48,7 @@ const isOf = (dimension) => (input) => dimensionsOf(input).includes(dimension);
 
 /** Where the formula does not hold, a sentence each. */
 export function limitsOf(one) {
-  const { inputs, formula, result } = one.declaration;
+  const { inputs, formula } = one.declaration;
   const plainNumbers = named(inputs, ({ what, isCount }) => what === "number" && !isCount);
   const losses = named(inputs, isOf("loss"));
   const additions = named(inputs, isOf("addition"));
@@ -67,13 +68,9 @@ export function limitsOf(one) {
     ...(/roundUp|roundDown|nearest/u.test(formula)
       ? ["In the middle of a longer sum that rounds again later: this one already rounds, as its lines say."]
       : []),
-    ...(result.range.above === 0 || result.range.atLeast === null
-      ? []
-      : [`Where the answer would come to less than ${String(result.range.atLeast)}: it is refused, never cut off.`]),
     ...(Object.values(inputs).some(({ what }) => what === "list")
       ? ["With lists in different orders: each place of one list belongs to the same place of the others."]
       : []),
-    "With guessed inputs: nothing is assumed for you, and the answer is as good as what you measured.",
   ];
 }
 
@@ -94,5 +91,13 @@ export function relatedTo(one) {
     })
     .filter(({ score }) => score > 0.3)
     .sort((a, b) => b.score - a.score || a.other.name.localeCompare(b.other.name));
-  return scored.slice(0, 5).map(({ other }) => `[${capital(maths.inWords(other.name))}](./${other.kebab}.md)`);
+  const chosen = chosenFor(one) ?? (scored.length > 0 ? scored.slice(0, 5).map(({ other }) => other) : besides(one));
+  return chosen.map((other) => `[${capital(maths.inWords(other.name))}](./${other.kebab}.md)`);
+}
+
+/** Those beside it in its step of the work. */
+function besides(one) {
+  const { formulas } = steps.find((step) => step.formulas.includes(one));
+  const at = formulas.indexOf(one);
+  return formulas.filter((other, place) => other !== one && Math.abs(place - at) <= 2);
 }

@@ -12,6 +12,9 @@ export const fence = (language, text) => `\`\`\`${language}\n${text}\n\`\`\``;
 
 export const list = (items) => items.map((item) => `- ${item}`).join("\n");
 
-/** A source with the place in it. */
-export const book = ({ author, title, year, place }, at) =>
-  plain([author, title, year, place, at].filter(Boolean).join(", "));
+/** A source with the place in it, as text. */
+export const bookText = ({ author, title, year, place }, at) =>
+  [author, title, year, place, at].filter(Boolean).join(", ");
+
+/** The same where Markdown is written. */
+export const book = (source, at) => plain(bookText(source, at));

@@ -2,7 +2,7 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { root } from "../built.mjs";
 
-const FIRST = ["index.md", "start.md", "weavers-job.md", "job-file.md", "formulas/index.md", "stripes.md"];
+const FIRST = ["index.md", "start.md", "weavers-job.md", "job-file.md", "formulas/index.md", "stripes.md", "trust.md"];
 
 export function pageFiles() {
   const files = readdirSync(`${root}docs`, { recursive: true, encoding: "utf8" })
@@ -14,10 +14,14 @@ export function pageFiles() {
 
 /** A page as a reader without the site has it: no front matter, no marks of ours. */
 export function twinOf(file) {
-  return readFileSync(`${root}docs/${file}`, "utf8")
+  const text = readFileSync(`${root}docs/${file}`, "utf8");
+  const caption = /^caption: "?(.+?)"?$/mu.exec(text)?.[1] ?? "";
+  return text
+    .replace(/^<!-- live -->$/mu, caption)
     .replace(/^---\n[\s\S]*?\n---\n+/u, "")
-    .replace(/<!-- \/?live -->\n+/gu, "")
+    .replace(/<!-- (?:\/live|picture: \w+) -->\n+/gu, "")
     .replace(/^<[A-Z]\w+ \/>\n+/gmu, "")
+    .replace(/<Outside to="([^"]+)">([^<]+)<\/Outside>/gu, `[$2](${"../".repeat(file.split("/").length - 1)}$1)`)
     .replace(/^<<< @\/(\S+)$/gmu, (_, path) =>
       ["```js", readFileSync(`${root}docs/${path}`, "utf8").trimEnd(), "```"].join("\n"),
     )

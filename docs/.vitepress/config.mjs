@@ -2,6 +2,7 @@
 import { readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { defineConfig } from "vitepress";
+import { calculations } from "../../.ci/docs/handbook.mjs";
 import { formulaMathml } from "../../.ci/docs/mathml.mjs";
 import { formNamed, formulaModules } from "./formulas.mjs";
 import { afterBuild } from "./after-build.mjs";
@@ -10,6 +11,7 @@ import { writeAboutPages } from "./about-pages.mjs";
 import { writeApiPages } from "./api-pages.mjs";
 import { writeNotebookPages } from "./notebook-pages.mjs";
 import { searchModule } from "./search.mjs";
+import { writeClassPage, writeSheetFiles } from "./sheet-files.mjs";
 
 const root = fileURLToPath(new URL("../../", import.meta.url));
 const { version } = JSON.parse(readFileSync(`${root}packages/maths/package.json`, "utf8"));
@@ -18,6 +20,8 @@ const base = process.env.DOCS_BASE ?? "/";
 writeAboutPages();
 writeApiPages();
 writeNotebookPages();
+writeSheetFiles();
+await writeClassPage();
 
 const escaped = (text) => text.replace(/[&<>"{}]/gu, (mark) => `&#${mark.codePointAt(0)};`);
 
@@ -53,7 +57,8 @@ function ourMarkdown(md) {
     const text = tokens[at].content.trim();
     if (text === "<!-- live -->") {
       const form = escaped(JSON.stringify(formNamed(env.frontmatter.formula, env.frontmatter.given)));
-      return `<LiveFormula form="${form}">`;
+      const caption = escaped(env.frontmatter.caption ?? "");
+      return `<LiveFormula form="${form}" caption="${caption}">`;
     }
     const [, picture] = /^<!-- picture: ([a-z]+) -->$/u.exec(text) ?? [];
     if (picture !== undefined) return jobPicture(picture);
@@ -75,7 +80,11 @@ export default defineConfig({
   srcExclude: ["public/**"],
   appearance: true,
   head: [["link", { rel: "icon", href: `${base}favicon.svg`, type: "image/svg+xml" }]],
-  themeConfig: { version },
+  themeConfig: { version, formulas: calculations.length },
+  // A page of a formula is told by its own sentence.
+  transformPageData({ relativePath, frontmatter }) {
+    return frontmatter.sentence === undefined ? undefined : { description: frontmatter.sentence, relativePath };
+  },
   markdown: { highlight, config: ourMarkdown, headers: { level: [2, 3] } },
   buildEnd: afterBuild,
   vite: {

@@ -11,6 +11,19 @@ function choicesFor(example, ...dimensions) {
   return unitsOf(...dimensions).map(([name, { symbol }]) => [name, symbol]);
 }
 
+/** The units most ask for, in the order of their lists; the old ones of the trade come after. */
+const USUAL = {
+  length: ["inches", "feet", "yards", "centimetres", "metres", "millimetres"],
+  mass: ["ounces", "pounds", "grams", "kilograms"],
+  "length per mass": ["cottonCount", "metricCount", "worstedCount", "linenCount", "yardsPerPound", "metresPerKilogram"],
+  "mass per length": ["tex", "denier", "decitex"],
+};
+
+const usualOf = (names, ...dimensions) => {
+  const usual = dimensions.flatMap((dimension) => USUAL[dimension] ?? []).filter((name) => names.includes(name));
+  return usual.length < names.length ? usual : [];
+};
+
 /** What stands in a field when the page opens: the number of the case worked through. */
 function startOf(field, { what, member, ...input }, given) {
   const dimension = member?.dimension ?? input.dimension;
@@ -22,9 +35,15 @@ function startOf(field, { what, member, ...input }, given) {
     field,
     label: inWords(field),
     meaning: input.meaning,
-    noun: input.noun,
     what,
     of: list ? member.what : what,
+    dimension: dimension ?? null,
+    mayBeEmpty: input.mayBeEmpty ?? false,
+    usual: usualOf(
+      units.map(([name]) => name),
+      dimension,
+      input.orDimension,
+    ),
     words: input.words ?? null,
     units: units.map(([name]) => name),
     symbols: units.map(([, symbol]) => symbol),
@@ -46,13 +65,18 @@ function formOf(one) {
     startOf(field, declared, inUnitOfFirst(input[field])),
   );
   const units = typeof answer === "number" ? [] : choicesFor(answer, answer.dimension);
+  const { sign, value } = maths.explain(one.calculation, input).result;
+  const names = units.map(([name]) => name);
   return {
     name: one.name,
     title: inWords(one.name),
     fields,
+    first: `${sign} ${value}`,
+    shownIn: null,
     answer: {
       unit: typeof answer === "number" ? null : answer.unit,
-      units: units.map(([name]) => name),
+      usual: typeof answer === "number" ? [] : usualOf(names, answer.dimension),
+      units: names,
       symbols: units.map(([, symbol]) => symbol),
     },
   };
@@ -60,20 +84,36 @@ function formOf(one) {
 
 const byName = new Map(calculations.map((one) => [one.name, one]));
 
+/** The reader of what people type, by what is counted. */
+const READERS = {
+  length: "lengthFrom",
+  mass: "massFrom",
+  "ends per length": "settFrom",
+  "picks per length": "picksFrom",
+  "dents per length": "reedFrom",
+  "length per mass": "countFrom",
+  "mass per length": "countFrom",
+  money: "moneyFrom",
+};
+
 function moduleOf(name, root) {
   const one = byName.get(name);
   const form = formOf(one);
   const units = [...new Set([...form.fields.flatMap(({ units: own }) => own), ...form.answer.units])];
   const exported = units.filter((unit) => unit in maths);
   const currencies = units.filter((unit) => !(unit in maths)).map((unit) => `${unit}: currency("${unit}")`);
+  const kinds = [...new Set(form.fields.map(({ dimension }) => dimension))].filter((kind) => kind in READERS);
+  const readers = [...new Set(kinds.map((kind) => READERS[kind]))];
   const from = (path) => JSON.stringify(`${root}${path}`);
   return [
     `export { ${name} as calculation } from ${from(one.path)};`,
-    `import { ${["currency", "lengthFrom", "massFrom", ...exported].join(", ")} } from ${from("packages/maths/src/units/index.ts")};`,
+    `import { ${["currency", ...readers, ...exported].join(", ")} } from ${from("packages/maths/src/units/index.ts")};`,
     `export { explain } from ${from("packages/maths/src/engine/working/index.ts")};`,
     `export { check } from ${from("packages/maths/src/engine/check/index.ts")};`,
     `export const units = { ${[...exported, ...currencies].join(", ")} };`,
-    `export const readers = { length: lengthFrom, mass: massFrom };`,
+    `export const readers = { ${kinds.map((kind) => `${JSON.stringify(kind)}: ${READERS[kind]}`).join(", ")} };`,
+    `export { decimalTextFrom } from ${from("packages/maths/src/units/index.ts")};`,
+    `export { inUnit, quantityText } from ${from("packages/maths/src/engine/quantity/index.ts")};`,
   ].join("\n");
 }
 
@@ -117,5 +157,16 @@ export function formNamed(name, given = {}) {
       .filter(Boolean);
     return { ...field, value, unit };
   });
-  return { ...form, fields, answer: { ...form.answer, unit: given.answer ?? form.answer.unit } };
+  if (given.answer === undefined) return { ...form, fields };
+  const input = Object.fromEntries(
+    fields.map(({ field, value, unit }) => [field, unit === null ? Number(value) : maths[unit](value)]),
+  );
+  const first = maths.quantityText(maths.inUnit(byName.get(name).calculation(input), maths[given.answer]));
+  return {
+    ...form,
+    fields,
+    first: `≈ ${first}`,
+    shownIn: given.answer,
+    answer: { ...form.answer, unit: given.answer },
+  };
 }

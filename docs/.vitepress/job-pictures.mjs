@@ -1,39 +1,13 @@
 // The pictures of the weaver's job, drawn from the plan of the example itself, so that they cannot say anything else.
-import { readFileSync } from "node:fs";
-import { build } from "esbuild";
-import { root } from "../../.ci/built.mjs";
+import { job, letteredSvg, paints, plan, sequenceOf, stripesSvg, warp } from "./napkins.mjs";
+import { tieOn } from "./tie-on-picture.mjs";
 
-const source = (name) => `${root}packages/${name}/src/index.ts`;
-const { outputFiles } = await build({
-  stdin: {
-    contents:
-      'export { planWarp, readJob } from "@thrum/plan"; export { letteredSvg, sequence, stripesSvg } from "@thrum/stripes";',
-    resolveDir: `${root}packages/plan`,
-  },
-  bundle: true,
-  format: "esm",
-  alias: Object.fromEntries(["maths", "stripes", "plan"].map((name) => [`@thrum/${name}`, source(name)])),
-  write: false,
-  logLevel: "error",
-});
-const code = Buffer.from(outputFiles[0].contents).toString("base64");
-const { letteredSvg, planWarp, readJob, sequence, stripesSvg } = await import(`data:text/javascript;base64,${code}`);
-
-const paints = new Map([
-  ["natural", { fill: "#e8dcc0", letter: "N", name: "natural" }],
-  ["madder", { fill: "#a4392f", letter: "M", name: "madder" }],
-  ["indigo", { fill: "#2b3a6b", letter: "I", name: "indigo" }],
-]);
-const { job } = readJob(readFileSync(`${root}examples/jobs/2-hall-napkins.yaml`, "utf8"));
-const { figures } = planWarp(job);
+const { figures } = plan;
 const drawn = (draw, laid, id, title, height) =>
   draw({ sequence: laid, paints, height, id, title, description: `${laid.ends} ends, end 1 on the left` });
 const figure = (inside, caption) => `<figure>${inside}<figcaption>${caption}</figcaption></figure>`;
 
-const sequenceOf = (runs) => sequence(runs.map(({ yarns, ends }) => ({ colour: yarns.join(" + "), ends })));
-
 function stripes() {
-  const warp = sequenceOf(figures.loom.stripes.value.runs);
   const colours = drawn(stripesSvg, warp, "job-stripes", "The stripes in their colours", 50);
   const letters = drawn(letteredSvg, warp, "job-letters", "The same stripes in letters", 50);
   return figure(
@@ -83,7 +57,7 @@ function knots() {
   return figure(svg, "Here the knots are tied in front of the reed and drawn back through reed and heddles.");
 }
 
-const pictures = { stripes, chains, knots, tape };
+const pictures = { stripes, chains, knots, tape, tieon: tieOn };
 
 /** The picture of a name, as a piece of HTML. */
 export function jobPicture(name) {

@@ -4,16 +4,22 @@ import { fileURLToPath } from "node:url";
 import { build } from "esbuild";
 
 const here = (name) => fileURLToPath(new URL(name, import.meta.url));
-const { outputFiles } = await build({
-  entryPoints: [here("page.mjs")],
-  bundle: true,
-  minify: true,
-  format: "iife",
-  target: "es2022",
-  write: false,
-});
-const script = outputFiles[0].text.replaceAll("</script", "<\\/script");
-const page = `<!doctype html>
+
+/** The page as text; `alias` may lead the packages to other files than those installed. */
+export async function classPage(alias = {}) {
+  const { outputFiles } = await build({
+    entryPoints: [here("page.mjs")],
+    bundle: true,
+    minify: true,
+    format: "iife",
+    target: "es2022",
+    alias,
+    write: false,
+  });
+  return pageWith(outputFiles[0].text.replaceAll("</script", "<\\/script"));
+}
+
+const pageWith = (script) => `<!doctype html>
 <html lang="en">
 <meta charset="utf-8">
 <meta name="viewport" content="width=device-width">
@@ -45,5 +51,8 @@ const page = `<!doctype html>
 <script>${script}</script>
 </html>
 `;
-await writeFile(here("classroom.html"), page);
-process.stdout.write("classroom.html is written: open it in a browser.\n");
+
+if (process.argv[1] === fileURLToPath(import.meta.url)) {
+  await writeFile(here("classroom.html"), await classPage());
+  process.stdout.write("classroom.html is written: open it in a browser.\n");
+}

@@ -1,14 +1,19 @@
 import { defineAsyncComponent } from "vue";
+import HomeSheets from "./HomeSheets.vue";
+import HomeWays from "./HomeWays.vue";
 import Layout from "./Layout.vue";
 import LiveFormula from "./LiveFormula.vue";
+import Outside from "./Outside.vue";
 import "./style.css";
 
 export default {
   Layout,
   enhanceApp({ app }) {
-    app.component("LiveFormula", LiveFormula);
+    for (const [name, part] of Object.entries({ HomeSheets, HomeWays, LiveFormula, Outside }))
+      app.component(name, part);
     // What stands on one page only is loaded with it.
     for (const [name, load] of Object.entries({
+      CaseFilter: () => import("./CaseFilter.vue"),
       CountConverter: () => import("./CountConverter.vue"),
       FormulaFilter: () => import("./FormulaFilter.vue"),
       StripePage: () => import("./StripePage.vue"),
