@@ -55,7 +55,7 @@ const appRules = [
     },
   },
   {
-    files: [`${app}/{reckon,draft}/**/*.ts`],
+    files: [`${app}/{reckon,draft,work}/**/*.ts`],
     rules: { "@typescript-eslint/no-restricted-imports": ["error", { patterns: [notPublic] }] },
   },
 ];

@@ -1,6 +1,7 @@
 import { createApp } from "vue";
 import App from "./App.vue";
 import "./theme.css";
+import "./parts/loom.css";
 
 createApp(App).mount("#app");
 

@@ -27,6 +27,17 @@ export interface Here {
   readonly pace: readonly (readonly [at: number, knots: number])[];
 }
 
+/** Lines of a progress, each as it stood; undefined where there was none. */
+export type Lines = { readonly [K in keyof Progress]?: Progress[K] | undefined };
+
+/** What undo needs of one act: only the lines that differ. */
+export interface Before {
+  readonly here: Here;
+  readonly progress: Lines;
+  /** What was found, as it stood in the job; null where the act left it alone. */
+  readonly found: string | null;
+}
+
 /** The work at one job: store "work", key `job`. */
 export interface WorkRecord {
   readonly schema: 1;
@@ -36,8 +47,8 @@ export interface WorkRecord {
   readonly at: number;
   readonly progress: Progress;
   readonly here: Here;
-  /** For undo, the last 500; `found` as it stood in the job. */
-  readonly past: readonly { readonly here: Here; readonly progress: Progress; readonly found: string | null }[];
+  /** For undo, the last 500. */
+  readonly past: readonly Before[];
 }
 
 export interface Settings {

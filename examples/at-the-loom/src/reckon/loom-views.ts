@@ -1,2 +1,45 @@
+import { jobTextWith, faultText, planWarp, progressText, readJob, readProgress, unitsOf } from "@thrum/plan";
+import type { PlanData, PlannedGroup, Progress } from "@thrum/plan";
+import type { Loom } from "../work/loom.js";
+import { loomFigures } from "./loom-figures.js";
+import { bandsOf, yarnsOf } from "./looks.js";
+import { foundIn, jobWith, reading, withFault, withFound } from "./reading.js";
+import { sentences } from "./steps.js";
+import { marksOf } from "./marks.js";
+
+function planIn(text: string): PlanData {
+  const read = readJob(text);
+  if (!read.ok) throw new RangeError(read.faults.map(faultText).join("\n"));
+  return planWarp(read.job);
+}
+
+/** The job with the stripes of the first tick: groups alike that follow each other are one stripe again. */
+function inOldOrder(text: string, groups: readonly PlannedGroup[]): string {
+  const value = groups.map(
+    ({ ends, yarns, order }) => `${String(ends)} ${yarns.join(order === undefined ? " + " : " / ")}`,
+  );
+  return jobTextWith(text, [{ path: ["stripes"], value }]);
+}
+
+/** Everything of a plan that the screens at the loom show. */
+function loom(text: string, progress: Pick<Progress, "wovenTo" | "groups"> = {}, isOldKept = false): Loom {
+  const plan = planIn(isOldKept ? inOldOrder(text, progress.groups ?? []) : text);
+  const yarns = yarnsOf(plan);
+  return {
+    ...loomFigures(plan, yarns),
+    ...sentences(plan),
+    yarns,
+    bands: bandsOf(plan),
+    marks: marksOf(plan, unitsOf(plan.job), progress),
+  };
+}
+
+/** The progress file of law 4l, and what one holds; null where it is none. */
+const progressFile = (progress: Progress): string => progressText(progress);
+function progressIn(text: string): Progress | null {
+  const read = readProgress(text);
+  return read.ok ? read.progress : null;
+}
+
 /** What the screens at the loom ask of a plan: each takes plain data and gives plain data. */
-export const loomViews = {};
+export const loomViews = { loom, progressFile, progressIn, reading, jobWith, foundIn, withFault, withFound };

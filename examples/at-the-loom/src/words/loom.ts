@@ -1,4 +1,5 @@
+import { bench } from "./bench.js";
+import { tying } from "./tying.js";
+
 /** What the screens at the loom say. */
-export const loom = {
-  notYet: "This page is still to come.",
-} as const;
+export const loom = { ...bench, ...tying } as const;

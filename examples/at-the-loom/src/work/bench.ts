@@ -1,0 +1,145 @@
+import { shallowRef } from "vue";
+import type { ShallowRef } from "vue";
+import { hold } from "../keep/lock.js";
+import type { Held } from "../keep/lock.js";
+import { furthest, markOf, putMark } from "../keep/mark.js";
+import { placed, placeText } from "../keep/place.js";
+import type { JobRecord, Lines, Task, WorkRecord } from "../keep/records.js";
+import { isKept, job as jobOf, putWork, workFound } from "../keep/store.js";
+import { ask } from "../reckon/client.js";
+import { noteAt, route } from "../route.js";
+import { acted, begun, linesBefore, opened, undone } from "./act.js";
+import type { Change } from "./act.js";
+import { isOldKept, planChange } from "./changed.js";
+import type { PlanChange } from "./changed.js";
+import type { Loom } from "./loom.js";
+
+/** The work at one job, as the screens see it. */
+export interface Bench {
+  readonly id: string;
+  readonly job: ShallowRef<JobRecord>;
+  readonly loom: ShallowRef<Loom>;
+  readonly work: ShallowRef<WorkRecord>;
+  /** What differs since the first tick, until she has answered. */
+  readonly change: ShallowRef<PlanChange>;
+  readonly state: ShallowRef<"ready" | "elsewhere" | "newer">;
+  act: (change: Change, job?: JobRecord) => void;
+  undo: () => Promise<boolean>;
+  /** Opens a task: kept, but no act. */
+  open: (task: Task) => void;
+  useHere: () => Promise<void>;
+  leave: () => void;
+}
+
+async function workOf(
+  record: JobRecord,
+  loom: Loom,
+): Promise<{ readonly work: WorkRecord; readonly base: number; readonly isNewer: boolean }> {
+  const fresh = begun(record.id, `${record.title === "" ? "job" : record.title}.yaml`, loom);
+  const found = await workFound(record.id);
+  if (found?.is === "newer") return { work: fresh, base: 0, isNewer: true };
+  const kept = found?.record ?? null;
+  const mark = markOf(record.id);
+  const none = kept === null && mark === null ? placed(fresh, route.value.at) : fresh;
+  return { work: furthest(kept, mark, none), base: kept?.seq ?? -1, isNewer: false };
+}
+
+const loomOf = (text: string, work: WorkRecord): Promise<Loom> => ask("loom", text, work.progress, isOldKept(work));
+
+/** Opens the work at a job; null where there is no such job. */
+export async function openBench(id: string): Promise<Bench | null> {
+  const record = await jobOf(id);
+  if (record === null) return null;
+  const job = shallowRef(record);
+  const first = await ask("loom", record.text);
+  const found = await workOf(record, first);
+  const work = shallowRef(found.work);
+  const loom = shallowRef(
+    found.work.progress.wovenTo === undefined ? first : await ask("loom", record.text, found.work.progress),
+  );
+  const change = shallowRef<PlanChange>(planChange(work.value.progress, loom.value));
+  const state = shallowRef<Bench["state"]["value"]>(found.isNewer ? "newer" : "ready");
+  /** The last record that the device surely has, and what it holds. */
+  let [base, kept] = [found.base, found.work];
+  let putting: Promise<void> | null = null;
+  let changedJob: JobRecord | null = null;
+  let held: Held;
+
+  const taken = (): void => {
+    if (state.value === "ready") state.value = "elsewhere";
+  };
+  held = await hold(id, { onTaken: taken });
+  if (!held.isMine) taken();
+
+  /** One put at a time, always of the newest. */
+  async function put(): Promise<void> {
+    while (work.value !== kept) {
+      const [now, changed] = [work.value, changedJob];
+      changedJob = null;
+      const isTaken = await putWork(now, changed);
+      kept = now;
+      if (isTaken) base = now.seq;
+      else if (work.value === now) break;
+    }
+    putting = null;
+  }
+
+  let since: Lines = {};
+  function keep(after: WorkRecord, changed: JobRecord | null): void {
+    const before = work.value;
+    const lines = linesBefore(after.progress, before.progress);
+    since = base === before.seq ? lines : { ...since, ...lines };
+    const isMarked = putMark(id, { seq: after.seq, base, at: after.at, here: after.here, lines: since });
+    work.value = after;
+    if (changed !== null) changedJob = job.value = changed;
+    if (!isKept.value || !isMarked) noteAt(placeText(after));
+    putting ??= put();
+  }
+
+  async function again(): Promise<void> {
+    loom.value = await loomOf(job.value.text, work.value);
+    change.value = planChange(work.value.progress, loom.value);
+  }
+  /** Whether the plan has to be worked out once more. */
+  const isOther = (before: WorkRecord, after: WorkRecord): boolean =>
+    before.progress.wovenTo !== after.progress.wovenTo || isOldKept(before) !== isOldKept(after);
+
+  return {
+    id,
+    job,
+    loom,
+    work,
+    change,
+    state,
+    act(next, changed) {
+      if (state.value !== "ready") return;
+      const before = work.value;
+      keep(acted(before, next, Date.now()), changed ?? null);
+      change.value = planChange(work.value.progress, loom.value);
+      if (changed !== undefined || isOther(before, work.value)) void again();
+    },
+    async undo() {
+      const last = work.value.past.at(-1);
+      const after = undone(work.value, Date.now());
+      if (state.value !== "ready" || last === undefined || after === null) return false;
+      const before = work.value;
+      const text = last.found === null ? null : await ask("withFound", job.value.text, last.found);
+      keep(after, text === null ? null : { ...job.value, text, changed: Date.now() });
+      change.value = planChange(after.progress, loom.value);
+      if (text !== null || isOther(before, after)) await again();
+      return true;
+    },
+    open(task) {
+      if (state.value !== "ready" || (work.value.here.task === task && work.value.here.open === null)) return;
+      keep({ ...opened(work.value, task), seq: work.value.seq + 1, at: work.value.at }, null);
+    },
+    async useHere() {
+      held = await hold(id, { steal: true, onTaken: taken });
+      const fresh = await workOf(job.value, loom.value);
+      [base, kept, work.value, state.value] = [fresh.base, fresh.work, fresh.work, "ready"];
+    },
+    leave() {
+      held.letGo();
+    },
+  };
+}
