@@ -1,5 +1,5 @@
-import { lossFromMeasures } from "@thrum/maths";
-import type { Loss } from "@thrum/maths";
+import { finishedWidth, lossFromMeasures } from "@thrum/maths";
+import type { Length, Loss } from "@thrum/maths";
 import type { Figure } from "../core/source.js";
 import { field } from "../core/wiring.js";
 import { worked } from "../core/worked.js";
@@ -32,6 +32,11 @@ export const drawIn: Figure<Loss> = figure("drawn in at the fell", lossFromMeasu
   before: loom.widthInReed,
   after: found.firstInches.width,
 });
+/** What the wash may still take of it, if the cloth is to come out as wide as planned. */
+export const leftToLose: Figure<Loss> = figure("from the fell to the planned width", lossFromMeasures, {
+  before: found.firstInches.width,
+  after: loom.finishedWidth,
+});
 export const widthAtFell: Figure<Loss> = figure("width, reed to fell", lossFromMeasures, {
   before: found.width.inReed,
   after: found.width.atFell,
@@ -48,4 +53,14 @@ export const widthWashed: Figure<Loss> = figure("width, washed and pressed", los
 export const width: Figure<Loss> = figure("width in all", lossFromMeasures, {
   before: found.width.inReed,
   after: found.width.finished,
+});
+/** From the fell to finished, of a sample or a piece that was measured at both. */
+export const widthFromFell: Figure<Loss> = figure("width, fell to finished", lossFromMeasures, {
+  before: found.width.atFell,
+  after: found.width.finished,
+});
+/** Planned again, from the first inches. */
+export const finishedAgain: Figure<Length> = figure("finished width, planned again", finishedWidth, {
+  widthInReed: found.firstInches.width,
+  reedToFinished: widthFromFell,
 });

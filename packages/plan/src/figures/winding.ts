@@ -45,7 +45,7 @@ export const faces: Part<NonNullable<JobJoin["faces"]>> = part(
 /** The chains as they lie before her. */
 export const laying: Part<readonly LaidChain[]> = part(
   { chains, endOneOn: job.loom.endOneOn, knots: job.join.knots, faces },
-  ({ chains: { chains: made }, ...seat }) => layingOf(made, seat),
+  ({ chains: { chains: made }, ...seat }) => (made.length === 0 ? waits("winding", "most") : layingOf(made, seat)),
 );
 /** How many ends lie up to each mark of the raddle. */
 export const raddle: Part<readonly RaddleRow[]> = part(

@@ -81,6 +81,15 @@ function byColour(parts: readonly ChainPart[]): readonly (readonly ChainPart[])[
   return [...hands.values()];
 }
 
+/** A chain that may weigh less than one end of a yarn holds none of it. */
+function belowOneEnd(most: MostEnds): readonly Told[] {
+  if (most === null || typeof most === "number") return [];
+  const yarns = Object.keys(most).filter((yarn) => most[yarn] === 0);
+  if (yarns.length === 0) return [];
+  const says = `The most of a chain is less than one end of ${listed(yarns)} weighs: allow a heavier chain (winding.most), or say its most in ends.`;
+  return [{ standing: "must", about: "chain", says, values: { yarns, most: 0 } }];
+}
+
 /** What is wider than a chain may be. */
 function tooWide(
   what: "stripe" | "group",
@@ -117,6 +126,8 @@ export function chainsOf(
     parts.flatMap(({ yarns }) => yarns),
   );
   const none = { chains: [], waitsForMost: false, tooWide: [] };
+  const light = belowOneEnd(most);
+  if (light.length > 0) return { ...none, tooWide: light };
   if (typeof by === "object") {
     const atMost = Math.max(ofAll ?? by.every, by.every);
     const wide = ofAll !== null && ofAll < by.every;

@@ -21,7 +21,7 @@ export interface KnotsMet {
   readonly endsInDent: number;
 }
 
-const millimetresText = (length: Length): string => asText(inUnit(length, millimetres), { step: "0.001" });
+const millimetresText = (length: Length): string => asText(inUnit(length, millimetres), { step: "0.01" });
 
 /** What to do where knots do not pass the reed: only behind it do they meet it nowhere. */
 function insteadOfReed(knots: readonly KnotsOfYarn[]): string {

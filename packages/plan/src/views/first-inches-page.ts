@@ -4,7 +4,7 @@ import * as loom from "../figures/loom.js";
 import { byTheTape, percent, perLength } from "./formats.js";
 import { says, shown, step } from "./view.js";
 import type { View } from "./view.js";
-import { blanks, optional } from "./ways.js";
+import { blanks, optional, unsaid, where } from "./ways.js";
 
 /** The first inches of cloth say whether the plan holds. */
 export const firstInchesPage: View = {
@@ -15,9 +15,19 @@ export const firstInchesPage: View = {
     step`Weave a few inches, then count the picks and measure the width at the fell, both at weaving tension.`,
     blanks("picks", "width at the fell", "ends, counted in the reed"),
     step`Write what differs into the job under found.firstInches and plan again before the first piece is begun: weft and width follow it.`,
+    where(
+      job.found.firstInches.width,
+      () => true,
+      unsaid(
+        job.found.width.finished,
+        step`Wash a sample of these inches and write its width at the fell and finished into the job under found.width: the finished width is then planned again.`,
+      ),
+    ),
     optional(
       says`Found: ${shown(job.found.firstInches.picks, perLength)}; the weft is reckoned with these.`,
       says`Found at the fell: ${shown(job.found.firstInches.width, byTheTape)}, drawn in by ${shown(found.drawIn, percent)} of the width in the reed.`,
+      says`To come out at the planned ${shown(loom.finishedWidth, byTheTape)}, the wash may take ${shown(found.leftToLose, percent)} of that width.`,
+      says`Finished width, planned again: ${shown(found.finishedAgain, byTheTape)}, with ${shown(found.widthFromFell, percent)} lost from the fell to finished.`,
     ),
   ],
 };

@@ -14,6 +14,18 @@ export function fromTo(first: number | null, last: number | null): string | null
   return first === last ? String(first) : `${String(first)}–${String(last)}`;
 }
 
+/** "121–132": the numbers there are, those next to each other as one; nothing where one is not known. */
+export function inStretches(numbers: readonly (number | null)[]): string | null {
+  const stretches: [first: number, last: number][] = [];
+  for (const number of numbers) {
+    if (number === null) return null;
+    const last = stretches.at(-1);
+    if (last === undefined || number < last[0] || number > last[1] + 1) stretches.push([number, number]);
+    else last[1] = Math.max(last[1], number);
+  }
+  return stretches.map(([first, last]) => fromTo(first, last)).join(", ");
+}
+
 /** A shaft, or that it floats; nothing where it is not known. */
 export function shaftText(shaft: number | string): number | string | null {
   return shaft === "not known" ? null : shaft;

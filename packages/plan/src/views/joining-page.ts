@@ -3,7 +3,8 @@ import { job } from "../figures/keys.js";
 import * as loom from "../figures/loom.js";
 import * as tying from "../figures/tying.js";
 import type { JoiningRow } from "../parts/joining-rows.js";
-import type { Block } from "./block.js";
+import type { OldColour } from "../parts/old-colours.js";
+import type { Block, Inline } from "./block.js";
 import { numberDown } from "./formats.js";
 import { fromTo, handLine, shaftText, specialsText } from "./hands.js";
 import { whereEndOneIs, tiedOrAfresh } from "./seat.js";
@@ -13,7 +14,7 @@ import { listOf } from "./table.js";
 import type { Column } from "./table.js";
 import { says, shown, step } from "./view.js";
 import type { At, Template, View } from "./view.js";
-import { all, blanks, byWord, fromPart, NONE, optional } from "./ways.js";
+import { all, blanks, byWord, fromPart, NONE, optional, reading } from "./ways.js";
 
 /** The first end of the stripe whose edge this is: what is miscounted lies from there on, if the edge before agreed. */
 function lookFrom(rows: readonly JoiningRow[]): Column<JoiningRow> {
@@ -22,11 +23,21 @@ function lookFrom(rows: readonly JoiningRow[]): Column<JoiningRow> {
   return ["look from", ({ edge, stripe }) => (edge === null ? "" : String(first.get(stripe) ?? ""))];
 }
 
+/** "12 green, 6 white": what the eye meets on the old warp. */
+function oldOnes(colours: readonly OldColour[]): readonly Inline[] {
+  return colours.flatMap((one, at): readonly Inline[] => [
+    `${at === 0 ? "" : ", "}${String(one.ends)} `,
+    ...handLine(one),
+  ]);
+}
+
 function knotTable(rows: readonly JoiningRow[], at: At): readonly Block[] {
   const isPlain = rows.every(
     ({ firstEnd, lastEnd, firstOldEnd, lastOldEnd }) => firstEnd === firstOldEnd && lastEnd === lastOldEnd,
   );
   const isInOrder = rows.every(({ passOver }) => passOver === 0);
+  const old = at.see(tying.colours);
+  const oldColours = old.is === "there" ? old.value : [];
   return listOf(
     { caption: "The knots, group by group", read: "bench", ticked: true },
     rows,
@@ -36,6 +47,13 @@ function knotTable(rows: readonly JoiningRow[], at: At): readonly Block[] {
       ["new ends", ({ from, to }) => fromTo(from, to)],
       ["old ends", ({ firstOldEnd, lastOldEnd }) => (isPlain ? null : (fromTo(firstOldEnd, lastOldEnd) ?? "none"))],
       ["colour", handLine],
+      [
+        "on old",
+        ({ group }) => {
+          const met = oldColours[group - 1] ?? [];
+          return met.length === 0 ? null : oldOnes(met);
+        },
+      ],
       ["knots", ({ knots }) => knots],
       ["shaft", ({ lastShaft }) => shaftText(lastShaft)],
       ["dent", ({ lastDent }) => lastDent],
@@ -110,7 +128,7 @@ const tied: Template = all(
       at,
     ),
   ),
-  fromPart(tying.joining, knotTable),
+  reading(tying.colours, fromPart(tying.joining, knotTable)),
   blanks("stopped at end", "on the"),
 );
 

@@ -32,18 +32,24 @@ export function keptIndent(line: string): readonly string[] {
   return wrapped(line.trimStart(), indent, `${indent}    `);
 }
 
-/** The widths of the columns; where they are too wide for the page the widest column of words gives way. */
-function widthsOf(cells: readonly (readonly string[])[], isNumber: readonly boolean[]): readonly number[] {
-  const widths = isNumber.map((_, at) => Math.max(...cells.map((row) => row[at]?.length ?? 0)));
+const longestWord = (text: string): number => Math.max(...text.split(" ").map((word) => word.length));
+
+/** The widths of the columns; where they are too wide for the page the widest gives way, down to its longest word while there is another. */
+function widthsOf(cells: readonly (readonly string[])[]): readonly number[] {
+  const columns = (cells[0] ?? []).map((_, at) => cells.map((row) => row[at] ?? ""));
+  const widths = columns.map((column) => Math.max(...column.map((text) => text.length)));
   const over = (): number => widths.reduce((sum, width) => sum + width + 2, -2) - WIDTH;
-  while (over() > 0) {
-    const widest = widths.reduce((best, width, at) => {
-      return isNumber[at] !== true && width > (best < 0 ? 0 : (widths[best] ?? 0)) ? at : best;
-    }, -1);
-    const width = widths[widest] ?? 0;
-    if (width <= NARROWEST) break;
-    widths[widest] = Math.max(NARROWEST, width - over());
-  }
+  const narrow = (least: readonly number[]): void => {
+    while (over() > 0) {
+      const room = widths.map((width, at) => (width > (least[at] ?? 0) ? width : 0));
+      const widest = room.indexOf(Math.max(...room));
+      const width = room[widest] ?? 0;
+      if (width === 0) break;
+      widths[widest] = width - 1;
+    }
+  };
+  narrow(columns.map((column) => Math.max(...column.map(longestWord))));
+  narrow(columns.map(() => NARROWEST));
   return widths;
 }
 
@@ -54,7 +60,7 @@ export function tableRows(
 ): readonly (readonly string[])[] {
   const cells = [heads, ...rows].map((row) => row.map(String));
   const isNumber = heads.map((_, at) => rows.every((row) => typeof row[at] === "number"));
-  const widths = widthsOf(cells, isNumber);
+  const widths = widthsOf(cells);
   return cells.map((row) => {
     const broken = row.map((cell, at) => wrapped(cell, "", "", widths[at]));
     const height = Math.max(...broken.map((lines) => lines.length));

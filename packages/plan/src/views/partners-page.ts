@@ -3,7 +3,7 @@ import { job } from "../figures/keys.js";
 import * as join from "../figures/join.js";
 import type { PartnersToMake } from "../parts/partners.js";
 import type { Block } from "./block.js";
-import { fromTo } from "./hands.js";
+import { fromTo, inStretches } from "./hands.js";
 import { tiedOrAfresh } from "./seat.js";
 import { listOf } from "./table.js";
 import { says, step } from "./view.js";
@@ -30,7 +30,7 @@ function rowsOf(rows: readonly PartnersToMake[], at: At): readonly Block[] {
       ["why", ({ is }) => WHY[is]],
       ["heddle", ({ heddle }) => heddle],
       ["on shafts", ({ shafts }) => inTurn(shafts)],
-      ["in dents", ({ dents }) => inTurn([...new Set(dents)])],
+      ["in dents", ({ dents }) => inStretches(dents)],
     ],
     at,
   );

@@ -10,6 +10,7 @@ import { VIEWS } from "./pages.js";
 import { signsOf } from "./signs.js";
 import type { Signs } from "./signs.js";
 import { unitsOf } from "./units.js";
+import { moreThanAReam } from "./ream.js";
 import { workingsSection } from "./workings-page.js";
 
 /** What may be left out of what is printed. */
@@ -71,5 +72,10 @@ export function sectionsOf(plan: PlanData, { without }: PrintOptions = {}): Prin
   const sections = without === "workings" ? pages : [...pages, workingsSection(plan)];
   const yarns = look.rows("yarn");
   const names = yarns.is === "there" ? yarns.value.map(({ name }) => name) : [];
-  return { title: plan.job.title ?? "A warp", sections: told(sections), signs: signsOf(names, plan.job) };
+  const [first, ...others] = told(sections);
+  const all =
+    first === undefined
+      ? []
+      : [{ ...first, blocks: [...moreThanAReam([first, ...others]), ...first.blocks] }, ...others];
+  return { title: plan.job.title ?? "A warp", sections: all, signs: signsOf(names, plan.job) };
 }

@@ -61,8 +61,10 @@ export const shedsPage: View = {
         ? [{ is: "says", as: "fact", says: [`And so in ${String(hands.length - MOST_HANDS)} places more.`] } as const]
         : []),
     ]),
-    says`Two ends crossed: take both out of heddle and dent, draw each through the other's, and tie them on again.`,
-    says`A heddle empty: hang a thread as long as the warp through it and its dent, pin it to the cloth, and weight it over the back beam. If it has no business there, leave it empty.`,
+    step`Put right before the first pick what does not agree, one place at a time:`,
+    says`Two ends crossed, each on the other's shaft: untie the two from the front rod, draw both back out of dent and heddle, draw each through the other's, and tie them on again. If both rise as they should and only lie over each other behind the shafts, leave them.`,
+    says`One heddle empty, and an end too few on its shaft: hang a thread as long as the warp through it and its dent, tie it to the front rod with its neighbours, and weight it over the back beam. An end that slipped out behind is drawn in again. If the list has an empty heddle there, leave it.`,
     says`An end on a wrong shaft: tie a repair heddle on the right one, and draw the end through it.`,
+    says`All wrong from one end on, as far as the edge of a stripe: a knot was missed or made twice. Look on the joining list where that stripe begins, and draw in again from there to the edge.`,
   ],
 };

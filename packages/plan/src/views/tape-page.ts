@@ -2,16 +2,19 @@ import { millimetres, sign } from "@thrum/maths";
 import * as breaks from "../figures/breaks.js";
 import { job } from "../figures/keys.js";
 import * as piece from "../figures/piece.js";
+import * as remaining from "../figures/remaining.js";
 import * as rows from "../figures/rows.js";
 import { marks } from "../figures/tape.js";
 import * as warpLeft from "../figures/warp-left.js";
 import { entries as possible } from "../figures/possible.js";
+import type { LaidShots } from "../parts/laid-shots.js";
 import type { Block } from "./block.js";
+import { handLine } from "./hands.js";
 import { byTheTape, perLength } from "./formats.js";
 import { ifAny, many, pieceTitle } from "./shown.js";
 import { listOf, table } from "./table.js";
 import { says, shown, step } from "./view.js";
-import type { Template, View } from "./view.js";
+import type { At, Template, View } from "./view.js";
 import { each, fromPart, optional, where } from "./ways.js";
 
 /** The tape of each entry that is cloth, drawn full size. */
@@ -34,6 +37,37 @@ const tapes: Template = each(
   }),
 );
 
+function shotsOf(title: string, laid: readonly LaidShots[], at: At): readonly Block[] {
+  const upTo = laid.map((_, index) => laid.slice(0, index + 1).reduce((so, { picks }) => so + picks, 0));
+  return listOf(
+    { caption: `The weft of one ${title}, from its first pick`, read: "bench", ticked: true },
+    laid.map((stripe, index) => ({ ...stripe, upTo: upTo[index] ?? 0 })),
+    [
+      ["weft", handLine],
+      ["picks", ({ picks }) => picks],
+      ["so far", ({ upTo: all }) => all],
+      ["takes", ({ apart }) => (apart === null ? null : byTheTape(apart, at.units))],
+    ],
+    at,
+  );
+}
+
+/** Of what is woven in stripes: how many picks of each before the next. */
+const weftStripes: Template = optional(
+  each(
+    "piece",
+    where(
+      piece.weftIs,
+      (is) => is === "striped",
+      fromPart(piece.weftLaid, (laid, at): readonly Block[] => {
+        const entries = at.see(rows.entries);
+        const title = entries.is === "there" ? entries.value.find(({ name }) => name === at.row?.name)?.title : null;
+        return shotsOf(title ?? "piece", laid, at);
+      }),
+    ),
+  ),
+);
+
 /** Where each piece stops. */
 export const tapePage: View = {
   name: "pieces",
@@ -50,6 +84,7 @@ export const tapePage: View = {
       ["left unwoven at each end", ifAny(piece.fringe, byTheTape)],
       ["picks", piece.picksInAll],
     ),
+    weftStripes,
     step`Measure on the cloth from the first pick, pin the tape along with it, and never measure on the warp.`,
     optional(
       where(
@@ -61,12 +96,26 @@ export const tapePage: View = {
       says`Of what is left ${shown(warpLeft.forCloth, byTheTape)} can be woven.`,
     ),
     optional(
+      where(
+        job.found.warpLeft,
+        () => true,
+        table(
+          "piece",
+          { caption: "Still to weave, with the warp that is left" },
+          ["entry", pieceTitle],
+          ["how many", remaining.number],
+          ["each", shown(piece.woven, byTheTape)],
+        ),
+      ),
+    ),
+    optional(
       fromPart(marks, ({ marks: all, unmarked }, at): readonly Block[] => [
         ...listOf(
           { caption: "Where each stops on the tape, from the first pick", ticked: true },
           all,
           [
-            ["piece", ({ title, ofEntry }) => `${title} ${String(ofEntry)}`],
+            ["piece", ({ title }) => title],
+            ["number", ({ ofEntry }) => ofEntry],
             ["begins at", ({ from }) => byTheTape(from, at.units)],
             ["stops at", ({ to }) => byTheTape(to, at.units)],
             ["woven to", ({ inRun }) => [{ blank: `woven to, piece ${String(inRun)}` }]],

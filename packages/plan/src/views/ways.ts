@@ -119,6 +119,11 @@ export function fromPart<T>(part: Source<T, string>, make: (value: T, at: At) =>
   };
 }
 
+/** What also looks at a source that it does not wait for. */
+export function reading(source: Source<unknown, string>, template: Template): Template {
+  return { reads: [source, ...template.reads], build: template.build };
+}
+
 /** Lines to be filled in. */
 export function blanks(...what: readonly string[]): Template {
   return { reads: [], build: () => ({ ...NOTHING, blocks: [{ is: "blanks", what }] }) };

@@ -8,7 +8,8 @@ import { byTheTapeUp, byTheYard } from "./formats.js";
 import { fromTo, handLine } from "./hands.js";
 import { many } from "./shown.js";
 import { listOf } from "./table.js";
-import { toldLine } from "./told-lines.js";
+import * as told from "../figures/told.js";
+import { toldLine, toldOf } from "./told-lines.js";
 import { says, shown, step } from "./view.js";
 import type { At, View } from "./view.js";
 import { fromPart, optional, under } from "./ways.js";
@@ -77,6 +78,7 @@ export const windingPage: View = {
     optional(says`That is ${many(warp.turns, "turn")} of the reel.`),
     step`Begin each chain at the near peg; a round is there and back.`,
     fromPart(winding.wound, fingers),
+    toldOf(told.neighbours, told.step, told.surplus),
     step`Make the lease at the end of the chain that will be tied, and tie it up before the chain leaves its pegs.`,
     step`Label each chain with its number and its first end.`,
     fromPart(winding.chains, ({ tooWide, waitsForMost }) => [

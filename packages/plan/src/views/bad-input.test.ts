@@ -1,0 +1,93 @@
+import { readFileSync } from "node:fs";
+import { describe, expect, it } from "vitest";
+import { planWarp } from "../data/plan-warp.js";
+import { faultsText } from "../job/fault.js";
+import { readJob } from "../job/read-job.js";
+import type { Section } from "./block.js";
+import { moreThanAReam } from "./ream.js";
+import { planText } from "./text.js";
+
+const napkins = readFileSync("examples/jobs/2-hall-napkins.yaml", "utf8");
+
+function planned(text: string): string {
+  const reading = readJob(text);
+  if (!reading.ok) throw new Error(faultsText(reading.faults));
+  return planText(planWarp(reading.job), { without: "workings" });
+}
+
+/** On one line, and the first page apart from the rest. */
+function pages(text: string): { readonly first: string; readonly rest: string } {
+  const flat = (part: string): string => part.replace(/\n +/gu, " ").replace(/\n/gu, " ");
+  const at = text.indexOf("\nSTRIPES\n");
+  return { first: flat(text.slice(0, at)), rest: flat(text.slice(at)) };
+}
+
+function changed(...changes: readonly (readonly [from: string | RegExp, to: string])[]): string {
+  return changes.reduce((text, [from, to]) => {
+    const made = text.replace(from, to);
+    if (made === text) throw new Error(`nothing to change at ${String(from)}`);
+    return made;
+  }, napkins);
+}
+
+describe("what cannot be done is told first, with its way out, and the rest is still printed", () => {
+  it("a stripe wider than a chain", () => {
+    // The middle stripe has 132 ends.
+    const { first, rest } = pages(planned(changed([/most: \d+ ends/u, "most: 100 ends"])));
+    expect(first).toContain("MUST   Stripe 9 has 132 ends, a chain at most 100. Cut by group, or allow longer chains.");
+    for (const heading of ["WINDING LIST", "JOINING LIST", "PIECE TAPE"]) expect(rest).toContain(heading);
+  });
+
+  it("a weight limit of a chain below one end", () => {
+    const { first, rest } = pages(planned(changed([/most: \d+ ends/u, "most: 0.1 g"])));
+    expect(first).toMatch(
+      /MUST +The most of a chain is less than one end of natural, madder and indigo weighs: allow a heavier chain/u,
+    );
+    expect(rest).toContain("JOINING LIST");
+  });
+
+  it("a step from peg to peg that a fixed length does not meet", () => {
+    // 210 in are 7 steps of 27 in and 21 in.
+    const { first, rest } = pages(
+      planned(changed([/^warp: \{/mu, "warp: { length: 210 in,"], [/^winding: \{/mu, "winding: { step: 27 in,"])),
+    );
+    expect(first).toMatch(/CHECK .*27 in.*210 in|CHECK .*210 in.*27 in/u);
+    expect(rest).toContain("JOINING LIST");
+  });
+
+  it("a yarn 80 times heavier, whose knots pass nowhere", () => {
+    // 3360 yd per lb ÷ 80 = 42 yd per lb.
+    const heavy = changed(
+      ["natural: { count: 2-ply of 8 cotton", "natural: { count: 42 yd per lb"],
+      ["madder: { count: 2-ply of 8 cotton", "madder: { count: 42 yd per lb"],
+    );
+    const { first, rest } = pages(planned(heavy));
+    expect(first).toMatch(/MUST +The knots of natural and madder will not pass the reed\. .*thread afresh\./u);
+    expect(rest).toContain("JOINING LIST");
+  });
+
+  it("more pages than a ream of paper", () => {
+    const row = { cells: [], isEdge: false, note: null };
+    const sheet = (rows: number): Section => ({
+      name: "joining",
+      heading: "Joining list",
+      needs: [],
+      isOfJob: true,
+      blocks: [
+        {
+          is: "table",
+          caption: "",
+          read: "bench",
+          ticked: true,
+          heads: [],
+          rows: Array.from({ length: rows }, () => row),
+        },
+      ],
+    });
+    // 23 rows to a page: 11 500 are a ream, 11 546 are 502 pages.
+    expect(moreThanAReam([sheet(11_500)])).toEqual([]);
+    const [told] = moreThanAReam([sheet(11_546)]);
+    expect(told).toMatchObject({ is: "says", as: "CHECK" });
+    expect(JSON.stringify(told)).toContain("at least 502 pages, more than a ream of 500: leave out the workings");
+  });
+});
