@@ -1,6 +1,7 @@
 import { chains, sequence } from "@thrum/stripes";
 import type { JobJoin, JobWinding } from "../job/job.js";
 import type { Hand } from "../job/runs.js";
+import { belowOneEnd } from "./below-one-end.js";
 import type { Group } from "./groups.js";
 import { handOf } from "./laid-stripes.js";
 import type { LaidStripe } from "./laid-stripes.js";
@@ -81,15 +82,6 @@ function byColour(parts: readonly ChainPart[]): readonly (readonly ChainPart[])[
   return [...hands.values()];
 }
 
-/** A chain that may weigh less than one end of a yarn holds none of it. */
-function belowOneEnd(most: MostEnds): readonly Told[] {
-  if (most === null || typeof most === "number") return [];
-  const yarns = Object.keys(most).filter((yarn) => most[yarn] === 0);
-  if (yarns.length === 0) return [];
-  const says = `The most of a chain is less than one end of ${listed(yarns)} weighs: allow a heavier chain (winding.most), or say its most in ends.`;
-  return [{ standing: "must", about: "chain", says, values: { yarns, most: 0 } }];
-}
-
 /** What is wider than a chain may be. */
 function tooWide(
   what: "stripe" | "group",
@@ -121,13 +113,10 @@ export function chainsOf(
   });
   const numbered = (cut: readonly (readonly ChainPart[])[]): readonly WarpChain[] =>
     cut.map((of, at) => ({ chain: at + 1, ends: of.reduce((sum, { ends }) => sum + ends, 0), parts: of }));
-  const ofAll = mostOf(
-    most,
-    parts.flatMap(({ yarns }) => yarns),
-  );
-  const none = { chains: [], waitsForMost: false, tooWide: [] };
-  const light = belowOneEnd(most);
-  if (light.length > 0) return { ...none, tooWide: light };
+  const held = parts.flatMap(({ yarns }) => yarns);
+  const ofAll = mostOf(most, held);
+  const none = { chains: [], waitsForMost: false, tooWide: belowOneEnd(most) };
+  if (none.tooWide.length > 0) return none;
   if (typeof by === "object") {
     const atMost = Math.max(ofAll ?? by.every, by.every);
     const wide = ofAll !== null && ofAll < by.every;
