@@ -34,7 +34,6 @@ function hasSum(node: Node): boolean {
 /** Figures that only choose a way by a word. */
 const WORDS: readonly string[] = [
   ...["breaks.writtenAs", "chainLimit.by", "enough.isEnough", "knots.spaceIs", "loom.sidesBy", "loom.sleyIs"],
-  ...["loom.written", "piece.hasAllowance", "piece.weftIs", "warpLeft.isEnough"],
   ...["yarn.countWritten", "yarn.counts", "yarn.isThere", "yarn.isWound", "yarn.soldBy"],
 ];
 
@@ -49,8 +48,6 @@ const FEED_OTHERS: readonly string[] = [
 const FOR_PROGRAMS: Readonly<Record<string, string>> = {
   "order.tape": "the marks of the piece tape, drawn by the site and walked along at the loom",
   "stripe.neighbours": "yarns side by side and how different they look",
-  "stripe.outlook": "what chance makes of the blends",
-  "tying.colours": "the old colours each group meets",
 };
 
 const nameOf = ({ group, name }: { readonly group: string; readonly name: string }): string => `${group}.${name}`;

@@ -14,7 +14,13 @@ function pages(file: string): { readonly pages: readonly Section[]; readonly tex
 }
 
 const saidOn = ({ blocks }: Section): readonly string[] =>
-  blocks.flatMap((block) => (block.is === "says" ? [`${block.as}: ${block.says.join("")}`] : []));
+  blocks.flatMap((block) =>
+    block.is === "says"
+      ? [
+          `${block.as}: ${block.says.map((one) => (typeof one === "object" ? JSON.stringify(one) : String(one))).join("")}`,
+        ]
+      : [],
+  );
 
 test("what stands before the cut is there in order, with its cautions", () => {
   const cutting = pages("2-hall-napkins.yaml").pages.find(({ name }) => name === "before-cutting");
