@@ -55,6 +55,8 @@ export { planHtml } from "./views/html.js";
 export { planPages } from "./views/plan-pages.js";
 export type { Block, Inline, Line, Section } from "./views/block.js";
 export type { PrintOptions } from "./views/section.js";
+export { readFigures } from "./reconcile/figures-text.js";
+export type { FiguresReading } from "./reconcile/figures-text.js";
 export { reconcile } from "./reconcile/reconcile.js";
 export type { Reconciliation } from "./reconcile/reconcile.js";
 export type { CheckedSum } from "./reconcile/checked-sums.js";

@@ -21,11 +21,12 @@ export type Asked =
   | { readonly verb: "new" }
   | { readonly verb: "next"; readonly job: string }
   | { readonly verb: "check"; readonly job: string }
+  | { readonly verb: "reconcile"; readonly page: string }
   | (Output & { readonly verb: "compare"; readonly jobs: readonly [first: string, second: string] })
   | (Output & { readonly verb: "plan"; readonly job: string; readonly print: PrintOptions })
   | { readonly verb: "misread"; readonly says: string };
 
-const VERBS = ["new", "check", "plan", "compare", "next", "schema", "help"];
+const VERBS = ["new", "check", "plan", "compare", "next", "reconcile", "schema", "help"];
 const OPTIONS = {
   as: { type: "string" },
   to: { type: "string" },
@@ -92,6 +93,11 @@ function asked({ values, positionals }: Given): Asked {
     return misread(`--${strange.join(" and --")} goes with ${takers.join(" and ")} only.`);
   }
   if (verb === "schema" || verb === "new") return job === undefined ? { verb } : misread(`${verb} takes no file.`);
+  if (verb === "reconcile") {
+    return job === undefined || others.length > 0
+      ? misread("reconcile takes one file of printed figures.")
+      : { verb, page: job };
+  }
   if (job === undefined) return misread(`Which job file? Write thrum ${verb} job.yaml, or - for standard input.`);
   if (verb === "compare") {
     const [second, ...more] = others;

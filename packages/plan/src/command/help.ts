@@ -18,6 +18,9 @@ ask for the plan:
                                                  --as html a page of them
   thrum next job.yaml > next.yaml                the job after it, from what you
                                                  wrote under found
+  thrum reconcile page.txt                       do the figures of a printed
+                                                 project agree? one a line, as
+                                                 warpLength: 5 2/3 yd
   thrum schema                                   the form of a job file, for an
                                                  editor that checks as you type
   thrum help                                     this page
@@ -39,7 +42,7 @@ its place and what to write instead.
 
 Exit codes
   0  done
-  1  the job file has faults; nothing was planned or written
+  1  the file has faults; nothing was planned or written
   2  the command was not understood
   3  planned, but the warp cannot be woven as it is planned: the plan says why,
      first of all

@@ -68,6 +68,33 @@ describe("the command", () => {
     expect(ran("next", join(folderWith({ "bad.yaml": "reed: 10" }), "bad.yaml")).code).toBe(1);
   });
 
+  it("tells whether the figures of a printed page agree, or which lines cannot be read", () => {
+    const folder = folderWith({
+      "page.txt": "# towels\nsett: 24 per inch\nwidthInReed: 22 in\nends: 180 # as printed\n",
+      "wrong.txt": "sett: 24 in\nwidthInRead: 22 in\n\nabout 30 ends\npicks: 3\npicks: 4\nwarpCost: 5 dollars\n",
+      "empty.txt": "# nothing\n",
+    });
+    // 22 × 24 = 528; 180 ÷ 8 = 22.5 in, 180 ÷ 24 = 7.5 in: 22 and 7 where whole inches are printed.
+    const told = ran("reconcile", join(folder, "page.txt"));
+    expect(told).toMatchObject({ code: 0, complained: "" });
+    expect(told.printed.split("\n").slice(0, 2)).toEqual([
+      "Warp ends, all of them: 180 is printed, the other figures give 528.",
+      "All would agree if warp ends, all of them were 528 where 180 is printed; or if sett were 8 ends/in where 24 ends/in is printed; or if width in the reed were 7 in where 22 in is printed.",
+    ]);
+    const wrong = ran("reconcile", join(folder, "wrong.txt"));
+    expect(wrong).toMatchObject({ code: 1, printed: "" });
+    expect(wrong.complained.split("\n").slice(1)).toEqual([
+      'line 1: sett takes per inch, per cm, received "in".',
+      'line 2: there is no figure "widthInRead". Did you mean widthInReed?',
+      'line 4: expected "figure: number unit", as "warpLength: 5 2/3 yd", received "about 30 ends".',
+      "line 6: picks stands there twice.",
+      'line 7: cost of the warp yarn takes three capitals of a currency, received "dollars".',
+      "",
+    ]);
+    expect(ran("reconcile", join(folder, "empty.txt")).code).toBe(1);
+    expect(ran("reconcile").code).toBe(2);
+  });
+
   it("prints the plan as text, or all its data as JSON", () => {
     const plain = ran("plan", JOB);
     expect(plain).toMatchObject({ code: 0, complained: "" });

@@ -19,6 +19,7 @@ import { shownText } from "../text/clean.js";
 import { askedFor } from "./arguments.js";
 import type { Asked, Form, Output } from "./arguments.js";
 import { HELP } from "./help.js";
+import { reconciled } from "./reconciled.js";
 import { FileTrouble } from "./world.js";
 import type { World } from "./world.js";
 
@@ -112,6 +113,8 @@ function done(asked: Asked, world: World): number {
       return MISREAD;
     case "check":
       return check(asked.job, world);
+    case "reconcile":
+      return reconciled(asked.page, world) ? DONE : FAULTY_JOB;
     case "compare":
       return compare(asked, world);
     case "plan":

@@ -1,4 +1,5 @@
 import { difference, inUnit, reedWidth } from "@thrum/maths";
+import { givenRoundly } from "./figures.js";
 import type { FigureName } from "./figures.js";
 import { relations } from "./relations.js";
 import type { Relation, Rounding, WayOfReckoning } from "./relations.js";
@@ -28,10 +29,24 @@ function excess(reckoned: Amount, { amount, unit }: StatedFigure): number {
   return difference(reckoned, amount).in(unit);
 }
 
-function roundsTo(over: number, { lastPlace }: StatedFigure, rounding: Rounding): boolean {
+/** No more than a tenth of a figure is rounded away. */
+const MOST_ROUNDED = 10;
+
+/** Whether yarn is printed in tens or hundreds, to the nearest or the next of them. */
+function roundsRoughly(over: number, { figure, amount, unit }: StatedFigure): boolean {
+  if (!givenRoundly.has(figure)) return false;
+  const own = typeof amount === "number" || typeof unit === "string" ? Number(amount) : amount.in(unit);
+  return [10, 100].some(
+    (place) => own % place === 0 && place * MOST_ROUNDED <= own && -over < place && over <= place / 2,
+  );
+}
+
+function roundsTo(over: number, stated: StatedFigure, rounding: Rounding): boolean {
+  const { lastPlace } = stated;
   const room = ROOM * lastPlace;
   const isNearest = Math.abs(over) <= lastPlace / 2 + room;
   if (isNearest || rounding === "nearest") return isNearest;
+  if (rounding === "in round numbers") return roundsRoughly(over, stated);
   const beyond = rounding === "roundDown" ? over : -over;
   return beyond >= 0 && beyond < lastPlace - room;
 }
@@ -43,6 +58,14 @@ function widthRounds(stated: Stated, { convention, rounding }: WayOfReckoning): 
   const beside = convention === "edge ends left out" ? 0 : Number(stated.get("edgeEnds")?.amount ?? 0);
   const reckoned = reedWidth({ ends: Number(ends.amount) - beside, sett: sett.amount as never });
   return roundsTo(excess(reckoned, width), width, rounding);
+}
+
+/** Dents and heddles are left empty here and there: of ten places one at most. */
+const FULL = 0.9;
+
+function leavesPlaces(stated: Amount, reckoned: Amount): boolean {
+  const [own, most] = [Number(stated), Number(reckoned)];
+  return own < most && own >= FULL * most;
 }
 
 function findingOf(over: number, isRounded: boolean, unsaid: readonly FigureName[]): CheckedSum["finding"] {
@@ -84,8 +107,10 @@ export function checkedSums(stated: Stated, way: WayOfReckoning): readonly Check
       continue;
     }
     const over = excess(reckoned, figure);
-    const isWidthSum = answer === "ends" && from.includes("widthInReed") && widthRounds(stated, way);
-    const finding = findingOf(over, roundsTo(over, figure, way.rounding) || isWidthSum, unsaid);
+    const isWidthSum = answer === "ends" && from.includes("widthInReed");
+    const isFilled = (): boolean =>
+      widthRounds(stated, way) || (way.convention === "places left empty" && leavesPlaces(figure.amount, reckoned));
+    const finding = findingOf(over, roundsTo(over, figure, way.rounding) || (isWidthSum && isFilled()), unsaid);
     sums.push({ figure: answer, stated: figure.amount, reckoned: inPrintedUnit(reckoned, figure), unsaid, finding });
   }
   return sums;

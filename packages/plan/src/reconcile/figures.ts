@@ -11,6 +11,7 @@ export interface ProjectFigures {
   readonly balancingEnds: number;
   readonly edgeEnds: number;
   readonly ends: number;
+  readonly endsPerDent: number;
   readonly pieces: number;
   readonly finishedLength: Length;
   readonly hemEachEnd: Length;
@@ -24,6 +25,7 @@ export interface ProjectFigures {
   readonly picksPerLength: PicksPerLength;
   readonly wovenInAll: Length;
   readonly picks: number;
+  readonly weftAllowance: number;
   readonly weftYarn: Length;
   readonly yarnInAll: Length;
   readonly lengthPerMass: IndirectCount;
@@ -40,6 +42,15 @@ interface FigureKind {
   readonly counted: string;
 }
 
+/** Yarn is bought, not cut: a page gives it in round numbers. */
+export const givenRoundly: ReadonlySet<FigureName> = new Set([
+  "warpYarn",
+  "warpYarnAgain",
+  "weftYarn",
+  "yarnInAll",
+  "warpMass",
+]);
+
 /** What each figure is. */
 export const figureKinds: Readonly<Record<FigureName, FigureKind>> = {
   finishedWidth: { says: "finished width", counted: "length" },
@@ -51,6 +62,7 @@ export const figureKinds: Readonly<Record<FigureName, FigureKind>> = {
   balancingEnds: { says: "ends beside the repeats", counted: "count" },
   edgeEnds: { says: "extra ends at the edges", counted: "count" },
   ends: { says: "warp ends, all of them", counted: "count" },
+  endsPerDent: { says: "ends to a dent", counted: "count" },
   pieces: { says: "pieces", counted: "count" },
   finishedLength: { says: "finished length of a piece", counted: "length" },
   hemEachEnd: { says: "hem at each end", counted: "length" },
@@ -64,6 +76,7 @@ export const figureKinds: Readonly<Record<FigureName, FigureKind>> = {
   picksPerLength: { says: "picks per length", counted: "picks per length" },
   wovenInAll: { says: "cloth woven in all", counted: "length" },
   picks: { says: "picks in all", counted: "count" },
+  weftAllowance: { says: "weft allowed over the width, for take-up and joins", counted: "percent" },
   weftYarn: { says: "weft yarn", counted: "length" },
   yarnInAll: { says: "warp and weft yarn together", counted: "length" },
   lengthPerMass: { says: "length of yarn to the weight", counted: "length per mass" },

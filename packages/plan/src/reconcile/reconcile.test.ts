@@ -1,7 +1,8 @@
-import { endsPerInch, grams, inches, metres, yards } from "@thrum/maths";
+import { endsPerInch, grams, inches, metres, picksPerInch, yards } from "@thrum/maths";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { reconcile } from "./reconcile.js";
+import type { PrintedFigure } from "./stated-figure.js";
 
 describe("a misprint", () => {
   it("of 22 in at 24 to the inch with 180 ends is 528 ends, or 7 1/2 in wide", () => {
@@ -107,14 +108,84 @@ describe("what a page does not state", () => {
   });
 });
 
+describe("what pages do", () => {
+  it("is no misprint: 110 ends of 110 in are 336 1/9 yd, told as 340; 414 ends of 5 2/3 yd 2346, bought as 2400", () => {
+    const yarn = (ends: string, printed: string, length: PrintedFigure) =>
+      reconcile([
+        { figure: "ends", printed: ends, unit: "count" },
+        length,
+        { figure: "warpYarn", printed, unit: yards },
+      ]);
+    const short = yarn("110", "340", { figure: "warpLength", printed: "110", unit: inches });
+    expect(short.verdict).toBe("one way of rounding");
+    expect(short.says[1]).toBe(
+      "All agree if yarn is given in round numbers, to the nearest or the next ten or hundred.",
+    );
+    const long: PrintedFigure = { figure: "warpLength", printed: "5 2/3", unit: yards };
+    expect(yarn("414", "2400", long).verdict).toBe("one way of rounding");
+    // 26 yd too few are in no round number.
+    expect(yarn("414", "2320", long).verdict).toBe("one change");
+  });
+
+  it("hides no misprint beside it: 84 ends of 68 in are 160 yd in tens, and 160 yd are 146 m, not 181", () => {
+    const { verdict, changes } = reconcile([
+      { figure: "ends", printed: "84", unit: "count" },
+      { figure: "warpLength", printed: "68", unit: inches },
+      { figure: "warpYarn", printed: "160", unit: yards },
+      { figure: "warpYarnAgain", printed: "181", unit: metres },
+    ]);
+    expect(verdict).toBe("one change");
+    expect(changes[0]).toMatchObject({ figure: "warpYarnAgain", needed: 146 });
+  });
+
+  // 14 picks to the inch, 90 in woven, 20 in wide: 25,200 in, 700 yd; a tenth more is 770.
+  const weft: readonly PrintedFigure[] = [
+    { figure: "picksPerLength", printed: "14", unit: picksPerInch },
+    { figure: "wovenInAll", printed: "90", unit: inches },
+    { figure: "widthInReed", printed: "20", unit: inches },
+    { figure: "weftYarn", printed: "770", unit: yards },
+  ];
+
+  it("allows weft without saying so, and what is said closes the sum", () => {
+    const { verdict, sums, says } = reconcile(weft);
+    expect(verdict).toBe("too little stated");
+    expect(sums).toMatchObject([{ finding: "leaves room", unsaid: ["weftAllowance"] }]);
+    expect(says[1]).toMatch(/^Weft yarn: 700 yd at least, 770 yd is printed; the rest may be/u);
+    const allowed = (printed: string) => reconcile([...weft, { figure: "weftAllowance", printed, unit: "percent" }]);
+    expect(allowed("10").verdict).toBe("agrees");
+    expect(allowed("20").verdict).toBe("one change");
+  });
+
+  it("takes as much weft as warp: just that is told where the plain sum only leaves room", () => {
+    const { verdict, ways } = reconcile([...weft, { figure: "warpYarn", printed: "770", unit: yards }]);
+    expect(verdict).toBe("one convention");
+    expect(ways).toEqual([{ convention: "weft taken equal to warp", rounding: "nearest" }]);
+  });
+
+  it("leaves places empty or crams the edges: 20 in at 20 to the inch with 392 and with 404 ends", () => {
+    const ends = (printed: string) =>
+      reconcile([
+        { figure: "sett", printed: "20", unit: endsPerInch },
+        { figure: "widthInReed", printed: "20.0", unit: inches },
+        { figure: "endsPerDent", printed: "2", unit: "count" },
+        { figure: "edgeEnds", printed: "0", unit: "count" },
+        { figure: "ends", printed, unit: "count" },
+      ]);
+    expect(ends("392").ways).toContainEqual({ convention: "places left empty", rounding: "nearest" });
+    expect(ends("404").ways).toContainEqual({ convention: "edge dents crammed", rounding: "nearest" });
+    // A quarter of the reed is no few places.
+    expect(ends("300").verdict).toBe("one change");
+  });
+});
+
 describe("a figure that cannot be", () => {
   it.each([
-    [{ figure: "lengthLoss", printed: "120", unit: "percent" }, "all of it or more lost"],
-    [{ figure: "ends", printed: "30.5", unit: "count" }, "no whole number"],
+    [{ figure: "lengthLoss", printed: "120", unit: "percent" }, "120 %: nothing loses the whole of itself"],
+    [{ figure: "ends", printed: "30.5", unit: "count" }, "30.5: these are counted whole"],
   ] as const)("is itself the finding: %o", (figure, why) => {
     const { verdict, impossible, says } = reconcile([figure]);
     expect({ verdict, impossible }).toEqual({ verdict: "impossible figure", impossible: [figure.figure] });
-    expect(says[0]).toContain(`cannot be ${figure.printed}: ${why}.`);
+    expect(says[0]).toContain(`cannot be ${why}.`);
   });
 });
 
@@ -124,6 +195,7 @@ describe("a figure that cannot be read", () => {
     ["nothing over nothing", { figure: "ends", printed: "1/0", unit: "count" }],
     ["a mass for a length", { figure: "warpLength", printed: "3", unit: grams }],
     ["a count for a length", { figure: "warpLength", printed: "3", unit: "count" }],
+    ["a bare number, its last figures lost", { figure: "ends", printed: 30 as never, unit: "count" }],
     ["far too many digits", { figure: "ends", printed: "1".repeat(41), unit: "count" }],
   ] as const)("is refused: %s", (_, figure) => {
     expect(() => reconcile([figure])).toThrow(`reconcile({ ${figure.figure} }): expected`);

@@ -39,9 +39,13 @@ const CONVENTIONS: readonly SumConvention[] = [
   "edge ends left out",
   "waste with every piece",
   "weft taken equal to warp",
+  "edge dents crammed",
+  "places left empty",
 ];
 
-const ROUNDINGS: readonly Rounding[] = ["roundDown", "roundUp"];
+const ROUNDINGS: readonly Rounding[] = ["roundDown", "roundUp", "in round numbers"];
+const PLAIN: WayOfReckoning = { convention: null, rounding: "nearest" };
+const ROUNDLY: WayOfReckoning = { convention: null, rounding: "in round numbers" };
 
 function refuseTwice(figures: readonly PrintedFigure[]): void {
   if (new Set(figures.map(({ figure }) => figure)).size === figures.length) return;
@@ -78,15 +82,28 @@ type Found = Omit<Reconciliation, "says">;
 /** What an impossible figure would have to be, where the others tell. */
 function impossibleFigures(stated: Stated, impossible: readonly StatedFigure[]): Found {
   const names = impossible.map(({ figure }) => figure);
-  const changes = singleChanges(stated).filter(({ figure }) => names.includes(figure));
-  const sums = checkedSums(stated, { convention: null, rounding: "nearest" });
+  const changes = singleChanges(stated, PLAIN).filter(({ figure }) => names.includes(figure));
+  const sums = checkedSums(stated, PLAIN);
   return { verdict: "impossible figure", sums, ways: [], changes, impossible: names };
+}
+
+/** The conventions that give just what is printed where the plain sum only leaves room. */
+function filling(stated: Stated, sums: readonly CheckedSum[]): readonly WayOfReckoning[] {
+  if (sums.every(({ finding }) => finding === "agrees")) return [];
+  const room = sums.filter(({ finding }) => finding === "leaves room").length;
+  return CONVENTIONS.map((convention): WayOfReckoning => ({ convention, rounding: "nearest" })).filter((way) => {
+    const tried = checkedSums(stated, way);
+    const left = tried.filter(({ finding }) => finding === "leaves room").length;
+    return left < room && tried.length >= sums.length && allAgree(tried, sums);
+  });
 }
 
 function agreeing(stated: Stated): Found {
   const impossible: readonly FigureName[] = [];
-  const sums = checkedSums(stated, { convention: null, rounding: "nearest" });
+  const sums = checkedSums(stated, PLAIN);
   if (sums.every(({ finding }) => finding !== "differs")) {
+    const exact = filling(stated, sums);
+    if (exact.length > 0) return { verdict: "one convention", sums, ways: exact, changes: [], impossible };
     const isChecked = sums.some(({ finding }) => finding === "agrees");
     return { verdict: isChecked ? "agrees" : "too little stated", sums, ways: [], changes: [], impossible };
   }
@@ -95,7 +112,9 @@ function agreeing(stated: Stated): Found {
       .flatMap((convention) => roundings.map((rounding): WayOfReckoning => ({ convention, rounding })))
       .filter((way) => allAgree(checkedSums(stated, way), sums));
   const plain = [...waysBy(CONVENTIONS, ["nearest"]), ...waysBy([null], ROUNDINGS)];
-  const changes = singleChanges(stated);
+  const alone = singleChanges(stated, PLAIN);
+  // Beside a figure given in round numbers another may be the misprint.
+  const changes = plain.length > 0 || alone.length > 0 ? alone : singleChanges(stated, ROUNDLY);
   const ways = plain.length > 0 || changes.length > 0 ? plain : waysBy(CONVENTIONS, ROUNDINGS);
   return { verdict: verdictOf(ways, changes), sums, ways, changes, impossible };
 }

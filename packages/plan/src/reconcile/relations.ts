@@ -16,6 +16,7 @@ import {
   yarnForEnds,
   yarnMass,
 } from "@thrum/maths";
+import type { Length } from "@thrum/maths";
 import type { FigureName, ProjectFigures } from "./figures.js";
 import type { Amount } from "./stated-figure.js";
 
@@ -25,9 +26,12 @@ export type SumConvention =
   | "pairs counted as ends"
   | "edge ends left out"
   | "waste with every piece"
-  | "weft taken equal to warp";
+  | "weft taken equal to warp"
+  | "edge dents crammed"
+  | "places left empty";
 
-export type Rounding = "nearest" | "roundDown" | "roundUp";
+/** "in round numbers": yarn that is printed in tens or hundreds is rounded, or rounded up, to them. */
+export type Rounding = "nearest" | "roundDown" | "roundUp" | "in round numbers";
 
 /** How a page is taken to reckon. */
 export interface WayOfReckoning {
@@ -57,7 +61,13 @@ function endsInWidth(
   { sett, widthInReed: width }: Pick<ProjectFigures, "sett" | "widthInReed">,
   rounding: Rounding,
 ): number {
-  return solveFor(reedWidth, "ends", "width", { rounding })({ sett, width });
+  const own = rounding === "in round numbers" ? "nearest" : rounding;
+  return solveFor(reedWidth, "ends", "width", { rounding: own })({ sett, width });
+}
+
+/** Weft with its allowance on top. */
+function allowed(weft: Length, percent: number): Length {
+  return sum(weft, times(times(weft, percent), "0.01"));
 }
 
 /** The sums of a project in their order, each later one free to use what an earlier one gave. */
@@ -65,6 +75,7 @@ export function relations({ convention, rounding }: WayOfReckoning): readonly Re
   const adds = convention === "adding rule";
   const hems = convention === "hem once" ? 0.5 : 1;
   const threads = convention === "pairs counted as ends" ? 2 : 1;
+  const crammed = convention === "edge dents crammed" ? 2 : 0;
   const edges = convention === "edge ends left out" ? 0 : 1;
   return [
     relation("widthInReed", ["finishedWidth", "widthLoss"], [], ({ finishedWidth, widthLoss }) =>
@@ -72,8 +83,9 @@ export function relations({ convention, rounding }: WayOfReckoning): readonly Re
         ? widthInReedByAdding({ finishedWidth, allowance: percentAdded(widthLoss) })
         : widthInReedFromFinished({ finishedWidth, reedToFinished: percentLost(widthLoss) }),
     ),
-    relation("ends", ["sett", "widthInReed"], ["edgeEnds"], ({ edgeEnds = 0, ...given }) => {
-      return endsInWidth(given, rounding) + edges * edgeEnds;
+    relation("ends", ["sett", "widthInReed"], ["edgeEnds", "endsPerDent"], (given) => {
+      const { edgeEnds = 0, endsPerDent = 0, sett, widthInReed: width } = given;
+      return endsInWidth({ sett, widthInReed: width }, rounding) + edges * edgeEnds + crammed * endsPerDent;
     }),
     relation("ends", ["repeats", "endsPerRepeat"], ["balancingEnds", "edgeEnds"], (given) => {
       const { repeats, endsPerRepeat, balancingEnds = 0, edgeEnds = 0 } = given;
@@ -99,11 +111,14 @@ export function relations({ convention, rounding }: WayOfReckoning): readonly Re
     relation("wovenInAll", ["pieces", "wovenLength"], [], ({ pieces, wovenLength: woven }) => times(woven, pieces)),
     convention === "weft taken equal to warp"
       ? relation("weftYarn", ["warpYarn"], [], ({ warpYarn }) => warpYarn)
-      : relation("weftYarn", ["picksPerLength", "wovenInAll", "widthInReed"], [], (given) => {
-          const { picksPerLength: picks, wovenInAll, widthInReed: width } = given;
-          return weftLength({ picks, wovenLength: wovenInAll, widthInReed: width });
+      : relation("weftYarn", ["picksPerLength", "wovenInAll", "widthInReed"], ["weftAllowance"], (given) => {
+          const { picksPerLength: picks, wovenInAll, widthInReed: width, weftAllowance = 0 } = given;
+          return allowed(weftLength({ picks, wovenLength: wovenInAll, widthInReed: width }), weftAllowance);
         }),
-    relation("weftYarn", ["picks", "widthInReed"], [], ({ picks, widthInReed: width }) => times(width, picks)),
+    relation("weftYarn", ["picks", "widthInReed"], ["weftAllowance"], (given) => {
+      const { picks, widthInReed: width, weftAllowance = 0 } = given;
+      return allowed(times(width, picks), weftAllowance);
+    }),
     relation("picks", ["picksPerLength", "wovenInAll"], [], ({ picksPerLength: picks, wovenInAll }) =>
       picksInLength({ picks, wovenLength: wovenInAll }),
     ),

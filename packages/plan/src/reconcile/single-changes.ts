@@ -2,6 +2,7 @@ import { QuantityError } from "@thrum/maths";
 import { allAgree, checkedSums } from "./checked-sums.js";
 import type { CheckedSum, Stated } from "./checked-sums.js";
 import type { FigureName } from "./figures.js";
+import type { WayOfReckoning } from "./relations.js";
 import type { Amount, StatedFigure } from "./stated-figure.js";
 
 /** A figure that, printed otherwise, would bring all the others into agreement. */
@@ -13,8 +14,6 @@ export interface SingleChange {
   /** How the slip may have come about, where it has a shape. */
   readonly shape: "digits exchanged" | "one digit wrong" | "doubled" | "halved" | "yards and metres confused" | "none";
 }
-
-const PLAIN = { convention: null, rounding: "nearest" } as const;
 
 const STEPS = 30;
 const CLOSE = 1e-12;
@@ -31,9 +30,9 @@ function withValue(stated: Stated, figure: StatedFigure, value: number): Stated 
 }
 
 /** The sums with a figure tried, none where it is what the handbook refuses: a width of no end, a loss of everything. */
-function sumsWith(stated: Stated): readonly CheckedSum[] {
+function sumsWith(stated: Stated, way: WayOfReckoning): readonly CheckedSum[] {
   try {
-    return checkedSums(stated, PLAIN);
+    return checkedSums(stated, way);
   } catch (error) {
     if (error instanceof QuantityError) return [];
     throw error;
@@ -41,8 +40,8 @@ function sumsWith(stated: Stated): readonly CheckedSum[] {
 }
 
 /** How far a sum is from what is stated, as the logarithm of their ratio; null where there is no such sum. */
-function gap(stated: Stated, at: number): number | null {
-  const sum = sumsWith(stated)[at];
+function gap(stated: Stated, way: WayOfReckoning, at: number): number | null {
+  const sum = sumsWith(stated, way)[at];
   const figure = sum && stated.get(sum.figure);
   if (sum === undefined || figure === undefined) return null;
   const found = Math.log(inPrinted(sum.reckoned, figure) / inPrinted(sum.stated, figure));
@@ -50,13 +49,13 @@ function gap(stated: Stated, at: number): number | null {
 }
 
 /** The value at which one sum holds: its logarithm goes nearly straight with that of each figure, so a few steps find it. */
-function solved(stated: Stated, figure: StatedFigure, at: number): number | null {
+function solved(stated: Stated, way: WayOfReckoning, figure: StatedFigure, at: number): number | null {
   const own = inPrinted(figure.amount, figure);
   const fit = (value: number): number => (figure.unit === "count" ? Math.round(value) : value);
   let [before, value] = [own, figure.unit === "count" ? own + 1 : own * 1.1];
-  let gapBefore = gap(stated, at);
+  let gapBefore = gap(stated, way, at);
   for (let step = 0; step < STEPS; step++) {
-    const gapNow = gap(withValue(stated, figure, value), at);
+    const gapNow = gap(withValue(stated, figure, value), way, at);
     if (gapNow !== null && Math.abs(gapNow) < CLOSE) return value;
     if (gapBefore === null || gapNow === null || gapNow === gapBefore) return null;
     const slope = (gapNow - gapBefore) / Math.log(value / before);
@@ -81,24 +80,32 @@ function shapeOf(printed: string, needed: string, ratio: number): SingleChange["
 }
 
 /** The value itself, or rounded as the page prints that figure, whichever comes first and makes every sum agree. */
-function fitting(stated: Stated, sums: readonly CheckedSum[], figure: StatedFigure, exact: number): number | null {
+function fitting(
+  stated: Stated,
+  way: WayOfReckoning,
+  sums: readonly CheckedSum[],
+  figure: StatedFigure,
+  exact: number,
+): number | null {
   const { lastPlace, unit } = figure;
   const rounded = Math.round(exact / lastPlace) * lastPlace;
   const candidates = unit === "count" ? [rounded] : [rounded, exact];
   const found = candidates.find((value) => {
-    return value > 0 && allAgree(sumsWith(withValue(stated, figure, value)), sums);
+    return value > 0 && allAgree(sumsWith(withValue(stated, figure, value), way), sums);
   });
   return found ?? null;
 }
 
 /** Every figure which, changed alone, makes all sums agree; a slip with a known shape first, then the smallest change. */
-export function singleChanges(stated: Stated): readonly SingleChange[] {
-  const sums = checkedSums(stated, PLAIN);
+export function singleChanges(stated: Stated, way: WayOfReckoning): readonly SingleChange[] {
+  const sums = checkedSums(stated, way);
   const found = [...stated.values()].flatMap((figure) => {
     const own = inPrinted(figure.amount, figure);
     if (own === 0) return [];
-    const exacts = sums.flatMap(({ finding }, at) => (finding === "differs" ? (solved(stated, figure, at) ?? []) : []));
-    const [value] = exacts.flatMap((exact) => fitting(stated, sums, figure, exact) ?? []);
+    const exacts = sums.flatMap(({ finding }, at) =>
+      finding === "differs" ? (solved(stated, way, figure, at) ?? []) : [],
+    );
+    const [value] = exacts.flatMap((exact) => fitting(stated, way, sums, figure, exact) ?? []);
     if (value === undefined) return [];
     const needed = Number(value.toPrecision(7));
     const shape = shapeOf(figure.printed, String(needed), value / own);

@@ -39,8 +39,8 @@ function divided(over: bigint, under: bigint): string {
   return `${text.slice(0, -DIGITS)}.${text.slice(-DIGITS)}`;
 }
 
-function placesOf(printed: string): Places | null {
-  if (printed.length > LONGEST) return null;
+function placesOf(printed: unknown): Places | null {
+  if (typeof printed !== "string" || printed.length > LONGEST) return null;
   const fraction = /^(?:(\d+) )?(\d+)\/(\d+)$/u.exec(printed);
   if (fraction !== null) {
     const [whole, over, under] = [fraction[1] ?? 0, fraction[2] ?? 0, fraction[3] ?? 0].map(BigInt);
@@ -72,12 +72,17 @@ export function statedFigure(given: PrintedFigure): StatedFigure {
   if (counted !== received) return refuse(figure, counted, received, "Name the unit the page prints.");
   const places = placesOf(printed);
   if (places === null) {
-    const remedy = 'Write digits only, as "2320", "20.9" or "5 2/3".';
-    return refuse(figure, "a figure", JSON.stringify(printed.slice(0, LONGEST)), remedy);
+    const remedy = 'Write digits only and as text, so that every figure printed is kept: "2320", "20.90" or "5 2/3".';
+    return refuse(
+      figure,
+      "a figure as it is printed",
+      typeof printed === "string" ? JSON.stringify(printed.slice(0, LONGEST)) : `a bare ${typeof printed}`,
+      remedy,
+    );
   }
   const { decimal, lastPlace } = places;
   const written = Number(decimal);
-  if (counted === "percent" && written >= 100)
+  if (counted === "percent" && figure !== "weftAllowance" && written >= 100)
     return { ...given, amount: POSSIBLE_LOSS, lastPlace, impossible: "all of it or more lost" };
   if (counted === "count" && !Number.isSafeInteger(written))
     return { ...given, amount: Math.max(1, Math.round(written)), lastPlace: 1, impossible: "no whole number" };
