@@ -1,12 +1,13 @@
-import { finishedWidth, lossFromMeasures } from "@thrum/maths";
+import { compare, finishedWidth, lossFromMeasures } from "@thrum/maths";
 import type { Length, Loss } from "@thrum/maths";
 import type { Figure } from "../core/source.js";
+import { waits } from "../core/waits.js";
 import { field } from "../core/wiring.js";
 import { worked } from "../core/worked.js";
 import { job } from "./keys.js";
 import * as loom from "./loom.js";
 
-const { figure } = worked("plan");
+const { figure, counted, choice, part } = worked("plan");
 const { found } = job;
 
 /** Of the thread, between two threads tied to the warp. */
@@ -28,10 +29,19 @@ export const length: Figure<Loss> = figure("length in all", lossFromMeasures, {
   after: found.length.finished,
 });
 /** In the reed, on the first inches. */
-export const drawIn: Figure<Loss> = figure("drawn in at the fell", lossFromMeasures, {
-  before: loom.widthInReed,
-  after: found.firstInches.width,
-});
+export const drawIn: Figure<Loss> = choice(
+  "drawn in at the fell",
+  counted("wider than the reed", { reed: loom.widthInReed, width: found.firstInches.width }, ({ reed, width }) =>
+    compare(width, reed) > 0 ? "wider" : "drawn in",
+  ),
+  {
+    "drawn in": figure("drawn in at the fell", lossFromMeasures, {
+      before: loom.widthInReed,
+      after: found.firstInches.width,
+    }),
+    wider: part({}, () => waits("found", "firstInches", "width")),
+  },
+);
 /** What the wash may still take of it, if the cloth is to come out as wide as planned. */
 export const leftToLose: Figure<Loss> = figure("from the fell to the planned width", lossFromMeasures, {
   before: found.firstInches.width,

@@ -57,6 +57,7 @@ const COUNTED: Readonly<Record<string, string>> = {
   "piece.given": "entries",
   "piece.more": "entries",
   "piece.number": "entries",
+  "piece.others": "entries",
   "remaining.entriesOf": "entries",
   "remaining.number": "entries",
   "tying.knots": "knots",

@@ -19,6 +19,8 @@ import { openOver } from "../parts/open-over.js";
 import { roomAtSides } from "../parts/room-at-sides.js";
 import { shaftsOf } from "../parts/shafts.js";
 import { tableAfresh } from "../parts/table.js";
+import { placesForStripes } from "../parts/against-nothing.js";
+import { stillEmpty } from "../parts/still-empty.js";
 import type { Told } from "../parts/told.js";
 import { job } from "./keys.js";
 import * as knotsOf from "./knots.js";
@@ -77,6 +79,15 @@ export const repeats: ToldPart = part(
       ? []
       : timesThreaded(given.ends, repeat.length, given.places !== null && given.places !== given.ends);
   },
+);
+/** Without stripes, the places of the old warp. */
+export const noStripes: ToldPart = part({ places: loom.places, stripes: orNone(job.stripes, none) }, (given) =>
+  placesForStripes(given.places, given.stripes !== null),
+);
+/** Heddles and dents still empty, where the ends are as many as the places. */
+export const empty: ToldPart = part(
+  { ends: loom.ends, places: loom.places, room: group(job.loom.room) },
+  ({ ends, places, room }) => (ends === places ? stillEmpty(room) : []),
 );
 /** What is over of the open place of the stripes. */
 export const open: ToldPart = part({ stripes: loom.stripes }, (given) => openOver(given.stripes.open));
