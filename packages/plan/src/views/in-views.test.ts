@@ -34,7 +34,7 @@ function hasSum(node: Node): boolean {
 /** Figures that only choose a way by a word. */
 const WORDS: readonly string[] = [
   ...["breaks.writtenAs", "chainLimit.by", "enough.isEnough", "knots.spaceIs", "loom.sidesBy", "loom.sleyIs"],
-  ...["loom.written", "piece.hasAllowance", "piece.weftIs", "warpLeft.isEnough", "warpLeft.takeUpBy"],
+  ...["loom.written", "piece.hasAllowance", "warpLeft.isEnough", "warpLeft.takeUpBy"],
   ...["yarn.countWritten", "yarn.counts", "yarn.isThere", "yarn.isWound", "yarn.soldBy"],
 ];
 
