@@ -107,12 +107,8 @@ const SAYS_NOTHING: Readonly<Record<string, string>> = {
 
 /** Values that the law gives a figure or a finding, and no figure or sheet reads so far; each line goes with its figure. */
 const NOT_READ_YET: Readonly<Record<string, string>> = {
-  "loom.gapInDent": "do the knots pass (4j)",
-  "oldWarp.yarn": "do the knots pass (4j), grist of old and new (5)",
-  "oldWarp.left.pastReed": "is the thrum long enough (4i)",
-  "oldWarp.left.behindHeddles": "is the thrum long enough (4i)",
-  "loom.room.before.heddles": "heddles left (4b)",
-  "loom.room.after.heddles": "heddles left (4b)",
+  "oldWarp.left.pastReed": "told where it does not reach (4i); how far it reaches is not printed",
+  "oldWarp.left.behindHeddles": "told where it does not reach (4i); how far it reaches is not printed",
   "yarns.plum.sold.0": "the smaller size, beside the largest (4g)",
   "pieces.0.fringeTwist": "the finished fringe (4e)",
 };
