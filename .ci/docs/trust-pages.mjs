@@ -15,7 +15,7 @@ function numberOf(text) {
 }
 
 /** A value as a page shows it: six figures are more than any loom asks. */
-export function shownExact(exact) {
+function shownExact(exact) {
   const value = numberOf(exact);
   if (value === null) return plain(exact);
   const short = String(Number(value.toPrecision(6)));

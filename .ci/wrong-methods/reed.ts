@@ -170,16 +170,12 @@ export const reed: readonly Sum[] = [
       oldDiameter: ["millimetres", [0.42, 0.36, 0.55]],
       newDiameter: ["millimetres", [0.5, 0.3, 0.7]],
     },
-    (p) => (2 * p.space) / (p.oldDiameter + p.newDiameter),
+    (p) => p.space / Math.max(p.oldDiameter, p.newDiameter),
     [
-      [
-        "factor left out or turned over",
-        "sum of the two for their mean",
-        (p) => p.space / (p.oldDiameter + p.newDiameter),
-      ],
-      ["name for name", "old only", (p) => p.space / p.oldDiameter],
-      ["name for name", "new only", (p) => p.space / p.newDiameter],
-      ["answer halved, doubled or turned over", "turned over", (p) => (p.oldDiameter + p.newDiameter) / 2 / p.space],
+      ["factor left out or turned over", "both threads together", (p) => p.space / (p.oldDiameter + p.newDiameter)],
+      ["name for name", "mean of the two", (p) => (2 * p.space) / (p.oldDiameter + p.newDiameter)],
+      ["name for name", "the thinner", (p) => p.space / Math.min(p.oldDiameter, p.newDiameter)],
+      ["answer halved, doubled or turned over", "turned over", (p) => Math.max(p.oldDiameter, p.newDiameter) / p.space],
     ],
   ),
   sum(

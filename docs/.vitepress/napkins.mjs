@@ -19,7 +19,8 @@ const { outputFiles } = await build({
 const code = Buffer.from(outputFiles[0].contents).toString("base64");
 const loaded = await import(`data:text/javascript;base64,${code}`);
 
-export const { letteredSvg, planHtml, sequence, stripesSvg } = loaded;
+const { sequence } = loaded;
+export const { letteredSvg, planHtml, stripesSvg } = loaded;
 
 export const text = readFileSync(`${root}examples/jobs/2-hall-napkins.yaml`, "utf8");
 export const { job } = loaded.readJob(text);

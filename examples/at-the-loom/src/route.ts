@@ -17,7 +17,7 @@ export interface Route {
 const isScreen = (text: string): text is Screen => text in SCREENS;
 
 /** Reads `#tie/JOB&at=tie.9.0`; what is no screen is the shelf. */
-export function routeOf(hash: string): Route {
+function routeOf(hash: string): Route {
   const [place = "", ...rest] = hash.replace(/^#/u, "").split("&");
   const at = rest.find((part) => part.startsWith("at="))?.slice(3) ?? null;
   if (place.startsWith("j1.")) return { screen: "link", job: null, at, link: place.slice(3) };

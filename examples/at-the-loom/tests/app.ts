@@ -16,7 +16,7 @@ function filesIn(path: string): readonly string[] {
 }
 
 /** The folder of the built app; whoever comes first builds it, by the letters of all that it is made of. */
-export function builtApp(): string {
+function builtApp(): string {
   const made = createHash("sha256");
   const own = ["index.html", "vite.config.ts", "package.json"].map((name) => join(folder, name));
   const packages = ["maths", "plan", "sheets", "stripes"].map((name) => join(root, `packages/${name}/dist/index.js`));

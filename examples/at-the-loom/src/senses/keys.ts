@@ -3,7 +3,7 @@ const BACK: readonly string[] = ["ArrowLeft", "ArrowUp", "PageUp", "Backspace"];
 const PRESS: readonly string[] = [" ", "Enter"];
 
 /** What a key asks for at the loom; nothing while something is written, or held down. */
-export function keyAsks(event: KeyboardEvent): "on" | "back" | null {
+function keyAsks(event: KeyboardEvent): "on" | "back" | null {
   if (event.repeat || event.ctrlKey || event.metaKey || event.altKey) return null;
   const target = event.target instanceof Element ? event.target : null;
   if (target?.closest("input, select, textarea, dialog") ?? document.querySelector("dialog[open]")) return null;

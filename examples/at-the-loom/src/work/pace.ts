@@ -3,7 +3,7 @@ const LEAST_KNOTS = 50;
 const STEP = 5;
 
 /** Milliseconds for one knot over her last groups, pauses left out; null until there are enough to tell. */
-export function pace(times: readonly (readonly [at: number, knots: number])[]): number | null {
+function pace(times: readonly (readonly [at: number, knots: number])[]): number | null {
   const groups = times.slice(1).map(([at, knots], before) => ({ took: at - (times[before]?.[0] ?? at), knots }));
   const each = groups.map(({ took, knots }) => took / Math.max(1, knots)).sort((one, other) => one - other);
   const usual = each[Math.floor((each.length - 1) / 2)];
