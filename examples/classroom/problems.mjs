@@ -13,7 +13,7 @@ import {
   warpLength,
   warpMass,
   weftLength,
-  widthInReed,
+  widthInReedFromFinished,
   wovenLength,
   yards,
 } from "@thrum/maths";
@@ -26,7 +26,7 @@ function told({ asks, hint, calculation }, made) {
 
 /** The five sums of one sheet. */
 export function problemsOf(seed) {
-  const width = problem(widthInReed, {
+  const width = problem(widthInReedFromFinished, {
     like: { finishedWidth: inches(18), reedToFinished: percentLost(10) },
     ...{ unit: inches, decimals: 2, seed },
   });
@@ -57,7 +57,7 @@ export function problemsOf(seed) {
   });
   const reed = "The percentage was measured on the width in the reed: what is left of it is the finished width.";
   return [
-    told({ asks: "How wide are the napkins in the reed?", hint: reed, calculation: widthInReed }, width),
+    told({ asks: "How wide are the napkins in the reed?", hint: reed, calculation: widthInReedFromFinished }, width),
     told(
       {
         ...{ asks: "How many ends are wound, in whole repeats?", calculation: endsForWidth },

@@ -106,8 +106,8 @@ function takeOut(document: Document, path: FaultPath): void {
  * @param text YAML of a job, as little of one as an empty text
  * @param changes places as `writtenPath` gives them, each with what is to stand there, one after the other
  * @throws QuantityError "unreadable" for a text that is no YAML
- * @example jobTextWith("loom: { reed: 10 per inch } # maple", [{ path: ["loom", "sley"], value: "2" }])
- * // "loom: { reed: 10 per inch, sley: 2 } # maple\n"
+ * @example const sleyed = [{ path: ["loom", "sley"], value: "2" }];
+ * jobTextWith("loom: { reed: 10 per inch } # maple", sleyed) // "loom: { reed: 10 per inch, sley: 2 } # maple\n"
  */
 export function jobTextWith(text: string, changes: readonly JobChange[]): string {
   const { document, fault } = composed(text, new LineCounter());

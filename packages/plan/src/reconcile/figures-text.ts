@@ -75,7 +75,7 @@ function figureFrom(text: string): PrintedFigure | string {
  * Reads the figures of a printed project from text: one a line, its name, a colon, the number as it is printed and its
  * unit; what follows # is a remark.
  *
- * @example readFigures("ends: 390\nsett: 20 per inch\nwidthInReed: 19 1/2 in # to the nearest half")
+ * @example readFigures("ends: 390\nwidthInReed: 19 1/2 in # to the nearest half").ok // true
  */
 export function readFigures(text: string): FiguresReading {
   const faults: string[] = [];
