@@ -109,3 +109,13 @@ it("a take-up that is asked about is not reckoned with for the warp still to com
   // 43 × (1 − 5 ÷ 21) ÷ (175 ÷ 9) = 1.68: found, and under a quarter.
   expect(left("takeUp: 21 in to 16 in")).toBe(1);
 });
+
+it("yarn that was on hand is left out, and said behind its yarn as it was written", () => {
+  const text = "stripes: [24 plum, 12 pink]\nyarns: { plum: { onHand: 6 oz }, pink: { onHand: none } }\n";
+  const next = nextOf(text);
+  expect(next.job.yarns).toEqual({ plum: {}, pink: {} });
+  expect(next.remarks).toEqual([
+    { path: ["yarns", "plum"], says: "was 6 oz on hand: weigh what is left" },
+    { path: ["yarns", "pink"], says: "was none on hand: weigh what is left" },
+  ]);
+});

@@ -21,8 +21,6 @@ export interface NextJob {
   readonly asked: readonly Told[];
 }
 
-const MOST_SAID = 60;
-
 function inWords<T>(form: Form<T>, value: T): string {
   const tree: Tree = form.write(value);
   return flowText(tree);
@@ -59,16 +57,19 @@ function without<T extends object>(group: T | undefined): T | undefined {
   return group === undefined || Object.keys(group).length === 0 ? undefined : group;
 }
 
+/** What stands in a group of one, however deep. */
+function innermost(tree: Tree): Tree {
+  const [only] = typeof tree === "object" && "group" in tree ? tree.group : [];
+  return only === undefined ? tree : innermost(only[1]);
+}
+
 /** What is there of each yarn has been used since. */
 function yarnsNow(yarns: Job["yarns"]): { readonly yarns: Job["yarns"]; readonly remarks: readonly Remark[] } {
   const remarks: Remark[] = [];
   const left = Object.entries(yarns ?? {}).map(([name, { onHand, ...yarn }]) => {
     if (onHand !== undefined) {
-      const form: Form<unknown> = jobForm.keys.yarns;
-      const said = inWords(form, { [name]: { onHand } })
-        .replace(/^.*onHand: /u, "")
-        .replace(/ \} \}$/u, "");
-      remarks.push({ path: ["yarns", name], says: `was ${said} on hand: weigh what is left`.slice(0, MOST_SAID * 2) });
+      const said = flowText(innermost(jobForm.keys.yarns.write({ [name]: { onHand } })));
+      remarks.push({ path: ["yarns", name], says: `was ${said} on hand: weigh what is left` });
     }
     return [name, yarn] as const;
   });
