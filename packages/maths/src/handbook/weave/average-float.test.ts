@@ -1,4 +1,4 @@
-import { describe } from "vitest";
+import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
 import { gateTextile, taylor1909 } from "../../sources/index.js";
 import { averageFloat } from "./average-float.js";
@@ -25,4 +25,8 @@ describe("the quantities of a weave", () => {
     [{ threads: 4, intersections: 2 }],
     null,
   );
+
+  it("is refused where a thread never crosses, for it would float for ever", () => {
+    expect(() => averageFloat({ threads: 4, intersections: 0 })).toThrow("intersections");
+  });
 });
