@@ -22,6 +22,8 @@ const config: ViteUserConfig = {
     typecheck: { enabled: true, include: ["packages/*/src/**/*.test-d.ts"], tsconfig: ".ci/tsconfig.json" },
     setupFiles: [".ci/fast-check.setup.ts"],
     isolate: false,
+    // Vitest takes one worker fewer than there are cores; most of the long tests wait for another program.
+    maxWorkers: 2,
     // Some tests start a compiler or another program, on machines that may be busy.
     testTimeout: 60_000,
     reporters: ["default", "json"],

@@ -27,7 +27,7 @@ interface Job {
 
 const job = keysOf<Job>();
 const ownPiece = keysOfRow<Piece, "piece">("piece", "pieces", "*");
-const { figure, counted, first, part } = worked("plan");
+const { figure, counted, first, part, word } = worked("plan");
 const ofPiece = worked("piece");
 
 interface PieceRow extends RowOf {
@@ -47,7 +47,12 @@ const woven: Figure<Length, "piece"> = ofPiece.choice("woven", own(rows, "piece"
   }),
   breaks: always(inches(1)),
 });
-const pieces: Figure<number> = counted("pieces woven", { lengths: all(woven) }, ({ lengths }) => lengths.length);
+const pieces: Figure<number> = counted(
+  "pieces woven",
+  "pieces",
+  { lengths: all(woven) },
+  ({ lengths }) => lengths.length,
+);
 const groups = { loom: { width, either, pieces, rows }, piece: { woven } };
 const names = new Map(
   Object.entries(groups).flatMap(([group, figures]) =>
@@ -113,7 +118,7 @@ describe("a list of figures", () => {
 
   it("searches the largest number that is still enough", () => {
     const most: Figure<number> = worked("plan").searched("most");
-    const enough: Figure<"enough" | "short"> = counted("enough", { most, ends: job.ends }, (given) =>
+    const enough: Figure<"enough" | "short"> = word("enough", { most, ends: job.ends }, (given) =>
       given.most * 7 <= given.ends ? "enough" : "short",
     );
     const searching: Plan = { scopes: {}, searches: [{ of: most, while: enough }] };

@@ -57,6 +57,8 @@ export type Node =
       readonly is: "counted";
       readonly scope: string;
       readonly label: string;
+      /** What is counted; null for a word. */
+      readonly noun: string | null;
       readonly given: Nodes;
       readonly make: (given: unknown) => unknown;
       readonly cell: string | null;

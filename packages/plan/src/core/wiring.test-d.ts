@@ -15,8 +15,8 @@ interface Job {
 
 const job = keysOf<Job>();
 const ownYarn = keysOfRow<{ readonly length?: Length }, "yarn">("yarn", "yarns", "*");
-const { figure, counted, choice } = worked("plan");
-const word: Figure<"fixed" | "free"> = counted("word", { ends: job.ends }, () => "fixed");
+const { figure, counted, word, choice } = worked("plan");
+const way: Figure<"fixed" | "free"> = word("way", { ends: job.ends }, () => "fixed");
 
 it("a wrong wiring is refused by the compiler", () => {
   const right: Figure<Length> = figure("width", reedWidth, { ends: job.ends, sett: job.sett });
@@ -26,19 +26,19 @@ it("a wrong wiring is refused by the compiler", () => {
   // @ts-expect-error a figure of another kind
   figure("width", reedWidth, { ends: right, sett: job.sett });
   // @ts-expect-error a row of a scope, read outside it
-  counted("one", { length: ownYarn.length }, () => 1);
+  counted("one", "ends", { length: ownYarn.length }, () => 1);
   // @ts-expect-error a row of another scope
-  worked("piece").counted("one", { length: ownYarn.length }, () => 1);
+  worked("piece").counted("one", "ends", { length: ownYarn.length }, () => 1);
   // @ts-expect-error a key misspelt
-  counted("one", job.warp.lenght, () => 1);
+  counted("one", "ends", job.warp.lenght, () => 1);
   // @ts-expect-error an input left out
   figure("width", reedWidth, { ends: job.ends });
   // @ts-expect-error an input misspelt
   figure("width", reedWidth, { ends: job.ends, set: job.sett });
   // @ts-expect-error a way left out of a choice
-  choice("length", word, { fixed: job.warp.length });
+  choice("length", way, { fixed: job.warp.length });
   // @ts-expect-error a way misspelt
-  choice("length", word, { fixed: job.warp.length, fre: job.warp.length });
+  choice("length", way, { fixed: job.warp.length, fre: job.warp.length });
   const { length, allowance } = job.warp;
   // @ts-expect-error a percentage on another base
   figure("woven", wovenLength, { finishedLength: length, hemEachEnd: length, loomToFinished: allowance });

@@ -17,12 +17,19 @@ type Ways<W extends string, T, S extends string> = { readonly [K in W]: Source<T
 export interface Worked<S extends string> {
   /** A formula with its inputs wired. */
   readonly figure: <I, R>(label: string, calculation: Calculation<I, R>, inputs: Wiring<NoInfer<I>, S>) => Figure<R, S>;
-  /** What is counted, looked up or chosen; it never reckons. A cell formula of its own, where a workbook can count it. */
-  readonly counted: <G extends Given<S>, T extends number | string>(
+  /** A number of `noun`, counted or looked up, never reckoned. A cell formula of its own, where a workbook can count it. */
+  readonly counted: <G extends Given<S>>(
+    label: string,
+    noun: string,
+    given: G,
+    make: (given: Values<G>) => number,
+    cell?: string,
+  ) => Figure<number, S>;
+  /** A word that chooses a way. */
+  readonly word: <G extends Given<S>, T extends string>(
     label: string,
     given: G,
     make: (given: Values<G>) => T,
-    cell?: string,
   ) => Figure<T, S>;
   /** The first that does not wait. */
   readonly first: <T>(label: string, ...ways: readonly Source<T, Readable<S>>[]) => Figure<T, S>;
@@ -50,13 +57,14 @@ export function worked<S extends string>(scope: S): Worked<S> {
         inputs: nodesOf(inputs),
         calculation: calculation as unknown as Calculation<unknown, unknown>,
       }),
-    counted: (label, given, make, cell) =>
+    counted: (label, noun, given, make, cell) =>
       sourceOf({
-        is: "counted",
-        scope,
-        label,
-        given: nodesOf(given),
-        cell: cell ?? null,
+        ...{ is: "counted", scope, label, noun, given: nodesOf(given), cell: cell ?? null },
+        make: make as (given: unknown) => unknown,
+      }),
+    word: (label, given, make) =>
+      sourceOf({
+        ...{ is: "counted", scope, label, noun: null, given: nodesOf(given), cell: null },
         make: make as (given: unknown) => unknown,
       }),
     first: (label, ...ways) => sourceOf({ is: "first", scope, label, ways: ways.map(nodeOf) }),

@@ -3,6 +3,7 @@ import { describe, expect, it } from "vitest";
 import { isPair, isScalar, isSeq, parseDocument, visit } from "yaml";
 import type { Document, Scalar } from "yaml";
 import { examplePlan, examplePlans } from "#ci/example-plans.js";
+import { numbersOnlySaid } from "#ci/numbers-said.js";
 import { readJob } from "../job/read-job.js";
 import { planText } from "../views/text.js";
 import type { PlanData } from "./plan-data.js";
@@ -70,6 +71,9 @@ function valuesOf({ figures }: PlanData): string {
   return JSON.stringify(figures, (key, value: unknown) => (key === "from" || key === "needs" ? undefined : value));
 }
 
+/** Numbers in the sentences of all the plans that the data beside the sentence do not have. */
+const onlySaid = new Set<string>();
+
 type Answer = "figures" | "refused" | "sheets" | "nothing";
 
 /** What comes of each leaf, changed alone. */
@@ -80,6 +84,7 @@ function answers(name: string, plan: PlanData): ReadonlyMap<string, Answer> {
     const reading = readJob(String(document));
     if (!reading.ok) return "refused";
     const changed = planOf(reading.job);
+    for (const one of numbersOnlySaid(changed)) onlySaid.add(one);
     if (valuesOf(changed) !== values) return "figures";
     return planText(changed) === text ? "nothing" : "sheets";
   };
@@ -132,5 +137,9 @@ describe("every value of the nine jobs changed alone", () => {
     const excused = (path: string) => SAYS_NOTHING[`${name} ${path}`] !== undefined || path in NOT_READ_YET;
     expect(of("nothing").filter((path) => !excused(path))).toEqual([]);
     expect(of("sheets").filter((path) => !(path in WORDS))).toEqual([]);
+  });
+
+  it("says no number in a sentence that does not stand in its values", () => {
+    expect([...onlySaid]).toEqual([]);
   });
 });

@@ -5,12 +5,12 @@ import { worked } from "../core/worked.js";
 import { always, orNone } from "../core/wiring.js";
 import { job, nothing } from "./keys.js";
 
-const { figure, counted, choice } = worked("plan");
+const { figure, choice, word } = worked("plan");
 const { length, picks } = job.betweenPieces;
 const none = always(null);
 
 /** How the breaks are written. */
-export const writtenAs: Figure<"length" | "picks" | "none"> = counted(
+export const writtenAs: Figure<"length" | "picks" | "none"> = word(
   "breaks written",
   { length: orNone(length, none), picks: orNone(picks, none) },
   (given) => (given.length !== null ? "length" : given.picks !== null ? "picks" : "none"),

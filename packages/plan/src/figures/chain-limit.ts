@@ -4,10 +4,10 @@ import { Waits } from "../core/waits.js";
 import { worked } from "../core/worked.js";
 import { job } from "./keys.js";
 
-const { counted, part } = worked("plan");
+const { part, word } = worked("plan");
 
 /** How the most of a chain is told. */
-export const by: Figure<"ends" | "mass"> = counted("most of a chain told", { most: job.winding.most }, ({ most }) =>
+export const by: Figure<"ends" | "mass"> = word("most of a chain told", { most: job.winding.most }, ({ most }) =>
   "ends" in most ? "ends" : "mass",
 );
 /** That one chain may weigh. */

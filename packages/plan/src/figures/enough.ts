@@ -9,7 +9,7 @@ import { yarns } from "./rows.js";
 import * as warp from "./warp.js";
 import * as yarn from "./yarn.js";
 
-const { counted, part, firstOf } = worked("plan");
+const { part, firstOf, word } = worked("plan");
 
 /** Whether there is warp enough: always, where its length is not fixed beforehand. */
 export const lengthHolds: Part<"enough" | "short"> = firstOf(
@@ -17,7 +17,7 @@ export const lengthHolds: Part<"enough" | "short"> = firstOf(
   always("enough" as const),
 );
 /** Whether no yarn is missing, and nothing of a warp fixed beforehand. */
-export const isEnough: Figure<"enough" | "short"> = counted(
+export const isEnough: Figure<"enough" | "short"> = word(
   "enough for the pieces",
   { missing: all(yarn.missing), length: lengthHolds },
   ({ missing, length }) => (length === "enough" && missing.every((mass) => sign(mass) <= 0) ? "enough" : "short"),

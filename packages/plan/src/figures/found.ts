@@ -7,7 +7,7 @@ import { worked } from "../core/worked.js";
 import { job } from "./keys.js";
 import * as loom from "./loom.js";
 
-const { figure, counted, choice, part } = worked("plan");
+const { figure, word, choice, part } = worked("plan");
 const { found } = job;
 
 /** Of the thread, between two threads tied to the warp. */
@@ -31,7 +31,7 @@ export const length: Figure<Loss> = figure("length in all", lossFromMeasures, {
 /** In the reed, on the first inches. */
 export const drawIn: Figure<Loss> = choice(
   "drawn in at the fell",
-  counted("wider than the reed", { reed: loom.widthInReed, width: found.firstInches.width }, ({ reed, width }) =>
+  word("wider than the reed", { reed: loom.widthInReed, width: found.firstInches.width }, ({ reed, width }) =>
     compare(width, reed) > 0 ? "wider" : "drawn in",
   ),
   {

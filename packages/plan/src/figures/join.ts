@@ -6,10 +6,10 @@ import { always, orNone, these } from "../core/wiring.js";
 import type { JobJoin } from "../job/job.js";
 import { job } from "./keys.js";
 
-const { figure, counted, choice } = worked("plan");
+const { figure, choice, word } = worked("plan");
 
 /** Tied to the old warp, or threaded afresh. */
-export const standing: Figure<"tied" | "afresh"> = counted(
+export const standing: Figure<"tied" | "afresh"> = word(
   "tied or threaded afresh",
   { none: orNone(job.oldWarp.none, always(false)) },
   ({ none }) => (none ? "afresh" : "tied"),

@@ -10,10 +10,10 @@ import { finishedCount, threadDiameter } from "../parts/thread-diameter.js";
 import { job } from "./keys.js";
 import * as loom from "./loom.js";
 
-const { figure, counted, choice, part } = worked("plan");
+const { figure, choice, part, counted, word } = worked("plan");
 
 /** Whether the gap between two wires was measured. */
-export const spaceIs: Figure<"measured" | "the published share of the pitch"> = counted(
+export const spaceIs: Figure<"measured" | "the published share of the pitch"> = word(
   "space in a dent known by",
   { gap: orNone(job.loom.gapInDent, always(null)) },
   ({ gap }) => (gap === null || gap === "not measured" ? "the published share of the pitch" : "measured"),
@@ -37,6 +37,7 @@ export const oldDiameter: Part<Length> = part({ yarns: job.oldWarp.yarn }, ({ ya
 /** That stand in one dent. */
 export const endsInDent: Figure<number> = counted(
   "most ends of a dent",
+  "ends",
   { dents: field(loom.dentOf, "dents") },
   (given) => mostInDent(given.dents),
 );

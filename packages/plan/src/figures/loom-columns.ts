@@ -12,7 +12,7 @@ import { job } from "./keys.js";
 import { ofWidth } from "./losses.js";
 import { stripes, ends } from "./loom-stripes.js";
 import { table } from "./loom-places.js";
-const { figure, counted, first, part, partBy } = worked("plan");
+const { figure, first, part, partBy, counted, word } = worked("plan");
 const none = always(null);
 const found = { faults: orNone(job.oldWarp.faults, always([])) };
 
@@ -23,7 +23,7 @@ export const shafts: Part<Shafts> = part(
   (given) => shaftsOf(given.threading, given.table, given.faults, given.cloth),
 );
 /** How the sley is written. */
-export const sleyIs: Figure<"by place" | "by yarn"> = counted(
+export const sleyIs: Figure<"by place" | "by yarn"> = word(
   "sley written",
   { places: orNone(job.loom.sley.places, none), byYarn: orNone(job.loom.sley.byYarn, none) },
   (given) => (given.places !== null ? "by place" : given.byYarn !== null ? "by yarn" : waits("loom", "sley")),
@@ -35,7 +35,7 @@ const byYarn = part({ sley: job.loom.sley.byYarn, stripes }, (given) => dentsByY
 /** The dent of every new end, counted from that of end 1. */
 export const dentOf: Part<Dents> = partBy(sleyIs, { "by place": byPlace, "by yarn": byYarn });
 /** From that of end 1 to that of the last. */
-export const dents: Figure<number> = counted("dents", { dentOf }, (given) => lastDent(given.dentOf));
+export const dents: Figure<number> = counted("dents", "dents", { dentOf }, (given) => lastDent(given.dentOf));
 
 // Width.
 

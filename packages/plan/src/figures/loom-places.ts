@@ -14,12 +14,12 @@ import type { AtSides, Paired, Table } from "../parts/table.js";
 import { standing } from "./join.js";
 import { job } from "./keys.js";
 import { oldPlaces, places, ends } from "./loom-stripes.js";
-const { counted, part, partBy, firstOf } = worked("plan");
+const { part, partBy, firstOf, word } = worked("plan");
 const none = always(null);
 const found = { faults: orNone(job.oldWarp.faults, always([])) };
 
 /** How it is known what is added or dropped at the sides. */
-export const sidesBy: Figure<"none" | "as asked" | "heddle by heddle"> = counted(
+export const sidesBy: Figure<"none" | "as asked" | "heddle by heddle"> = word(
   "ends at the sides",
   {
     ends,
@@ -80,7 +80,7 @@ const allAfter = part({ ends, places }, (given) => ({ before: 0, after: given.en
 /** Until the sides are known, as if all stood after the last. */
 export const sidesSoFar: Part<AtSides> = firstOf(sides, allAfter);
 /** Whether there is an old warp to tie to; until it is counted, the new ends stand alone. */
-export const tableFor: Figure<"tied" | "alone"> = counted(
+export const tableFor: Figure<"tied" | "alone"> = word(
   "places of",
   { standing, threads: orNone(job.oldWarp.ends, none) },
   (given) => (given.standing === "tied" && given.threads !== null ? "tied" : "alone"),

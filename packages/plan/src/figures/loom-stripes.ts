@@ -18,17 +18,17 @@ import { roomOnLoom, stripesReaching } from "../parts/room.js";
 import { standing } from "./join.js";
 import { job } from "./keys.js";
 import { ofWidth } from "./losses.js";
-const { figure, counted, first, part, partBy, firstOf } = worked("plan");
+const { figure, first, part, partBy, firstOf, counted, word } = worked("plan");
 const none = always(null);
 const found = { faults: orNone(job.oldWarp.faults, always([])) };
 
 // How many places there are.
 
 /** In the old warp. */
-export const broken: Figure<number> = counted("broken", found, brokenEnds);
-export const tooMany: Figure<number> = counted("one too many", found, tooManyEnds);
-export const empty: Figure<number> = counted("left empty", found, leftEmpty);
-export const mended: Figure<number> = counted("mended", found, mendedPlaces);
+export const broken: Figure<number> = counted("broken", "threads", found, brokenEnds);
+export const tooMany: Figure<number> = counted("one too many", "threads", found, tooManyEnds);
+export const empty: Figure<number> = counted("left empty", "places", found, leftEmpty);
+export const mended: Figure<number> = counted("mended", "places", found, mendedPlaces);
 /** Heddles or floating ends of the old warp, with their part of a dent. */
 export const oldPlaces: Figure<number> = figure("old places", oldPlacesOf, {
   threads: job.oldWarp.ends,
@@ -52,7 +52,7 @@ export const endsWanted: Figure<number> = figure("ends for the width", endsForWi
   balanceEnds: always(0),
 });
 /** Whether a place in the stripes is left open. */
-export const written: Figure<"open" | "closed"> = counted("stripes written", { stripes: job.stripes }, ({ stripes }) =>
+export const written: Figure<"open" | "closed"> = word("stripes written", { stripes: job.stripes }, ({ stripes }) =>
   isOpen(stripes, STRIPES) ? "open" : "closed",
 );
 const closedStripes = part({ stripes: job.stripes }, ({ stripes }) => laid(stripes, STRIPES));
@@ -65,6 +65,7 @@ export const stripes: Part<Laid<LaidStripe>> = partBy(written, {
 });
 export const endsOfStripes: Figure<number> = counted(
   "ends of the stripes",
+  "ends",
   { stripes },
   (given) => given.stripes.size,
   "SUM(stripe_ends)",

@@ -7,10 +7,11 @@ import { one as oneBreak } from "./breaks.js";
 import { tapeOf, wovenEntries } from "../parts/tape.js";
 import type { Tape } from "../parts/tape.js";
 
-const { counted, part } = worked("plan");
+const { part, counted } = worked("plan");
 
 /** Pieces of the entry that grows with the warp and the yarn. */
 export const growing: Figure<number> = counted(
+  "pieces",
   "pieces",
   { numbers: all(entriesOf), grows: all(own(entries, "piece", "grows")) },
   ({ numbers, grows }) => numbers.find((_, at) => grows[at] === 1) ?? 0,

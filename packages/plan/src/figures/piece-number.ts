@@ -19,13 +19,14 @@ import { fringe, woven } from "./piece-length.js";
 import { entries } from "./rows.js";
 import { ofYarn } from "./searched.js";
 
-const { figure, counted, choice, part } = worked("piece");
+const { figure, choice, part, counted, word } = worked("piece");
 const kind = own(entries, "piece", "kind");
 const comesBy = own(entries, "piece", "comesBy");
 
 /** None where the number is open. */
 export const given: Figure<number, "piece"> = counted(
   "as written",
+  "entries",
   { written: own(entries, "piece", "written") },
   ({ written }) => written,
 );
@@ -55,7 +56,7 @@ const fringesOthers = figure("fringes of the others", fringesInAll, {
 });
 const othersTake = figure("warp the others take", warpOfWoven, { woven: wovenOthers, takeUp, fringes: fringesOthers });
 const besideAll = figure("warp beside the pieces", lengthsTogether, { lengths: these(waste, othersTake) });
-const reaches = counted("warp for the pieces", { length: job.warp.length, besideAll }, (warp) =>
+const reaches = word("warp for the pieces", { length: job.warp.length, besideAll }, (warp) =>
   compare(warp.length, warp.besideAll) < 0 ? "none" : "some",
 );
 /** Of this entry, before it is asked whether there is one at all. */
@@ -65,7 +66,7 @@ export const most: Figure<number, "piece"> = choice("most of these", comesBy, {
   "the yarn gives": ofYarn,
   between: always(0),
 });
-const openNumber = counted("open number", { comesBy, most }, (open) => {
+const openNumber = word("open number", { comesBy, most }, (open) => {
   if (open.most > 0 || open.comesBy === "given") return "some";
   return open.comesBy;
 });

@@ -13,7 +13,7 @@ import { ofLength } from "./losses.js";
 import { picks, woven } from "./piece-length.js";
 import { entries } from "./rows.js";
 
-const { figure, counted, first, firstOf, part, partBy } = worked("piece");
+const { figure, first, firstOf, part, partBy, word } = worked("piece");
 const kind = own(entries, "piece", "kind");
 
 const jobWeft = job.weft;
@@ -27,7 +27,7 @@ export const weftRuns: Part<Runs<Shots>, "piece"> = partBy(kind, {
   ),
 });
 /** How it is woven: in one yarn, in several by turns or together, in stripes. */
-export const weftIs: Figure<"plain" | "by turns" | "striped", "piece"> = counted("weft", { runs: weftRuns }, weftKind);
+export const weftIs: Figure<"plain" | "by turns" | "striped", "piece"> = word("weft", { runs: weftRuns }, weftKind);
 /** Whole picks, where there are stripes. */
 export const picksInAll: Figure<number, "piece"> = figure("picks of one", picksInLength, { wovenLength: woven, picks });
 const lengths = firstOf(wish(ownPiece.weft.lengths), wish(jobWeft.lengths), always(null));
@@ -49,7 +49,7 @@ export const allowance: Figure<Addition, "piece"> = first(
   jobWeft.allowance,
 );
 /** Whether anything is allowed for waste. */
-export const hasAllowance: Figure<"some" | "none", "piece"> = counted(
+export const hasAllowance: Figure<"some" | "none", "piece"> = word(
   "allowance given",
   { allowance: orNone(allowance, always(null)) },
   (written) => (written.allowance === null ? "none" : "some"),

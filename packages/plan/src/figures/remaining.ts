@@ -7,10 +7,11 @@ import * as piece from "./piece.js";
 import { entries as possible } from "./possible.js";
 import { entries } from "./rows.js";
 
-const { figure, counted, choice } = worked("piece");
+const { figure, choice, counted } = worked("piece");
 /** Of this entry, the breaks none. */
 export const entriesOf: Figure<number, "piece"> = counted(
   "still possible",
+  "entries",
   {
     kind: own(entries, "piece", "kind"),
     most: possible,

@@ -27,7 +27,7 @@ import { standing } from "./join.js";
 import { job } from "./keys.js";
 import * as loom from "./loom.js";
 
-const { figure, counted, part, partBy } = worked("plan");
+const { figure, part, partBy, counted } = worked("plan");
 const none = always(null);
 const faults = orNone(job.oldWarp.faults, always([]));
 const runs = field(loom.stripes, "runs");
@@ -99,5 +99,10 @@ export const colours: Part<readonly (readonly OldColour[])[]> = part(
   { groups, table: loom.table, stripes: job.oldWarp.stripes, places: loom.oldPlaces, sides: loom.sides },
   (given) => oldColours(given.groups, given.table, laid(given.stripes, STRIPES, given.places).runs),
 );
-export const knots: Figure<number> = counted("knots", { joining }, (given) => given.joining.at(-1)?.knotsSoFar ?? 0);
+export const knots: Figure<number> = counted(
+  "knots",
+  "knots",
+  { joining },
+  (given) => given.joining.at(-1)?.knotsSoFar ?? 0,
+);
 export const hours: Figure<number> = figure("hours of tying", hoursToJoin, { knots, knotsPerHour: job.join.perHour });

@@ -12,10 +12,10 @@ import * as piece from "./piece.js";
 import { entries } from "./possible.js";
 import * as remaining from "./remaining.js";
 
-const { figure, counted, choice } = worked("plan");
+const { figure, choice, word } = worked("plan");
 
 /** By which take-up: one found that is asked about is not reckoned with. */
-export const takeUpBy: Figure<"found" | "planned"> = counted(
+export const takeUpBy: Figure<"found" | "planned"> = word(
   "take-up to come by",
   { measures: orNone(job.found.takeUp, always(null)) },
   ({ measures }) => (measures === null || isAskedAbout(measures) ? "planned" : "found"),
@@ -44,7 +44,7 @@ export const fringes: Figure<Length> = figure("fringes still to come", fringesIn
 });
 export const takes: Figure<Length> = figure("warp they take", warpOfWoven, { woven, takeUp, fringes });
 /** Whether so many entries can still be woven, and are in the run at all. */
-export const isEnough: Figure<"enough" | "short"> = counted(
+export const isEnough: Figure<"enough" | "short"> = word(
   "enough for so many",
   { takes, forCloth, entries, numbers: all(piece.entriesOf) },
   ({ takes: warp, forCloth: there, entries: wanted, numbers }) =>

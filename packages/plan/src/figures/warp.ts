@@ -17,7 +17,7 @@ import { job } from "./keys.js";
 import { takeUp } from "./losses.js";
 import * as piece from "./piece.js";
 
-const { figure, counted, first } = worked("plan");
+const { figure, first, word } = worked("plan");
 
 /** All that is woven, the breaks too, at weaving tension. */
 export const woven: Figure<Length> = figure("woven in all", wovenInOrder, {
@@ -42,7 +42,7 @@ export const turns: Figure<number> = figure("turns", turnsForLength, {
   measuredTurn: job.winding.turn,
 });
 /** Whether the length that is fixed is enough. */
-export const holds: Figure<"enough" | "short"> = counted("enough warp", { length, needed }, (given) =>
+export const holds: Figure<"enough" | "short"> = word("enough warp", { length, needed }, (given) =>
   compare(given.length, given.needed) < 0 ? "short" : "enough",
 );
 /** Still to be had, where the fixed length is too short. */

@@ -8,7 +8,7 @@ import * as loom from "./loom.js";
 import * as piece from "./piece.js";
 import { wefts } from "./rows.js";
 
-const { figure, counted, choice } = worked("weft");
+const { figure, choice, counted } = worked("weft");
 const yarn = own(wefts, "weft", "yarn");
 const runs = its(piece.weftRuns);
 const shared = {
@@ -19,12 +19,22 @@ const shared = {
 };
 
 /** Of this yarn in one round of shots. */
-export const threads: Figure<number, "weft"> = counted("threads in a round", { runs, yarn }, threadsInRound);
+export const threads: Figure<number, "weft"> = counted("threads in a round", "threads", { runs, yarn }, threadsInRound);
 /** In one round, those of other yarns too. */
-export const shots: Figure<number, "weft"> = counted("shots in a round", { runs }, shotsInRound);
+export const shots: Figure<number, "weft"> = counted("shots in a round", "shots", { runs }, shotsInRound);
 /** Of this yarn in the piece. */
-export const picks: Figure<number, "weft"> = counted("picks", { laid: its(piece.weftLaid), yarn }, picksOfYarn);
-export const stripes: Figure<number, "weft"> = counted("stripes", { laid: its(piece.weftLaid), yarn }, stripesOfYarn);
+export const picks: Figure<number, "weft"> = counted(
+  "picks",
+  "picks",
+  { laid: its(piece.weftLaid), yarn },
+  picksOfYarn,
+);
+export const stripes: Figure<number, "weft"> = counted(
+  "stripes",
+  "stripes",
+  { laid: its(piece.weftLaid), yarn },
+  stripesOfYarn,
+);
 /** Laid straight in one piece, its tails too. */
 export const one: Figure<Length, "weft"> = choice("weft of one", its(piece.weftIs), {
   plain: figure("weft of one", weftOfPlain, shared),

@@ -21,7 +21,7 @@ import * as weft from "./weft.js";
 import { ends, wound, inAll, mass } from "./yarn-needed.js";
 import { largest, packageMass, there } from "./yarn-there.js";
 import { lengthOf, massOf } from "./yarn-by-count.js";
-const { figure, counted, choice } = worked("yarn");
+const { figure, choice, word } = worked("yarn");
 
 // What it allows.
 
@@ -35,7 +35,7 @@ export const weftInAll: Figure<Length, "yarn"> = figure("weft", lengthsTogether,
   lengths: joined(these(nothing), all(weft.length)),
 });
 /** Whether its weft leaves any of what is on hand for the warp. */
-export const leaves: Figure<"some" | "none", "yarn"> = counted(
+export const leaves: Figure<"some" | "none", "yarn"> = word(
   "left by the weft",
   { there: lengthThere, weft: weftInAll },
   (given) => (compare(given.there, given.weft) > 0 ? "some" : "none"),
@@ -70,7 +70,7 @@ export const cost: Figure<Money, "yarn"> = figure("cost of the yarn", yarnCost, 
   price: field(largest, "price"),
   priceMass: packageMass,
 });
-const isInCloth = counted("in the warp of the cloth", { ends }, (given) => (given.ends > 0 ? "some" : "none"));
+const isInCloth = word("in the warp of the cloth", { ends }, (given) => (given.ends > 0 ? "some" : "none"));
 /** Of the warp, without its waste. */
 export const warpInPieces: Figure<Length, "yarn"> = choice("warp in the pieces", isInCloth, {
   some: figure("warp in the pieces", yarnForEnds, { ends, warpLength: warp.inCloth }),

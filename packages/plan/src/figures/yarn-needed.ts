@@ -11,11 +11,12 @@ import { yarns } from "./rows.js";
 import * as warp from "./warp.js";
 import * as weft from "./weft.js";
 import { massOf } from "./yarn-by-count.js";
-const { figure, counted, choice } = worked("yarn");
+const { figure, choice, counted, word } = worked("yarn");
 const name = own(yarns, "yarn", "name");
 
 /** Of the stripes; a blend counts for each of its yarns. */
 export const ends: Figure<number, "yarn"> = counted(
+  "ends",
   "ends",
   { runs: field(loom.stripes, "runs"), name },
   endsOfYarn,
@@ -24,13 +25,14 @@ export const ends: Figure<number, "yarn"> = counted(
 /** Wound beside the warp. */
 export const beside: Figure<number, "yarn"> = counted(
   "ends beside the warp",
+  "ends",
   { extra: orNone(job.winding.extra, always([])), name },
   endsBeside,
 );
 /** Ends wound. */
 export const wound: Figure<number, "yarn"> = figure("ends wound", endsInAll, { ends, beside });
 /** Whether it is wound at all. */
-export const isWound: Figure<"wound" | "not wound", "yarn"> = counted("wound", { wound }, (given) =>
+export const isWound: Figure<"wound" | "not wound", "yarn"> = word("wound", { wound }, (given) =>
   given.wound > 0 ? "wound" : "not wound",
 );
 /** In the whole warp. */

@@ -18,13 +18,13 @@ import { largestSold, nothingLike } from "../parts/sold.js";
 import { ownYarn } from "./keys.js";
 import { mass } from "./yarn-needed.js";
 import { massOf } from "./yarn-by-count.js";
-const { figure, counted, choice, firstOf, part, partBy } = worked("yarn");
+const { figure, choice, firstOf, part, partBy, word } = worked("yarn");
 const none = always(null);
 
 /** The largest size it is sold in. */
 export const largest: Part<Sold, "yarn"> = part({ sold: ownYarn.sold }, largestSold);
 /** Whether that is told by its mass or by its length. */
-export const soldBy: Figure<"mass" | "length", "yarn"> = counted("sold by", { largest }, (given) =>
+export const soldBy: Figure<"mass" | "length", "yarn"> = word("sold by", { largest }, (given) =>
   given.largest.mass === undefined ? "length" : "mass",
 );
 export const packageMass: Figure<Mass, "yarn"> = choice("one package", soldBy, {
@@ -46,10 +46,8 @@ export const massOfHeldPackages: Figure<Mass, "yarn"> = figure("told in packages
   number: field(held, "packages"),
   packageMass: packagesHeld,
 });
-const hasLength = counted("some told as a length", { held }, (given) =>
-  given.held.lengths.length > 0 ? "some" : "none",
-);
-const hasPackages = counted("some told in packages", { held }, (given) =>
+const hasLength = word("some told as a length", { held }, (given) => (given.held.lengths.length > 0 ? "some" : "none"));
+const hasPackages = word("some told in packages", { held }, (given) =>
   given.held.packages.length > 0 ? "some" : "none",
 );
 /** Parts of what is there. */
@@ -62,7 +60,7 @@ export const packagesThere: Part<readonly Mass[], "yarn"> = partBy(hasPackages, 
   none: always([]),
 });
 /** Whether there is any. */
-export const isThere: Figure<"some" | "none", "yarn"> = counted("on hand", { held }, (given) =>
+export const isThere: Figure<"some" | "none", "yarn"> = word("on hand", { held }, (given) =>
   given.held.masses.length + given.held.lengths.length + given.held.packages.length > 0 ? "some" : "none",
 );
 const noneOfPackage = part({ mass: packageMass }, nothingLike);

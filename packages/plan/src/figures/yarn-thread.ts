@@ -7,13 +7,13 @@ import { foldedTimes, singleThread, writtenAs } from "../parts/single-thread.js"
 import type { SingleThread } from "../parts/single-thread.js";
 import { ownYarn } from "./keys.js";
 import { yarns } from "./rows.js";
-const { figure, counted, choice, part } = worked("yarn");
+const { figure, choice, part, counted, word } = worked("yarn");
 const name = own(yarns, "yarn", "name");
 const none = always(null);
 const { count } = ownYarn;
 
 /** How its count is written: by the label, folded of so many, or of the finished thread. */
-export const countWritten: Figure<"label" | "folded" | "thread", "yarn"> = counted(
+export const countWritten: Figure<"label" | "folded" | "thread", "yarn"> = word(
   "count written",
   { name, label: orNone(count.label, none), number: orNone(count.number, none) },
   writtenAs,
@@ -21,9 +21,14 @@ export const countWritten: Figure<"label" | "folded" | "thread", "yarn"> = count
 /** What its number counts. */
 export const single: Part<SingleThread, "yarn"> = part({ number: count.number }, singleThread);
 /** Threads folded in it. */
-export const folded: Figure<number, "yarn"> = counted("singles in the thread", { number: count.number }, foldedTimes);
+export const folded: Figure<number, "yarn"> = counted(
+  "singles in the thread",
+  "plies",
+  { number: count.number },
+  foldedTimes,
+);
 /** Whether the count tells length to the mass, or mass to the length. */
-export const counts: Figure<"length to the mass" | "mass to the length", "yarn"> = counted(
+export const counts: Figure<"length to the mass" | "mass to the length", "yarn"> = word(
   "kind of count",
   { written: countWritten, single: orNone(single, none) },
   (given) => (given.single?.direct === undefined ? "length to the mass" : "mass to the length"),

@@ -11,12 +11,12 @@ export interface LeftOnLoom {
 
 /** What will stand of the old warp after the cut, against what must stand there to be tied to. */
 export function againstLeft({ knots, pastReed, behindHeddles }: LeftOnLoom): readonly Told[] {
-  const { says, reaches, short, instead } = oldWarpLeft({ knotsTied: knots, pastReed, behindHeddles });
+  const { says, reaches, mustStand, short, instead } = oldWarpLeft({ knotsTied: knots, pastReed, behindHeddles });
   const standing = reaches === false ? "must" : "free";
-  const values = {
-    pastReed: asText(short.pastReed),
-    behindHeddles: asText(short.behindHeddles),
-    instead: [...instead],
-  };
+  const both = ({ pastReed: front, behindHeddles: back }: typeof short): readonly string[] => [
+    asText(front, { step: "0.1", rounding: "roundUp" }),
+    asText(back, { step: "0.1", rounding: "roundUp" }),
+  ];
+  const values = { pastReedAndBehindHeddles: both(mustStand), short: both(short), instead: [...instead] };
   return [{ standing, about: "old warp left", says, values }];
 }

@@ -31,12 +31,12 @@ export function againstWarp({ length, needed, pieces, title, more }: WarpAgainst
     const over = inSmallUnit(left, "roundDown");
     if (title === null || left.value === "0") return [];
     const says = `${whole} give ${named(pieces, title)}; ${over} are over.`;
-    return [{ standing: "free", about: "warp", says, values: { pieces, over } }];
+    return [{ standing: "free", about: "warp", says, values: { length: whole, pieces, over } }];
   }
   const short = inSmallUnit(difference(needed, length), "roundUp");
   if (title === null || more === null || more.value === "0") {
     const says = `${whole} are too short for the pieces: ${short} more are needed.`;
-    return [{ standing: "must", about: "warp", says, values: { short } }];
+    return [{ standing: "must", about: "warp", says, values: { length: whole, short } }];
   }
   const fewer = Math.round(ratio(lengthInSteps({ needed: difference(needed, length), step: more }), more));
   const gives = pieces - fewer;
@@ -44,7 +44,7 @@ export function againstWarp({ length, needed, pieces, title, more }: WarpAgainst
     gives < 1
       ? `${whole} give no ${title}; ${named(pieces, title)} need ${short} more.`
       : `${whole} give ${named(gives, title)}; ${String(pieces)} need ${short} more.`;
-  return [{ standing: "must", about: "warp", says, values: { pieces, gives, short } }];
+  return [{ standing: "must", about: "warp", says, values: { length: whole, pieces, gives, short } }];
 }
 
 /** A warp fixed beforehand that is no whole number of steps from peg to peg. */
@@ -63,7 +63,7 @@ export function surplusOfSteps(needed: Length, step: Length): readonly Told[] {
   const number = Math.round(ratio(inSteps, step));
   const over = inSmallUnit(difference(inSteps, needed), "roundDown");
   const says = `Wound in ${counted(number, "step")} of ${asText(step)}, ${over} of every end are over.`;
-  return [{ standing: "free", about: "step", says, values: { steps: number, over } }];
+  return [{ standing: "free", about: "step", says, values: { steps: number, step: asText(step), over } }];
 }
 
 /** Hem and fringe on one piece; fringes that the waste could give. */

@@ -45,7 +45,10 @@ export function whichSide({ ends, places }: EndsOnPlaces, ways: readonly WayToAd
   const more = ends - places;
   const says = `${counted(ends, "end")} on ${counted(places, "place")}: ${changed(more)}. Say where, join.sides. ${ways.map(wayInWords).join("; ")}.`;
   const fits = ways.some((way) => way.fits);
-  const values = { ends, places, fit: ways.filter((way) => way.fits).map(({ where }) => where) };
+  const values = {
+    ...{ ends, places, more, fit: ways.filter((way) => way.fits).map(({ where }) => where) },
+    ways: ways.map(wayInWords),
+  };
   return [{ standing: fits || ways.length === 0 ? "ask" : "must", about: "sides", says, values }];
 }
 
@@ -56,7 +59,7 @@ export function againstNumbers({ ends, places }: EndsOnPlaces, sides: JobSides):
   if (numbers === undefined || numbers.before + numbers.after === more) return [];
   const made = numbers.before + numbers.after;
   const says = `The sides come to ${changed(made)}, the stripes want ${changed(more)} than the ${counted(places, "place")}. The joining list waits.`;
-  return [{ standing: "must", about: "sides", says, values: { ends, places, ...numbers } }];
+  return [{ standing: "must", about: "sides", says, values: { ends, places, more, made, ...numbers } }];
 }
 
 /** What is added at the sides as the job says, what is short there, and the way that would do. */
@@ -73,7 +76,7 @@ export function againstSides(
   const instead = ways.find((way) => way.fits);
   if (short.length === 0 || instead === undefined) return [told, ...short];
   const remedy = `All ${counted(Math.abs(ends - places), "end")} fit with sides: ${instead.where}.`;
-  return [told, ...short.map((one) => ({ ...one, says: `${one.says} ${remedy}` }))];
+  return [told, ...short.map((one) => ({ ...one, says: `${one.says} ${remedy}`, values: { ...one.values, remedy } }))];
 }
 
 /** How often a bare threading goes into the ends, and what stays open at the last. */
@@ -81,7 +84,7 @@ export function timesThreaded(ends: number, repeat: number, isChanged: boolean):
   if (repeat < 2) return [];
   const { times, open } = timesOfRepeat(repeat, ends);
   const often = `The threading of ${counted(repeat, "end")} goes ${counted(times, "time")} into ${counted(ends, "end")}`;
-  const values = { repeat, times, open };
+  const values = { ends, repeat, times, open };
   if (open === 0) return [{ standing: "free", about: "threading", says: `${often}.`, values }];
   const [below, above] = closingEnds(ends, repeat);
   const closes = `${often}; ${counted(open, "end stays", "ends stay")} open after the last repeat. ${String(below)} or ${String(above)} ends close it.`;

@@ -39,16 +39,17 @@ function reedTold(one: KnotsOfYarn, alike: readonly string[], given: KnotsMet): 
   const names = listed(alike);
   const [is, least, most] = [clearance, from, to].map((threads) => threads.toFixed(1));
   const range = `A dent is ${String(is)} threads wide (${String(least)} to ${String(most)} as far as it can be reckoned); the knot needs ${String(needs)} to pass untouched`;
+  const across = { sideBySide: millimetresText(sideBySide), space: millimetresText(space) };
   const beside =
     endsInDent < 2
       ? ""
-      : `; ${String(endsInDent)} new threads side by side take ${millimetresText(sideBySide)} of ${millimetresText(space)}`;
+      : `; ${String(endsInDent)} new threads side by side take ${across.sideBySide} of ${across.space}`;
   const by = spaceIs === "measured" ? "" : ` The gap was not measured: it is ${spaceIs}.`;
   const verdict =
     standing === "must"
       ? `The knots of ${names} will not pass the reed. ${insteadOfReed(given.knots)}`
       : `Knots of ${names} at the reed: ${reed.join(", or ")}. Tie one and draw it through one dent before you cut.`;
-  const values = { yarns: alike, clearance, from, to, needs, grades: reed, endsInDent };
+  const values = { yarns: alike, clearance, from, to, needs, grades: reed, endsInDent, ...across };
   return { standing, about: "knots", says: `${verdict} ${range}${beside}.${by}`, values };
 }
 

@@ -28,6 +28,13 @@ describe("the old warp left in the loom", () => {
     const other = oldWarpLeft({ knotsTied: "in front of the reed", pastReed: inches(7), behindHeddles: inches(12) });
     expect(other).toMatchObject({ reaches: false, instead: ["behind the heddles"] });
     expect(other.says).toContain("It is 1 in short past the reed.");
+    // 20.32 − 18 = 2.32
+    const metric = oldWarpLeft({
+      knotsTied: "in front of the reed",
+      pastReed: centimetres(18),
+      behindHeddles: inches(12),
+    });
+    expect(metric.says).toContain("It is 2.4 cm short past the reed.");
   });
 
   it("behind the reed is said, not compared", () => {

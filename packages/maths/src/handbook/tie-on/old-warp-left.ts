@@ -1,6 +1,6 @@
 import { atLeastZero, oneOf, readInputs } from "../../engine/formula/index.js";
 import type { Source } from "../../engine/formula/index.js";
-import { compare, difference, times } from "../../engine/quantity/index.js";
+import { compare, difference, inUnit, quantityText, times, unitOf } from "../../engine/quantity/index.js";
 import { commonPractice, loomManual, notesFromTheFell } from "../../sources/index.js";
 import { inches, Length } from "../../units/index.js";
 import type { KnotsTied } from "./waste-by-knots.js";
@@ -52,8 +52,9 @@ function neededAt(place: KnotsTied): Needed {
   };
 }
 
+/** In the unit of what is left, which is measured. */
 function lacking(needed: Length, left: Length): Length {
-  return compare(left, needed) < 0 ? difference(needed, left) : times(needed, 0);
+  return inUnit(compare(left, needed) < 0 ? difference(needed, left) : times(needed, 0), unitOf(left));
 }
 
 function shortAt(place: KnotsTied, left: OldWarpLeftInput): OldWarpLeft["short"] {
@@ -62,6 +63,11 @@ function shortAt(place: KnotsTied, left: OldWarpLeftInput): OldWarpLeft["short"]
     pastReed: lacking(pastReed, left.pastReed),
     behindHeddles: lacking(behindHeddles, left.behindHeddles),
   });
+}
+
+/** As far as a tape shows it, and no less than it is. */
+function shortText(length: Length): string {
+  return quantityText(length, { step: "0.1", rounding: "roundUp" });
 }
 
 function isNone({ pastReed, behindHeddles }: OldWarpLeft["short"]): boolean {
@@ -94,8 +100,8 @@ export function oldWarpLeft(input: OldWarpLeftInput): OldWarpLeft {
   const compared = PLACES.filter((place) => place !== knotsTied && place !== "behind the reed");
   const instead = Object.freeze(compared.filter((place) => isNone(shortAt(place, input))));
   const lacks = [
-    short.pastReed.value === "0" ? "" : `${String(short.pastReed)} short past the reed`,
-    short.behindHeddles.value === "0" ? "" : `${String(short.behindHeddles)} short behind the heddles`,
+    short.pastReed.value === "0" ? "" : `${shortText(short.pastReed)} short past the reed`,
+    short.behindHeddles.value === "0" ? "" : `${shortText(short.behindHeddles)} short behind the heddles`,
   ].filter(Boolean);
   const verdict = isSaid ? "" : lacks.length === 0 ? " It reaches." : ` It is ${lacks.join(" and ")}.`;
   const other = lacks.length > 0 && instead.length > 0 ? ` Tied ${instead.join(" or ")} it would do.` : "";
