@@ -1,9 +1,14 @@
-// Checks the types of everything together, of each package as its readers' compilers see it, of the engine alone, and of
-// the app with the templates of its screens.
+// Checks the types of everything together, of each package as its readers' compilers see it, of the engine alone, of the
+// small apps, which know a browser, and of the app with the templates of its screens.
 import { readdirSync } from "node:fs";
 import { spawnSync } from "node:child_process";
 
-const projects = [".ci", ".ci/tsconfig.engine.json", ...readdirSync("packages").map((name) => `packages/${name}`)];
+const projects = [
+  ".ci",
+  ".ci/tsconfig.engine.json",
+  ...readdirSync("packages").map((name) => `packages/${name}`),
+  "examples/small-apps",
+];
 const failed = projects.filter((project) => {
   const tsc = ["node_modules/typescript/bin/tsc", "--noEmit", "-p", project];
   return spawnSync(process.execPath, tsc, { stdio: "inherit" }).status !== 0;

@@ -25,7 +25,12 @@ export {
   type SequenceFromColourRowsInput,
   sequenceFromColourRows,
 } from "./notation/sequence-from-colour-rows.js";
-export { type SequenceFromListInput, type ListReading, sequenceFromList } from "./notation/sequence-from-list.js";
+export {
+  type SequenceFromListInput,
+  type SequenceFromNamesInput,
+  type ListReading,
+  sequenceFromList,
+} from "./notation/sequence-from-list.js";
 export { type SettFromThreadCountInput, type Sett, settFromThreadCount } from "./notation/sett-from-thread-count.js";
 export { type ThreadCountInput, threadCount } from "./notation/thread-count.js";
 export { type WrittenListInput, writtenList } from "./notation/written-list.js";

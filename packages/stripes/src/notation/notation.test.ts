@@ -97,6 +97,22 @@ test("brackets within brackets, and the ways a number of times is written", () =
     { colour: "ash", ends: 2 },
   ]);
 });
+test("an item a line, and names that are the colours themselves", () => {
+  const typed = "24 linen\n[4 madder\r\n2 pale ash] 2 times\n";
+  const { sequence: read, total } = sequenceFromList({ text: typed });
+  expect(read.runs.map(({ colour, ends }) => [colour, ends])).toEqual([
+    ["linen", 24],
+    ["madder", 4],
+    ["pale ash", 2],
+    ["madder", 4],
+    ["pale ash", 2],
+  ]);
+  expect(total).toBe(24 + 2 * 6);
+  const long = refusalOf(() => sequenceFromList({ text: `4 ${"m".repeat(41)}` }));
+  expect(long).toMatchObject({ code: "unreadable", path: ["text"], position: 1 });
+  expect(refusalOf(() => sequenceFromList({ text: "4 a", legend: undefined } as never)).code).toBe("missing");
+  expect(refusalOf(() => sequenceFromList(undefined as never)).code).toBe("missing");
+});
 test("a list whose total is wrong is read, and both totals are told", () => {
   expect(list("20 a, 2 k = 24 ends in the pattern")).toMatchObject({ total: 22, printedTotal: 24, difference: 2 });
   expect(list("20 a, 2 k")).toMatchObject({ total: 22, printedTotal: null, difference: null });

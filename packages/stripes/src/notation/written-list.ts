@@ -11,8 +11,14 @@ export interface WrittenListInput<C> {
   readonly repeats: "written out" | "in brackets" | "as groups";
 }
 
+const NAME = /^(?=.{1,40}$)[^\s\d,;[\]=/]+(?: [^\s,;[\]=/]+)*$/u;
+/** Whether a colour may be called so. */
+export function isName(text: string): boolean {
+  return NAME.test(text);
+}
+
 export const aNameLegend: ReturnType<typeof aLegend> = /* @__PURE__ */ aLegend(
-  /^[^\s\d,;[\]=/]+(?: [^\s,;[\]=/]+)*$/,
+  NAME,
   "a name that begins with no figure and holds none of , ; [ ] = /",
 );
 
