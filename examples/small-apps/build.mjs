@@ -33,7 +33,7 @@ async function withVite() {
     root: here,
     base: "./",
     configFile: false,
-    logLevel: "warn",
+    logLevel: "error",
     build: { outDir: `${here}dist/vite`, emptyOutDir: true, target: "es2022", rollupOptions: { input } },
   });
 }
