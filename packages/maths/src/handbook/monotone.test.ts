@@ -50,6 +50,8 @@ const rows: readonly (readonly [calculation: string, more: readonly string[], le
   ["fibreShareByDryMass", ["fibre"], []],
   ["fibreShareByConditionedMass", ["fibre", "regain"], []],
   ["hemAtLoom", ["hemEachEnd", "loomToFinished"], []],
+  ["twistedFringe", ["fringeEachEnd"], ["twist"]],
+  ["lengthWithFringe", ["finishedLength", "fringeEachEnd"], []],
   ["lengthLeft", ["length"], ["taken"]],
   ["endsInAll", ["ends", "beside"], []],
   ["warpOfWoven", ["woven", "takeUp", "fringes"], []],

@@ -115,7 +115,6 @@ const NOT_READ_YET: Readonly<Record<string, string>> = {
   "oldWarp.left.pastReed": "told where it does not reach (4i); how far it reaches is not printed",
   "oldWarp.left.behindHeddles": "told where it does not reach (4i); how far it reaches is not printed",
   "yarns.plum.sold.0": "the smaller size, beside the largest (4g)",
-  "pieces.0.fringeTwist": "the finished fringe (4e)",
 };
 
 /** Words that a sheet says as they stand, and that no number depends on. */

@@ -115,6 +115,20 @@ const rows: readonly Row[] = [
     "80 ÷ 0.92 + 2 × 4 × 3 + 10",
     [2782, 23, "in"],
   ],
+  [
+    "pieces.fringeTwist: from tip to tip, by two measures of another fringe",
+    `${RUN}pieces: [{ number: 4, finishedLength: 18 in, fringeEachEnd: 3 in, fringeTwist: 5 in to 4 in }]\n`,
+    "piece 1 withFringe",
+    "18 + 2 × 3 × 4 ÷ 5",
+    [114, 5, "in"],
+  ],
+  [
+    "pieces.fringeTwist: the fringe, by what is lost",
+    `${RUN}pieces: [{ number: 4, finishedLength: 18 in, fringeEachEnd: 3 in, fringeTwist: 12.5 % lost }]\n`,
+    "piece 1 twistedAtEachEnd",
+    "3 × 7 ÷ 8",
+    [21, 8, "in"],
+  ],
   // Money and label. Oat 80 × 2230/23 in + 4 × 2560 in of weft, rose 80 × 2230/23 in.
   [
     "costs: the whole run",

@@ -74,6 +74,8 @@ describe("the nine jobs, reckoned in fractions by programs of their own", () => 
     fraction(figures.loom.finishedWidth.value, 5900 * 35, 150 * 40);
     fraction(figures.warp.length.value, 540 * 10000 + 117 * 91 * 93, 91 * 93);
     expect(figures.yarn["moss"]?.missing.value?.in(grams)).toBeCloseTo(17.989, 3);
+    // 12 × 10 ÷ 12 cm of fringe at each end: 180 + 2 × 10.
+    fraction(figures.piece["1"]?.withFringe.value ?? null, 200);
   });
   it("5: a crammed stripe", () => {
     const { figures } = planned("5-crammed-stripe");

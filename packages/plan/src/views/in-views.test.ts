@@ -95,7 +95,7 @@ const WHOLE: readonly string[] = ["pieces", "yarns"];
 
 /** Keys that are read otherwise: the title by the printers, the rest with the rows. `every-leaf` changes each and looks. */
 const READ_WITH_ROWS: readonly string[] = [
-  ...["title", "yarns.*.fibre", "yarns.*.seen", "pieces.*.number", "pieces.*.name", "pieces.*.fringeTwist"],
+  ...["title", "yarns.*.fibre", "yarns.*.seen", "pieces.*.number", "pieces.*.name"],
 ];
 
 it("reads every key of the job", () => {

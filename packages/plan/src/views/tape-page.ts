@@ -84,6 +84,12 @@ export const tapePage: View = {
       ["left unwoven at each end", ifAny(piece.fringe, byTheTape)],
       ["picks", piece.picksInAll],
     ),
+    optional(
+      each(
+        "piece",
+        says`${pieceTitle}: its fringe, twisted, is ${shown(piece.twistedAtEachEnd, byTheTape)} at each end, and the whole of it ${shown(piece.withFringe, byTheTape)} from tip to tip.`,
+      ),
+    ),
     weftStripes,
     step`Measure on the cloth from the first pick, pin the tape along with it, and never measure on the warp.`,
     optional(
