@@ -26,6 +26,7 @@ import { winding } from "./winding.js";
 import type { JobWinding } from "./winding.js";
 import { fibreNameFault, yarns } from "./yarns.js";
 import type { JobYarn } from "./yarns.js";
+import type { Meanings } from "./meaning.js";
 
 export type { JobCloth, JobWarp } from "./cloth.js";
 export type { JobFound } from "./found.js";
@@ -95,3 +96,38 @@ export const jobForm: Group<Job> = group<Job>({
   costs,
   label,
 });
+
+/** What each key of `costs` means, for the schema. */
+export const costsMeans: Meanings = {
+  hours: "Hours of work.",
+  hourlyRate: "For an hour.",
+  others: "All other costs.",
+  commission: "Lost of the price to whoever sells it.",
+};
+
+/** What each key of `label` means, for the schema. */
+export const labelMeans: Meanings = {
+  regain: "By fibre, as agreed where the pieces are sold.",
+};
+
+/** What each key of a job means, for the schema. */
+export const jobMeans: Meanings = {
+  thrum: "The form of this file.",
+  title: "What the sheets are headed with.",
+  note: "A few words for whoever works with the sheets.",
+  stripes: "The new warp, from end 1: every thread counts.",
+  groups: "Ends counted, wound, tied and ticked together, begun afresh at every stripe; left out, a stripe is a group.",
+  yarns: "The yarns by names of your own.",
+  loom: "The wood as it stands.",
+  oldWarp: "The threads in the loom; none: threaded afresh.",
+  join: "What the hands do.",
+  cloth: "What the cloth is wanted to be, and what it loses.",
+  warp: "Lengths of the warp.",
+  pieces: "In the order of weaving; a header or sample is an entry too.",
+  betweenPieces: "Woven between two entries and cut away.",
+  weft: "The weft of a piece, from its first pick to its last.",
+  winding: "How the warp is wound.",
+  found: "What was measured at the loom and after it.",
+  costs: "What it costs, in one currency.",
+  label: "For the label of fibres.",
+};

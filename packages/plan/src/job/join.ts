@@ -4,6 +4,7 @@ import type { Form } from "./form.js";
 import { number, oneOf } from "./forms.js";
 import { group, shapes } from "./group.js";
 import { opened } from "./node.js";
+import type { Meanings } from "./meaning.js";
 
 /** Ends added or dropped at the two sides. */
 export interface JobSides {
@@ -67,3 +68,16 @@ export const join: Form<JobJoin> = group<JobJoin>({
   order: oneOf("from end 1", "from the last end", "one colour at a time"),
   perHour: number("knots an hour", 10_000),
 });
+
+/** What each key of `join` means, for the schema. */
+export const joinMeans: Meanings = {
+  knots: "Where the knots are tied.",
+  knot: "Which knot.",
+  faces: "Where the weaver sits; asked behind the reed only.",
+  sides: "Where ends are added or dropped.",
+  "sides.before": "Before end 1.",
+  "sides.after": "After the last end.",
+  partner: "For new ends without an old one.",
+  order: "The order in which they are tied.",
+  perHour: "Knots an hour, counted on a first hundred.",
+};

@@ -12,6 +12,7 @@ import type { Runs } from "./runs.js";
 import { sleyed, threading } from "./threading.js";
 import type { Sleyed, Threaded } from "./threading.js";
 import { yarnNameFault } from "./yarn-name.js";
+import type { Meanings } from "./meaning.js";
 
 export type { Sleyed, Threaded } from "./threading.js";
 
@@ -86,3 +87,21 @@ export const loom: Form<JobLoom> = group<JobLoom>({
   heddleEye: group<HeddleEye>({ wide: length, high: length, of: oneOf("metal", "cord") }, "wide", "high", "of"),
   endOneOn: oneOf("left", "right"),
 });
+
+/** What each key of `loom` means, for the schema. */
+export const loomMeans: Meanings = {
+  reed: "Dents in a length.",
+  sley: "Ends in each dent, by place or by yarn.",
+  threading: "Shafts as drawn in, old places only; threaded afresh, as they will be.",
+  room: "Still empty outside the outermost ends.",
+  "room.before": "Before end 1.",
+  "room.after": "After the last end.",
+  "room.*.dents": "Empty dents.",
+  "room.*.heddles": "Empty heddles: a number for each shaft, or one number, so many on each.",
+  gapInDent: "Free between two wires of the reed, by a feeler.",
+  heddleEye: "The eye of a heddle, measured.",
+  "heddleEye.wide": "Its width.",
+  "heddleEye.high": "Its height.",
+  "heddleEye.of": "What it is made of.",
+  endOneOn: "The side of end 1, seen from the front.",
+};

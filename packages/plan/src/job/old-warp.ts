@@ -22,6 +22,7 @@ export type {
   OneTooMany,
   WarpFault,
 } from "./warp-fault.js";
+import type { Meanings } from "./meaning.js";
 
 /** The threads in the loom. */
 export interface OldWarp {
@@ -68,4 +69,22 @@ export const oldWarp: Form<JobOldWarp> = {
     return isNone ? asData.read(node, at) : asGroup.read(node, at);
   },
   write: (value) => (value.none === true ? "none" : asGroup.write(value)),
+};
+
+/** What each key of `oldWarp` means, for the schema. */
+export const oldWarpMeans: Meanings = {
+  ends: "Threads that are there, counted on the loom.",
+  yarn: "The count of its threads, or a list of several.",
+  stripes: "Its colours by place, as an eye check beside the joining list.",
+  faults: "What was found in it; ends are numbered as they were counted.",
+  "faults.*.after": "The thread before it; 0 is before end 1.",
+  "faults.*.end": "The thread.",
+  "faults.*.is": "What is wrong.",
+  "faults.*.ends": "How many threads.",
+  "faults.*.shaft": "The shaft.",
+  "faults.*.dent": "The dent.",
+  "faults.*.mend": "Whether it is put right.",
+  left: "What will stand there after the cut.",
+  "left.pastReed": "Past the reed.",
+  "left.behindHeddles": "Behind the heddles.",
 };

@@ -13,6 +13,7 @@ import { picksPerLength } from "./per-length.js";
 import type { Hand } from "./runs.js";
 import { weft } from "./weft.js";
 import type { JobWeft } from "./weft.js";
+import type { Meanings } from "./meaning.js";
 
 /** A number of pieces left open. */
 export type OpenNumber = "as many as the warp gives" | "as many as the yarn gives";
@@ -85,3 +86,16 @@ export const betweenPieces: Form<BetweenPieces> = text<BetweenPieces>("a length 
     return yarn === undefined ? counted : `${counted} of ${handText(yarn)}`;
   },
 });
+
+/** What each key of `pieces.*` means, for the schema. */
+export const pieceMeans: Meanings = {
+  number: "How many; left out, one is shown with what each more adds.",
+  name: "What it is.",
+  finishedLength: "Its finished length, without fringe.",
+  hemEachEnd: "Turned in at each end, finished.",
+  fringeEachEnd: "Warp left unwoven at each end.",
+  fringeTwist: "The fringe before and after it is twisted.",
+  atLoom: "Woven so long and no piece: a header, a sample.",
+  weft: "Its own weft.",
+  picks: "Its own picks.",
+};

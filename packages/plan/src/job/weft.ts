@@ -13,6 +13,7 @@ import { picksNotation } from "./per-length.js";
 import type { Hand, Runs } from "./runs.js";
 import { isMirrored, isRepeated } from "./runs.js";
 import { runs } from "./runs-form.js";
+import type { Meanings } from "./meaning.js";
 
 /** Shots of one yarn, or of several: in one shot, or shot by shot in turn. Neither picks nor length: all of the piece. */
 export interface Shots extends Hand {
@@ -96,4 +97,12 @@ export const weft: Form<JobWeft> = {
     const isAlone = Object.keys(others).length === 0;
     return isOne && isAlone ? shots.write(stripes) : asGroup.write(value);
   },
+};
+
+/** What each key of `weft` means, for the schema. */
+export const weftMeans: Meanings = {
+  stripes: "Picks or lengths of a yarn, or one yarn all of the piece.",
+  lengths: "Where the lengths of the stripes are measured.",
+  allowance: "Added for joins and bobbin ends.",
+  eachStripe: "Lost at the two tails of every stripe, for each of its yarns.",
 };

@@ -8,6 +8,7 @@ import { listOrOne } from "./lists.js";
 import { group } from "./group.js";
 import { numberAndRest, readHand } from "./hand.js";
 import { dentsPerLength } from "./per-length.js";
+import type { Meanings } from "./meaning.js";
 
 /** Ends wound beside the warp, never tied. */
 export interface BesideTheWarp {
@@ -81,3 +82,14 @@ export const winding: Form<JobWinding> = group<JobWinding>({
   raddle: dentsPerLength,
   extra: listOrOne("ends wound beside", beside),
 });
+
+/** What each key of `winding` means, for the schema. */
+export const windingMeans: Meanings = {
+  threads: "Threads wound together.",
+  chains: "Where the warp is cut into chains.",
+  most: "The most of one chain, in ends or as a mass.",
+  turn: "Once round the reel, with the yarn on.",
+  step: "From peg to peg: the warp is wound in whole steps.",
+  raddle: "Teeth of the raddle in a length.",
+  extra: "Wound beside the warp, never tied.",
+};

@@ -11,6 +11,7 @@ import { listOrOne } from "./lists.js";
 import { byName } from "./by-name.js";
 import { group } from "./group.js";
 import { yarnNameFault } from "./yarn-name.js";
+import type { Meanings } from "./meaning.js";
 
 export type { NumberedCount, YarnCount } from "./count.js";
 
@@ -139,3 +140,12 @@ const yarn: Form<JobYarn> = group<JobYarn>({
 });
 
 export const yarns: Form<Readonly<Record<string, JobYarn>>> = byName("yarns", yarn, {}, yarnNameFault);
+
+/** What each key of `yarns.*` means, for the schema. */
+export const yarnMeans: Meanings = {
+  count: "The finished thread: by its label, or by plies and number.",
+  sold: "A package as it is sold, or a list of several sizes.",
+  onHand: "What is there: masses, lengths, packages, sums of them, or none.",
+  fibre: "Its fibre, or shares of its mass.",
+  seen: "Its colour on a screen, in quotes: for pictures, and for neighbours hard to tell apart.",
+};
