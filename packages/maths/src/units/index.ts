@@ -35,3 +35,4 @@ export { percentFrom } from "./reading/percent-from.js";
 export { lengthFrom, lengthReading } from "./reading/length-from.js";
 export { massFrom, massReading } from "./reading/mass-from.js";
 export { quantityFrom } from "./reading/quantity-from.js";
+export { unitCalled } from "./reading/unit-words.js";

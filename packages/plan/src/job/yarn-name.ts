@@ -1,4 +1,4 @@
-import { lengthReading, massReading } from "@thrum/maths";
+import { unitCalled } from "@thrum/maths";
 import { LENGTHS, MASSES } from "./units.js";
 
 const LONGEST = 24;
@@ -21,9 +21,5 @@ export function yarnNameFault(name: string): string | undefined {
 }
 
 function isUnitWord(word: string): boolean {
-  const one = `1 ${word}`;
-  return (
-    /^[\p{L}"'′″]+\.?$/u.test(word) &&
-    (lengthReading(one.replace(/\.$/u, ""), LENGTHS).ok || massReading(one.replace(/\.$/u, ""), MASSES).ok)
-  );
+  return unitCalled(word, LENGTHS) !== undefined || unitCalled(word, MASSES) !== undefined;
 }

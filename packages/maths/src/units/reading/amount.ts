@@ -7,7 +7,7 @@ import { leadingNumber } from "./leading-number.js";
 import { amountAt, joins } from "./numerals.js";
 import type { Token } from "./tokens.js";
 import { tokensOf } from "./tokens.js";
-import { unitFor } from "./unit-words.js";
+import { unitCalled } from "./unit-words.js";
 
 /** How the numerals are written; without a locale a comma is refused. */
 export interface ReadingOptions {
@@ -45,7 +45,7 @@ function partAt<D extends string>(
     return refuse("ambiguous", "Two numbers stand side by side: write one number, such as 3 1/2, before each unit.");
   }
   const unit =
-    unitFor(word.text, units) ??
+    unitCalled(word.text, units) ??
     refuse("unknown-unit", `Write one of the units given: ${described(word.text)} is none of them.`);
   return [{ value, unit }, next + 1];
 }
@@ -84,7 +84,7 @@ function symbolAlone<D extends string>(
 ): Quantity<D> | null {
   const [, sign = "", behind = ""] = /^\s*([-−]?)(.*)$/su.exec(text) ?? [];
   const word = behind.replace(/^[^\p{L}%]*/u, "").trim();
-  const unit = /[^\p{L}.'"]/u.test(word) ? unitFor(word, units) : undefined;
+  const unit = /[^\p{L}.'"]/u.test(word) ? unitCalled(word, units) : undefined;
   const led = unit === undefined ? null : leadingNumber(behind.trim(), options, refuse);
   if (unit === undefined || led?.rest !== word) return null;
   return makeQuantity(unit, kept(sign === "" ? led.value : led.value.negated()));

@@ -15,7 +15,7 @@ import { centimetres, feet, inches, metres, millimetres, yards } from "../length
 import type { ReadingOptions } from "./amount.js";
 import { leadingNumber } from "./leading-number.js";
 import { refusalsOf, textGiven } from "./text-given.js";
-import { unitFor } from "./unit-words.js";
+import { unitCalled } from "./unit-words.js";
 
 interface Closeness<D extends string> {
   readonly reader: string;
@@ -63,7 +63,7 @@ function closenessFrom<D extends string>(
   const counted = word === "" ? noun : NOUNS[word.toLowerCase()];
   if (counted !== noun) return refuse("wrong-kind", `Here ${noun} are counted: write ${example}.`);
   const length = leadingNumber(over, options, refuse) ?? { value: new Decimal(1), rest: over };
-  const unit = unitFor(length.rest, [inches, centimetres, millimetres, metres, feet, yards]);
+  const unit = unitCalled(length.rest, [inches, centimetres, millimetres, metres, feet, yards]);
   if (unit === undefined || !length.value.gt(0)) return refuse("unknown-unit", `Count over a length: ${example}.`);
   const isMetric = [centimetres, millimetres, metres].includes(unit);
   const [base, made] = isMetric ? [centimetres.scale, units[1]] : [inches.scale, units[0]];

@@ -11,7 +11,7 @@ import type { Led } from "./leading-number.js";
 import { leadingNumber } from "./leading-number.js";
 import { refusalsOf, textGiven } from "./text-given.js";
 import type { RefuseText } from "./text-given.js";
-import { unitFor } from "./unit-words.js";
+import { unitCalled } from "./unit-words.js";
 
 const LENGTHS = [metres, yards, centimetres, feet, inches, kilometres];
 const MASSES = [grams, kilograms, pounds, ounces, grains];
@@ -20,10 +20,10 @@ const PER = /^(\p{L}+\.?) ?(?:per|\/|to|in|=) ?(?:an? )?(.+)$/iu;
 /** A label: `300 m per 100 g`, `1680 yd/lb`; null for what is none. */
 function labelOf({ value, rest }: Led, options: ReadingOptions | undefined, refuse: RefuseText): IndirectCount | null {
   const [, over = "", under = ""] = PER.exec(rest) ?? [];
-  const length = unitFor(over, LENGTHS);
+  const length = unitCalled(over, LENGTHS);
   if (length === undefined) return null;
   const many = leadingNumber(under, options, refuse);
-  const mass = unitFor(many?.rest ?? under, MASSES);
+  const mass = unitCalled(many?.rest ?? under, MASSES);
   if (mass === undefined) return null;
   const times = many?.value;
   if (value.lte(0) || times?.lte(0) === true) return refuse("out-of-range", "A label tells of more than nothing.");

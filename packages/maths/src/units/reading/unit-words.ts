@@ -26,8 +26,13 @@ export function spaced(name: string): string {
   return name.replace(/([A-Z]|\d+)/gu, " $1").toLowerCase();
 }
 
-/** The unit among these that a word means. */
-export function unitFor<D extends string>(word: string, units: readonly Unit<D>[]): Unit<D> | undefined {
+/**
+ * The unit among these that a word means: by its name, its symbol or another spelling people write, with a point after it or
+ * without; undefined where it means none of them.
+ *
+ * @example unitCalled("ins.", [inches, yards])?.symbol // "in"
+ */
+export function unitCalled<D extends string>(word: string, units: readonly Unit<D>[]): Unit<D> | undefined {
   const wanted = word.toLowerCase().replace(/\.$/u, "");
   return units.find(({ name, symbol }) =>
     [name.toLowerCase(), spaced(name), symbol.toLowerCase(), ...(SPELLINGS[name] ?? [])].includes(wanted),
