@@ -112,8 +112,6 @@ const SAYS_NOTHING: Readonly<Record<string, string>> = {
 
 /** Values that the law gives a figure or a finding, and no figure or sheet reads so far; each line goes with its figure. */
 const NOT_READ_YET: Readonly<Record<string, string>> = {
-  "oldWarp.left.pastReed": "told where it does not reach (4i); how far it reaches is not printed",
-  "oldWarp.left.behindHeddles": "told where it does not reach (4i); how far it reaches is not printed",
   "yarns.plum.sold.0": "the smaller size, beside the largest (4g)",
 };
 

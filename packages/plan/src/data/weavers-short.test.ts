@@ -57,6 +57,8 @@ test("without stripes the plan says that these are the places of the old warp", 
   const plan = text(`${LOOM}\noldWarp: { ends: 24 }`);
   expect(plan).toContain("There are no stripes: reckoned with the 24 places of the old warp.");
   expect(text(`${LOOM}\nstripes: [24 natural]\noldWarp: { ends: 24 }`)).not.toContain("There are no stripes");
+  // Told first of all, and again where the number is read: with the stripes, with the width.
+  expect(plan.split("There are no stripes:")).toHaveLength(4);
 });
 
 test("first inches wider than the reed are asked about in words", () => {

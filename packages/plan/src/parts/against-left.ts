@@ -1,4 +1,4 @@
-import { asText, oldWarpLeft } from "@thrum/maths";
+import { asText, inUnit, oldWarpLeft, unitOf } from "@thrum/maths";
 import type { Length } from "@thrum/maths";
 import type { JobJoin } from "../job/join.js";
 import type { Told } from "./told.js";
@@ -17,6 +17,16 @@ export function againstLeft({ knots, pastReed, behindHeddles }: LeftOnLoom): rea
     asText(front, { step: "0.1", rounding: "roundUp" }),
     asText(back, { step: "0.1", rounding: "roundUp" }),
   ];
-  const values = { pastReedAndBehindHeddles: both(mustStand), short: both(short), instead: [...instead] };
+  const stands = [pastReed, behindHeddles].map((length) => asText(length));
+  const against = [mustStand.pastReed, mustStand.behindHeddles].map((length, at) =>
+    asText(inUnit(length, unitOf(at === 0 ? pastReed : behindHeddles)), { step: "0.01", rounding: "roundUp" }),
+  );
+  const values = {
+    pastReedAndBehindHeddles: both(mustStand),
+    stands,
+    against,
+    short: both(short),
+    instead: [...instead],
+  };
   return [{ standing, about: "old warp left", says, values }];
 }

@@ -4,10 +4,12 @@ import { job } from "../figures/keys.js";
 import * as loom from "../figures/loom.js";
 import * as losses from "../figures/losses.js";
 import * as piece from "../figures/piece.js";
+import * as told from "../figures/told.js";
 import * as warp from "../figures/warp.js";
 import { byTheTape, byTheTapeDown, byTheTapeUp, byTheYard, percent, perLength } from "./formats.js";
 import { many, pieceTitle } from "./shown.js";
 import { table } from "./table.js";
+import { toldOf } from "./told-lines.js";
 import { says, shown } from "./view.js";
 import type { View } from "./view.js";
 import { byWord, optional, where } from "./ways.js";
@@ -17,6 +19,7 @@ export const sizesPage: View = {
   name: "width-and-length",
   heading: "Width and length",
   blocks: [
+    toldOf(told.noStripes),
     optional(
       says`${many(loom.ends, "end")} in ${many(loom.dents, "dent")}, ${shown(loom.sett, perLength)} in the mean.`,
     ),

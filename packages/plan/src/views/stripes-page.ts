@@ -1,5 +1,6 @@
 import * as loom from "../figures/loom.js";
 import * as stripe from "../figures/stripe.js";
+import * as told from "../figures/told.js";
 import * as yarn from "../figures/yarn.js";
 import type { BlendOutlook } from "../parts/blends.js";
 import { counted } from "../parts/told.js";
@@ -8,6 +9,7 @@ import { handLine } from "./hands.js";
 import { listOf } from "./table.js";
 import { many, yarnName } from "./shown.js";
 import { table } from "./table.js";
+import { toldOf } from "./told-lines.js";
 import { says } from "./view.js";
 import type { View } from "./view.js";
 import { fromPart, optional, under } from "./ways.js";
@@ -49,6 +51,7 @@ export const stripesPage: View = {
   name: "stripes",
   heading: "Stripes",
   blocks: [
+    toldOf(told.noStripes),
     says`${many(loom.ends, "end")}, from end 1:`,
     fromPart(loom.stripes, ({ runs }) => [{ is: "picture", stripes: runs }]),
     optional(table("yarn", { caption: "Ends of each yarn" }, ["yarn", yarnName], ["ends", yarn.ends])),
