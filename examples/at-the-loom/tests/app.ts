@@ -3,6 +3,8 @@ import { createHash } from "node:crypto";
 import { execFileSync } from "node:child_process";
 import { existsSync, mkdirSync, readFileSync, readdirSync, renameSync, rmSync } from "node:fs";
 import { join } from "node:path";
+import { chromium } from "playwright-core";
+import type { Browser, BrowserContext, BrowserContextOptions, Page } from "playwright-core";
 import { root } from "#ci/built.mjs";
 import { served } from "#ci/docs/served.mjs";
 
@@ -37,7 +39,44 @@ function builtApp(): string {
   return built;
 }
 
-/** The app under a path of a host, with how to stop it. */
-export function servedApp(): ReturnType<typeof served> {
-  return served(builtApp(), "/plan-a-warp/");
+interface App {
+  readonly address: string;
+  readonly browser: Browser;
+}
+
+let started: Promise<App> | undefined;
+
+/** One server and one browser for all the files that a worker of the tests runs: they end with it. */
+export function theApp(executablePath: string): Promise<App> {
+  const start = async (): Promise<App> => {
+    const { address } = await served(builtApp(), "/plan-a-warp/");
+    const browser = await chromium.launch({ executablePath, args: ["--no-sandbox", "--disable-gpu"] });
+    return { address, browser };
+  };
+  return (started ??= start());
+}
+
+/** A device of its own, with nothing kept on it, and no service worker unless it is asked for. */
+export async function onDevice<T>(
+  executablePath: string,
+  look: (device: BrowserContext, address: string) => Promise<T>,
+  options: BrowserContextOptions = {},
+): Promise<T> {
+  const { address, browser } = await theApp(executablePath);
+  const phone = { viewport: { width: 390, height: 844 }, serviceWorkers: "block" as const };
+  const device = await browser.newContext({ ...phone, ...options });
+  device.setDefaultTimeout(20_000);
+  try {
+    return await look(device, address);
+  } finally {
+    await device.close();
+  }
+}
+
+/** A page of the app at a place, its screen there. */
+export async function opened(device: BrowserContext, address: string, hash: string): Promise<Page> {
+  const page = await device.newPage();
+  await page.goto(`${address}#${hash}`);
+  await page.locator(":is(main, .hands) :is(button, .button, input)").first().waitFor();
+  return page;
 }
