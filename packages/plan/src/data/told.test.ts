@@ -123,6 +123,6 @@ test("a yarn whose weft alone is more than is on hand is enough for no ends, in 
   const plan = planned("2-hall-napkins");
   expect(plan.figures.yarn["natural"]?.endsEnough).toMatchObject({ value: 0, why: null });
   const text = planText(plan, { without: "workings" }).replace(/\s+/gu, " ");
-  expect(text).toContain("natural: enough for none, for its weft alone takes more than is on hand.");
+  expect(text).toContain("natural: enough for none, for its weft alone takes all that is on hand.");
   expect(text).not.toContain("received −");
 });

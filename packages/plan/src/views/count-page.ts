@@ -1,6 +1,7 @@
 import { job } from "../figures/keys.js";
 import * as loom from "../figures/loom.js";
 import * as tying from "../figures/tying.js";
+import type { GroupOnLoom } from "../parts/groups-on-loom.js";
 import { plainly } from "./formats.js";
 import { fromTo, shaftText, foundIn } from "./hands.js";
 import { sidesTable } from "./sides-table.js";
@@ -11,10 +12,13 @@ import { says, step } from "./view.js";
 import type { View } from "./view.js";
 import { all, fromPart, NONE, optional, where } from "./ways.js";
 
+/** A group of new ends alone has nothing to be counted. */
+const isThere = ({ oldThreads, special }: GroupOnLoom): boolean => oldThreads > 0 || foundIn(special) !== null;
+
 const groups = fromPart(tying.counting, (rows, at) =>
   listOf(
     { caption: "The old warp, group by group", read: "bench", ticked: true },
-    rows,
+    rows.filter(isThere),
     [
       ["group", ({ group }) => group],
       ["old ends", ({ firstOldEnd, lastOldEnd }) => fromTo(firstOldEnd, lastOldEnd) ?? "none"],

@@ -17,6 +17,12 @@ export const hatchPatterns: Markup = html`<svg class="hatches" aria-hidden="true
   </defs>
 </svg>`;
 
+/** A name that may be broken within a word only where it is longer than a column. */
+function broken(name: string): readonly Markup[] {
+  const pieces = name.match(/\S{1,12}|\s+/gu) ?? [];
+  return pieces.map((piece, at) => (at > 0 && /^\S/u.test(piece) ? html`<wbr />${piece}` : html`${piece}`));
+}
+
 /** A yarn by its letter, its hatch and its word. */
 export function colourSign(name: string, signs: Signs): Markup {
   const sign = signs.get(name);
@@ -26,7 +32,7 @@ export function colourSign(name: string, signs: Signs): Markup {
     ><svg class="swatch" viewBox="0 0 32 24" aria-hidden="true" focusable="false">
       <rect x="1" y="1" width="30" height="22" fill="url(#hatch-${sign.hatch})" stroke="#000" stroke-width="1.5" />
     </svg>
-    <span>${name}</span></span
+    <span>${broken(name)}</span></span
   >`;
 }
 
@@ -57,8 +63,10 @@ export function said({ as, says }: Says, signs: Signs): Markup {
   return html`<p class="${as === "caution" ? "caution" : "said"}">${marked}${line(says, signs)}</p>`;
 }
 
+/** A count, or a count and a half: both stand to the right, as large. */
 function isNumber(cell: Line | undefined): boolean {
-  return cell?.length === 1 && typeof cell[0] === "number";
+  const [only] = cell?.length === 1 ? cell : [];
+  return typeof only === "number" || (typeof only === "string" && /^(?:\d+ )?\d+\/\d+$/u.test(only));
 }
 
 /** Words that stay on one line, and rows that stay on one page. */
@@ -66,6 +74,7 @@ const [SHORT, TOGETHER] = [9, 6];
 
 function kindOf(cell: Line): string {
   if (isNumber(cell)) return "number";
+  if (cell.some((part) => typeof part === "object" && "blank" in part)) return "blank-cell";
   if (cell.some((part) => typeof part === "object" && "yarn" in part)) return "colour-cell";
   return cell.length === 1 && typeof cell[0] === "string" && cell[0].length <= SHORT ? "short" : "words";
 }

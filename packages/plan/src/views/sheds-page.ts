@@ -1,11 +1,10 @@
 import * as tying from "../figures/tying.js";
 import type { HandCheck, ShaftRow } from "../parts/shaft-check.js";
-import { counted, listed } from "../parts/told.js";
 import type { Block, Inline, Line } from "./block.js";
 import { handLine } from "./hands.js";
 import { listOf } from "./table.js";
 import { says, step } from "./view.js";
-import type { View } from "./view.js";
+import type { At, View } from "./view.js";
 import { fromPart } from "./ways.js";
 
 function ofWhich({ colours, blends }: ShaftRow): Line {
@@ -16,26 +15,53 @@ function ofWhich({ colours, blends }: ShaftRow): Line {
   return parts.flatMap((part, at): readonly Inline[] => (at === 0 ? part : [", ", ...part]));
 }
 
-/** "of every two ends on shafts 1 and 2 one is plum" */
-function handSays({ yarns, shafts, hands, stripe }: HandCheck): Block {
+/** Hands of one blend on the same shafts, whatever their order and wherever their stripes. */
+interface LikeHands {
+  readonly yarns: readonly string[];
+  readonly shafts: readonly string[];
+  readonly where: ReadonlyMap<number, number>;
+}
+
+function likeHands(hands: readonly HandCheck[]): readonly LikeHands[] {
+  const like = new Map<string, LikeHands>();
+  for (const { yarns, shafts, stripe, hands: number } of hands) {
+    const sorted = shafts.map(String).sort((one, other) => one.localeCompare(other, "en", { numeric: true }));
+    const key = JSON.stringify([yarns, sorted]);
+    const before = like.get(key)?.where ?? new Map<number, number>();
+    like.set(key, { yarns, shafts: sorted, where: new Map([...before, [stripe, (before.get(stripe) ?? 0) + number]]) });
+  }
+  return [...like.values()];
+}
+
+function inEachHand({ yarns }: LikeHands): Line {
   const each = [...new Set(yarns)].map((yarn): Line => [
     `${String(yarns.filter((one) => one === yarn).length)} `,
     { yarn },
   ]);
-  const names = each.flatMap((one, at): readonly Inline[] => (at === 0 ? one : [", ", ...one]));
-  const where = [...new Set(shafts.map(String))];
-  return {
-    is: "says",
-    as: "fact",
-    says: [
-      `Stripe ${String(stripe)}, ${counted(hands, "hand")}: of every ${String(yarns.length)} ends on ${where.length === 1 ? "shaft" : "shafts"} ${listed(where)} `,
-      ...names,
-      yarns.length === 2 ? ", in either order." : ", in any order.",
-    ],
-  };
+  return each.flatMap((one, at): readonly Inline[] => (at === 0 ? one : [", ", ...one]));
 }
 
-const MOST_HANDS = 12;
+function handTable(hands: readonly HandCheck[], at: At): readonly Block[] {
+  if (hands.length === 0) return [];
+  const look =
+    "Look through the blends hand by hand: the threads of one hand hang side by side on these shafts, in any order, and of each yarn there are as many as here.";
+  return [
+    { is: "says", as: "step", says: [look] },
+    ...listOf(
+      { caption: "The hands of the blends", ticked: true },
+      likeHands(hands),
+      [
+        ["in each hand", inEachHand],
+        ["on shafts", ({ shafts }) => shafts.join(" ")],
+        [
+          "hands in stripe",
+          ({ where }) => [...where].map(([stripe, number]) => `${String(number)} in ${String(stripe)}`).join(", "),
+        ],
+      ],
+      at,
+    ),
+  ];
+}
 
 /** What must show with each shaft up, before the first pick, and how what is wrong is put right. */
 export const shedsPage: View = {
@@ -55,12 +81,7 @@ export const shedsPage: View = {
         at,
       ),
     ),
-    fromPart(tying.check, ({ hands }) => [
-      ...hands.slice(0, MOST_HANDS).map(handSays),
-      ...(hands.length > MOST_HANDS
-        ? [{ is: "says", as: "fact", says: [`And so in ${String(hands.length - MOST_HANDS)} places more.`] } as const]
-        : []),
-    ]),
+    fromPart(tying.check, ({ hands }, at) => handTable(hands, at)),
     step`Put right before the first pick what does not agree, one place at a time:`,
     says`Two ends crossed, each on the other's shaft: untie the two from the front rod, draw both back out of dent and heddle, draw each through the other's, and tie them on again. If both rise as they should and only lie over each other behind the shafts, leave them.`,
     says`One heddle empty, and an end too few on its shaft: hang a thread as long as the warp through it and its dent, tie it to the front rod with its neighbours, and weight it over the back beam. An end that slipped out behind is drawn in again. If the list has an empty heddle there, leave it.`,

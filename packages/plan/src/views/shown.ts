@@ -69,3 +69,14 @@ export function ifAny<T extends number | Quantity<string>>(
     },
   };
 }
+
+/** What is told only where an amount is so: elsewhere there is no such thing. */
+export function onlyWhere<T>(source: Source<T, string>, holds: (value: T) => boolean, told: Shown): Shown {
+  return {
+    reads: [source, ...told.reads],
+    say: (at) => {
+      const seen = at.see(source, at.row);
+      return seen.is === "there" && !holds(seen.value) ? { is: "waiting", needs: [] } : told.say(at);
+    },
+  };
+}

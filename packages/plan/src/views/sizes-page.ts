@@ -7,7 +7,7 @@ import * as piece from "../figures/piece.js";
 import * as told from "../figures/told.js";
 import * as warp from "../figures/warp.js";
 import { byTheTape, byTheTapeDown, byTheTapeUp, byTheYard, percent, perLength } from "./formats.js";
-import { many, pieceTitle } from "./shown.js";
+import { ifAny, many, pieceTitle } from "./shown.js";
 import { table } from "./table.js";
 import { toldOf } from "./told-lines.js";
 import { says, shown } from "./view.js";
@@ -47,7 +47,7 @@ export const sizesPage: View = {
         short: says`It is short by ${shown(warp.short, byTheTapeUp)}.`,
       }),
     ),
-    optional(says`Each piece more takes ${shown(warp.more, byTheTapeUp)} of warp.`),
+    optional(says`Each piece more takes ${ifAny(warp.more, byTheTapeUp)} of warp.`),
     says`Lengths are told to the mark of the tape: what is needed above, what is left or spared below. The workings have them whole.`,
   ],
 };

@@ -6,13 +6,15 @@ body { margin: 0; color: #000; background: #fff; font: 12pt/1.35 Arial, Helvetic
 main { max-width: 186mm; margin: 0 auto; }
 h1 { margin: 0 0 2mm; font-size: 20pt; line-height: 1.15; overflow-wrap: anywhere; }
 h2 { margin: 7mm 0 2mm; font-size: 16pt; line-height: 1.2; border-bottom: 0.3mm solid #000; break-after: avoid; }
+h2 + p, h2 + p + p { break-after: avoid; }
 h3 { margin: 4mm 0 1mm; font-size: 13pt; break-after: avoid; }
 p { margin: 0 0 1.5mm; overflow-wrap: break-word; break-inside: avoid; }
 table { width: 100%; border-collapse: collapse; margin: 0 0 4mm; }
 caption { text-align: left; font-weight: bold; padding: 1mm 0; break-after: avoid; }
 thead { display: table-header-group; }
 tr { break-inside: avoid; }
-tbody tr:nth-child(-n + 3), tbody tr:nth-last-child(-n + 4):not(:last-child) { break-after: avoid; }
+thead { break-after: avoid; }
+tbody tr:nth-child(-n + 3):not(:last-child), tbody tr:nth-last-child(-n + 4):not(:last-child) { break-after: avoid; }
 th { text-align: left; vertical-align: bottom; border-bottom: 0.5mm solid #000; padding: 0.5mm 1mm; font-weight: normal; }
 td { border-bottom: 0.2mm solid #000; padding: 0.8mm 1mm; vertical-align: middle; overflow-wrap: break-word; }
 .short { white-space: nowrap; }
@@ -30,16 +32,15 @@ input[type="text"] { width: 22mm; border: 0; border-bottom: 0.3mm solid #000; bo
 .step { display: flex; gap: 3mm; align-items: flex-start; padding: 0.7mm 0; }
 .mark { font-weight: bold; }
 .caution { border-left: 1.2mm solid #000; padding-left: 3mm; }
-dl { margin: 0 0 3mm; }
+dl { margin: 0 0 3mm; break-inside: avoid; }
 dl > div { display: flex; gap: 3mm; justify-content: space-between; border-bottom: 0.2mm solid #000; padding: 1mm 0; break-inside: avoid; }
 dd { margin: 0; }
 .line { display: block; min-height: 1.3em; }
 pre { margin: 0 0 3mm; font: 9.5pt/1.3 "Liberation Mono", "Courier New", monospace; white-space: pre-wrap; break-inside: avoid; }
-.bench th, .bench td { font-size: 14pt; line-height: 1.15; }
-.bench td { height: 10mm; }
-.bench td.number { font-size: 18pt; padding: 0 1.5mm; }
-.bench input[type="text"] { width: 14mm; }
-.bench th { padding: 0.5mm; }
+.bench td { height: 10mm; padding: 0 1mm; font-size: 14pt; line-height: 1.15; }
+.bench td.number { font-size: 18pt; }
+.bench th { padding: 0.5mm 1mm; line-height: 1.15; }
+.bench input[type="text"] { width: 11mm; }
 .edge:not(.noted) > td { border-bottom-width: 1.2mm; }
 .noted > td { border-bottom: 0; }
 .note > td { text-align: center; font-weight: bold; }
@@ -51,19 +52,21 @@ tr.noted { break-after: avoid; }
 @media screen { main { padding: 6mm 4mm; } .tape { overflow-x: auto; } }
 @media screen and (max-width: 600px) {
   .tape { display: none; }
-  thead { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); }
+  thead { display: none; }
   table, caption, tbody { display: block; }
-  tbody tr { display: grid; grid-template-columns: repeat(auto-fit, minmax(8rem, 1fr)); gap: 1mm 4mm; border: 0.4mm solid #000; margin: 0 0 3mm; padding: 2mm; }
+  tbody tr { display: grid; grid-template-columns: repeat(auto-fill, minmax(6rem, 1fr)); gap: 1mm 3mm; align-items: start; border: 0.4mm solid #000; margin: 0 0 3mm; padding: 2mm; }
   tbody tr.edge:not(.noted) { border-bottom-width: 1.4mm; }
   tbody tr.noted { border-bottom: 0; margin-bottom: 0; }
   tbody tr.note { display: block; border-top: 0; }
-  td, .bench td { border: 0; padding: 0; height: auto; min-width: 0; overflow-wrap: break-word; }
-  td.number, .bench td.short { white-space: nowrap; }
-.whole { break-inside: avoid; }
-.number { text-align: left; padding: 0; }
+  td, .bench td { border: 0; padding: 0; height: auto; min-width: 0; overflow-wrap: anywhere; }
+  td.number, .bench td.number { text-align: left; padding: 0; }
+  td.words, td.colour-cell { grid-column: 1 / -1; }
+  .bench td.short { font-size: 16pt; white-space: nowrap; }
   .bench td.number { font-size: 26pt; }
-  .bench td.colour-cell { font-size: 20pt; grid-column: 1 / -1; }
-  td::before { content: attr(data-head); display: block; font-size: 10.5pt; line-height: 1.2; }
+  .bench td.colour-cell { font-size: 20pt; }
+  .colour { max-width: 100%; }
+  .colour > span { min-width: 0; }
+  td::before { content: attr(data-head); display: block; white-space: normal; font-size: 10.5pt; line-height: 1.2; }
   td.tick-cell::before { content: none; }
   input[type="checkbox"] { width: 12mm; height: 12mm; }
 }

@@ -13,13 +13,20 @@ export function toldLine({ standing, says }: Told): Says {
   return { is: "says", as: MANNERS[standing], says: [says] };
 }
 
-function linesOf(parts: readonly Source<readonly Told[], string>[]): Template {
+/** Told where the scissors are at hand: on the first page only what does not agree of it. */
+const BEFORE_THE_CUT: readonly Source<readonly Told[], string>[] = [told.knots, told.left];
+
+function linesOf(
+  parts: readonly Source<readonly Told[], string>[],
+  elsewhere: readonly Source<readonly Told[], string>[] = [],
+): Template {
   return {
     reads: parts,
     build: (at) => {
       const all = parts.flatMap((part) => {
         const seen = at.see(part);
-        return seen.is === "there" ? seen.value : [];
+        if (seen.is !== "there") return [];
+        return elsewhere.includes(part) ? seen.value.filter(({ standing }) => standing !== "free") : seen.value;
       });
       const inOrder = ORDER.flatMap((standing) => all.filter((one) => one.standing === standing));
       const blocks = inOrder.map(toldLine);
@@ -34,6 +41,7 @@ export const toldLines: Template = linesOf(
   Object.entries(told)
     .sort(([one], [other]) => (one < other ? -1 : 1))
     .map(([, part]) => part),
+  BEFORE_THE_CUT,
 );
 
 /** Of some parts alone; what is yet unknown is not asked for. */

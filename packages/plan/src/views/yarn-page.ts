@@ -1,13 +1,18 @@
+import { sign } from "@thrum/maths";
+import type { Length } from "@thrum/maths";
 import * as enough from "../figures/enough.js";
 import { job } from "../figures/keys.js";
+import * as warp from "../figures/warp.js";
 import * as weft from "../figures/weft.js";
 import * as yarn from "../figures/yarn.js";
 import { byTheYard, byTheYardDown, numberDown, percent } from "./formats.js";
-import { pieceTitle, weighed, weighedDown, yarnName } from "./shown.js";
+import { onlyWhere, pieceTitle, weighed, weighedDown, yarnName } from "./shown.js";
 import { table } from "./table.js";
 import { says, shown } from "./view.js";
 import type { View } from "./view.js";
 import { each, fromPart, optional, under, unsaid, where } from "./ways.js";
+
+const isSome = (length: Length): boolean => sign(length) > 0;
 
 /** What the run takes of each yarn, what is there, and what that allows. */
 export const yarnPage: View = {
@@ -57,19 +62,27 @@ export const yarnPage: View = {
           ["on hand", shown(yarn.lengthThere, byTheYardDown)],
           ["ends it is enough for", yarn.endsEnough],
           ["longest warp", shown(yarn.longest, byTheYardDown)],
-          ["pieces", shown(yarn.allowed, numberDown)],
+          ["pieces", onlyWhere(yarn.more, isSome, shown(yarn.allowed, numberDown))],
         ),
         each(
           "yarn",
           where(
-            yarn.leaves,
-            (left) => left === "none",
-            says`${yarnName}: enough for none, for its weft alone takes more than is on hand.`,
+            yarn.lengthThere,
+            isSome,
+            where(
+              yarn.leaves,
+              (left) => left === "none",
+              says`${yarnName}: enough for none, for its weft alone takes all that is on hand.`,
+            ),
           ),
         ),
-        fromPart(enough.runsOut, (first) => [
-          { is: "says", as: "fact", says: ["The yarn that runs out first is ", { yarn: first.yarn }, "."] },
-        ]),
+        where(
+          warp.more,
+          isSome,
+          fromPart(enough.runsOut, (first) => [
+            { is: "says", as: "fact", says: ["The yarn that runs out first is ", { yarn: first.yarn }, "."] },
+          ]),
+        ),
       ),
     ),
     says`What is needed is rounded up, what is there or left over is rounded down.`,
