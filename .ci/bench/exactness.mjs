@@ -2,7 +2,7 @@
 import { Decimal } from "decimal.js";
 import { built } from "../built.mjs";
 import { peers } from "./peers.mjs";
-import { atLeast, exactly, told } from "./row.mjs";
+import { countAtLeast, exactly, told } from "./row.mjs";
 
 const upTo = (last) => Array.from({ length: last }, (_, index) => index + 1);
 
@@ -48,7 +48,7 @@ function roundingRows({ endsForWidth, endsPerInch, reedWidth }) {
   }
   return [
     exactly("ends lost from their width and back, of 22500", wrong, 0),
-    atLeast("the same in plain 40-digit decimals", wrongDecimal, 1000, "wrong"),
+    countAtLeast("the same in plain 40-digit decimals", wrongDecimal, 1000, "wrong"),
   ];
 }
 

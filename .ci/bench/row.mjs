@@ -35,15 +35,13 @@ export function ratioAtMost(line, figure, budget) {
 
 /** A count, the same on every machine. */
 export function countAtMost(line, figure, budget, unit) {
-  return { ...atMost(line, figure, budget, unit), mustHold: true };
+  const holds = figure <= budget;
+  return { line, figure: `${three(figure)} ${unit}`, budget: `≤ ${three(budget)} ${unit}`, holds, mustHold: true };
 }
 
-export function atMost(line, figure, budget, unit) {
-  return { line, figure: `${three(figure)} ${unit}`, budget: `≤ ${three(budget)} ${unit}`, holds: figure <= budget };
-}
-
-export function atLeast(line, figure, budget, unit) {
-  return { line, figure: `${three(figure)} ${unit}`, budget: `≥ ${three(budget)} ${unit}`, holds: figure >= budget };
+export function countAtLeast(line, figure, budget, unit) {
+  const holds = figure >= budget;
+  return { line, figure: `${three(figure)} ${unit}`, budget: `≥ ${three(budget)} ${unit}`, holds, mustHold: true };
 }
 
 /** A figure without a budget, shown for comparison. */
