@@ -10,14 +10,17 @@ const say = (id: string, text = ""): void => void (part(id).textContent = text);
 
 /** What each yarn is painted with, in the order in which the yarns come. */
 function draw(sequence: Sequence<string>): void {
-  const totals = [...endsPerColour(sequence)];
+  const totals = endsPerColour(sequence);
   const paints = new Map(
-    totals.map(([name], at) => [name, { fill: FILLS[at % FILLS.length] ?? "", letter: String(at + 1), name }]),
+    totals.map(({ colour: name }, at) => [
+      name,
+      { fill: FILLS[at % FILLS.length] ?? "", letter: String(at + 1), name },
+    ]),
   );
   const words = { id: "warp", title: "The stripes", description: "End 1 on the left" };
   const svg = attempt(stripesSvg, { sequence, paints, height: 40, ...words });
   if (svg.ok) part("picture").innerHTML = svg.value;
-  part("totals").replaceChildren(...totals.map(([name, ends]) => made("li", {}, `${name}: ${String(ends)}`)));
+  part("totals").replaceChildren(...totals.map(({ colour: name, ends }) => made("li", {}, `${name}: ${String(ends)}`)));
 }
 
 /** The stripes in the ends that the width takes, in whole dents of two. */
@@ -33,7 +36,7 @@ function fitted(sequence: Sequence<string>): string {
   if (!ends.ok) return ends.faults.map(faultText).join(" ");
   const fit = attempt(() => scale({ sequence, ends: ends.value, step: 2, smallest: 2 }));
   if (!fit.ok) return fit.faults.map(faultText).join(" ");
-  const legend = Object.fromEntries([...endsPerColour(sequence).keys()].map((name) => [name, name]));
+  const legend = Object.fromEntries(endsPerColour(sequence).map(({ colour: name }) => [name, name]));
   return writtenList({ sequence: fit.value.sequence, legend, repeats: "in brackets" });
 }
 

@@ -1,6 +1,6 @@
 import { check, PASSED } from "../refusal/check.js";
 import { aMap, listOf, aSequence, whole } from "../refusal/kinds.js";
-import { endsPerColour } from "../sequence/ends-per-colour.js";
+import { totalsOf } from "../sequence/totals.js";
 import type { Sequence } from "../sequence/sequence.js";
 
 export interface CountDisagreementsInput<C> {
@@ -34,7 +34,7 @@ export function countDisagreements<C>(input: CountDisagreementsInput<C>): readon
       value instanceof Map ? listOf(0, whole(0))([...value.values()], path) : aMap(value, path),
   });
   const { sequence, printedTotal, printedOfColour } = input;
-  const counted = endsPerColour(sequence);
+  const counted = totalsOf(sequence);
   const rows = [...printedOfColour].map(([colour, printed]) => ({
     colour,
     printed,

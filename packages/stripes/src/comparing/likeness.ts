@@ -21,7 +21,8 @@ export interface Likeness<C> {
   readonly rotatedBy: number;
   /** Ends of the second for so many of the first. */
   readonly scale: { readonly second: number; readonly first: number };
-  readonly colours: ReadonlyMap<C, C>;
+  /** Each colour of the first, and what stands for it in the second. */
+  readonly colours: readonly { readonly first: C; readonly second: C }[];
 }
 
 /**
@@ -64,11 +65,12 @@ function likeTo<C>(
   if (shift === null || (shift > 0 && !rotates)) return null;
   const shifted = one.runs.slice(0, shift).reduce((sum, { ends }) => sum + ends, 0);
   const begins = shifted + one.begins - (other.begins * first.ends) / second.ends;
+  const colours = new Map(to.map(({ colour }, index) => [item(from, (shift + index) % from.length).colour, colour]));
   return {
     reversed,
     rotatedBy: (begins + first.ends) % first.ends,
     scale: ratio(second.ends, first.ends),
-    colours: new Map(to.map(({ colour }, index) => [item(from, (shift + index) % from.length).colour, colour])),
+    colours: [...colours].map(([before, after]) => ({ first: before, second: after })),
   };
 }
 

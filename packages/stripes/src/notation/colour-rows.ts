@@ -1,6 +1,6 @@
 import { check } from "../refusal/check.js";
 import { oneOf, someEnds } from "../refusal/kinds.js";
-import { endsPerColour } from "../sequence/ends-per-colour.js";
+import { totalsOf } from "../sequence/totals.js";
 import { reverse } from "../sequence/reverse.js";
 import { sameColour } from "../sequence/same-colour.js";
 import type { Sequence } from "../sequence/sequence.js";
@@ -24,7 +24,7 @@ export function colourRows<C>(input: ColourRowsInput<C>): readonly ColourRow<C>[
   check("colourRows", input, { sequence: someEnds, readFrom: oneOf("left", "right") });
   const { sequence, readFrom } = input;
   const { written } = readFrom === "left" ? sequence : reverse(sequence);
-  return [...endsPerColour(sequence).keys()].map((colour) => ({
+  return [...totalsOf(sequence).keys()].map((colour) => ({
     colour,
     ends: written.map((stripe) => (sameColour(stripe.colour, colour) ? stripe.ends : 0)),
   }));

@@ -1,5 +1,5 @@
 import { cited } from "#ci/cited.js";
-import { endsPerColour } from "../sequence/ends-per-colour.js";
+import { totalsOf } from "../sequence/totals.js";
 import { multiply } from "../sequence/multiply.js";
 import { sequenceFromEnds } from "../sequence/sequence-from-ends.js";
 import { sequence, type Stripe } from "../sequence/sequence.js";
@@ -27,7 +27,7 @@ import { sequenceFromList } from "./sequence-from-list.js";
 const legendOf = (...names: readonly string[]) => Object.fromEntries(names.map((name) => [name, name]));
 /** The ends of each name in a list. */
 function endsOfNames(input: { text: string; legend: Record<string, string> }): string {
-  return [...endsPerColour(sequenceFromList(input).sequence)].map(([name, ends]) => `${name} ${ends}`).join(", ");
+  return [...totalsOf(sequenceFromList(input).sequence)].map(([name, ends]) => `${name} ${ends}`).join(", ");
 }
 /** Written stripes and stripes one sees. */
 function stripesWrittenAndSeen(input: { text: string; legend: Record<string, string> }): string {

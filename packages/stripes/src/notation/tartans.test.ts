@@ -1,6 +1,6 @@
 import { cited } from "#ci/cited.js";
 import type { Pivots } from "../sequence/full-sett.js";
-import { endsPerColour } from "../sequence/ends-per-colour.js";
+import { totalsOf } from "../sequence/totals.js";
 import { settFromThreadCount } from "./sett-from-thread-count.js";
 import {
   californiaTartan,
@@ -433,7 +433,7 @@ const tartans: readonly Row[] = [
 
 /** Ends of each letter in a whole repeat. */
 function endsOfLetters(input: Parameters<typeof settFromThreadCount<string>>[0]): string {
-  const totals = endsPerColour(settFromThreadCount(input).fullSett);
+  const totals = totalsOf(settFromThreadCount(input).fullSett);
   return [...totals].map(([letter, ends]) => `${letter} ${ends}`).join(", ");
 }
 

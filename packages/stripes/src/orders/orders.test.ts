@@ -4,7 +4,7 @@ import { refusalOf } from "#ci/refusal-of.js";
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import { likeness } from "../comparing/likeness.js";
-import { endsPerColour } from "../sequence/ends-per-colour.js";
+import { totalsOf } from "../sequence/totals.js";
 import { everyEnd } from "../sequence/every-end.js";
 import { join } from "../sequence/join.js";
 import { mirror } from "../sequence/mirror.js";
@@ -22,7 +22,7 @@ function spreadPattern(marks: number, ends: number): string {
 /** Whether an even spread is a printed pattern begun at another place. */
 function isSpread(pattern: string): boolean {
   const printed = sequenceFromEnds(Array.from(pattern));
-  const marks = endsPerColour(printed).get("x") ?? 0;
+  const marks = totalsOf(printed).get("x") ?? 0;
   const ours = evenSpread({ colour: "x", ground: "-", marks, ends: printed.ends });
   return likeness({ first: ours, second: printed, upTo: ["rotation"] }) !== null;
 }
@@ -166,7 +166,7 @@ test("a random order keeps within its limits", () => {
       expect(made.ends).toBe(ends);
       expect(Math.max(...made.runs.map((run) => run.ends))).toBeLessThanOrEqual(longestRun);
       for (const { colour, atLeast, atMost } of list) {
-        const counted = endsPerColour(made).get(colour) ?? 0;
+        const counted = totalsOf(made).get(colour) ?? 0;
         expect(counted).toBeGreaterThanOrEqual(atLeast);
         expect(counted).toBeLessThanOrEqual(atMost);
       }

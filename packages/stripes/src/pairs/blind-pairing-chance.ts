@@ -6,7 +6,7 @@ import { fraction, type Fraction } from "./fraction.js";
  * Chance that threads of several pairs in one place, paired again at random, all find their own partner.
  *
  * @throws StripeError for a number of pairs that is not whole
- * @example blindPairingChance({ pairs: 2 }).denominator === 3n // true
+ * @example blindPairingChance({ pairs: 2 }).denominator // "3"
  */
 export function blindPairingChance(input: { readonly pairs: number }): Fraction {
   check("blindPairingChance", input, { pairs: whole(1, 500) });

@@ -1,6 +1,6 @@
 import { type Check, check } from "../refusal/check.js";
 import { listOf, whole } from "../refusal/kinds.js";
-import { fraction, type Fraction } from "./fraction.js";
+import { fraction, type Fraction, lowest } from "./fraction.js";
 import { MOST_PAIRS } from "./lead.js";
 
 const MOST_THREADS = 100;
@@ -13,8 +13,8 @@ export interface GroupOutlookInput {
 
 export interface GroupOutlook {
   readonly ends: number;
-  /** Orders that can come about. */
-  readonly orders: bigint;
+  /** Orders that can come about, as digits. */
+  readonly orders: string;
   readonly meanRuns: Fraction;
   /** Longest run of one colour that can come about. */
   readonly longestRun: number;
@@ -26,7 +26,7 @@ export interface GroupOutlook {
  * What to expect of groups of several threads wound together, each group in random order.
  *
  * @throws StripeError for a group of fewer than two threads
- * @example String(groupOutlook({ groups: 3, threads: [2, 1] }).orders) // "27"
+ * @example groupOutlook({ groups: 3, threads: [2, 1] }).orders // "27"
  */
 export function groupOutlook(input: GroupOutlookInput): GroupOutlook {
   check("groupOutlook", input, { groups: whole(1, MOST_PAIRS), threads: oneOrEach });
@@ -37,16 +37,13 @@ export function groupOutlook(input: GroupOutlookInput): GroupOutlook {
   const [n, k] = [BigInt(groups), BigInt(inGroup)];
   const squares = each.reduce((sum, of) => sum + BigInt(of) * BigInt(of), 0n);
   // Of the k − 1 joins within a group those part two colours of which Σcᵢ(cᵢ − 1) ÷ k(k − 1) do not.
-  const withinOne = fraction(k * k - (squares - k), k);
+  const withinOne = lowest(k * k - (squares - k), k);
   const most = each.reduce((so, of) => Math.max(so, of), 0);
   const isOneColour = most === inGroup;
   return {
     ends: groups * inGroup,
-    orders: (factorial(inGroup) / each.reduce((so, of) => so * factorial(of), 1n)) ** n,
-    meanRuns: fraction(
-      n * withinOne.numerator * k * k - (n - 1n) * squares * withinOne.denominator,
-      withinOne.denominator * k * k,
-    ),
+    orders: String((factorial(inGroup) / each.reduce((so, of) => so * factorial(of), 1n)) ** n),
+    meanRuns: fraction(n * withinOne.over * k * k - (n - 1n) * squares * withinOne.under, withinOne.under * k * k),
     longestRun: isOneColour ? groups * inGroup : groups > 1 ? 2 * most : most,
     doubleChance: fraction(squares, k * k),
   };

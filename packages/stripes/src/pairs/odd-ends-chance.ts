@@ -13,7 +13,7 @@ export interface OddEndsChanceInput {
  * Chance that exactly so many odd ends are of the first colour.
  *
  * @throws StripeError for a lead of more times than it is out of
- * @example oddEndsChance({ pairs: 8, lead: { times: 1, outOf: 2 }, count: 8 }).denominator === 256n // true
+ * @example oddEndsChance({ pairs: 8, lead: { times: 1, outOf: 2 }, count: 8 }).denominator // "256"
  */
 export function oddEndsChance(input: OddEndsChanceInput): Fraction {
   checkPairs("oddEndsChance", input, { count: whole(0) });

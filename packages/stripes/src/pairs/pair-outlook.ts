@@ -11,12 +11,12 @@ export interface PairOutlook {
   readonly ends: number;
   /** Ends of each colour: exactly so many, whatever the order. */
   readonly ofEach: number;
-  /** Orders that can come about. */
-  readonly orders: bigint;
+  /** Orders that can come about, as digits. */
+  readonly orders: string;
   /** Orders that look different on cloth that may be turned round. */
-  readonly ordersUpToMirror: bigint;
+  readonly ordersUpToMirror: string;
   /** Orders that read the same from both sides. */
-  readonly palindromes: bigint;
+  readonly palindromes: string;
   readonly fewestRuns: number;
   readonly mostRuns: number;
   /** Longest run of one colour that can come about. */
@@ -55,9 +55,9 @@ export function pairOutlook(input: PairOutlookInput): PairOutlook {
   return {
     ends: 2 * pairs,
     ofEach: pairs,
-    orders,
-    ordersUpToMirror: (orders + palindromes) / 2n,
-    palindromes,
+    orders: String(orders),
+    ordersUpToMirror: String((orders + palindromes) / 2n),
+    palindromes: String(palindromes),
     fewestRuns: pairs + 1,
     mostRuns: 2 * pairs,
     longestRun: pairs > 1 ? 2 : 1,

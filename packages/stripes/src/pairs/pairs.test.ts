@@ -16,7 +16,7 @@ import { pairPreview } from "./pair-preview.js";
 
 const even = { times: 1, outOf: 2 };
 const text = ({ numerator, denominator }: Fraction): string =>
-  denominator === 1n ? String(numerator) : `${numerator}/${denominator}`;
+  denominator === "1" ? numerator : `${numerator}/${denominator}`;
 const gcd = (one: number, other: number): number => (other === 0 ? one : gcd(other, one % other));
 const over = (numerator: number, denominator: number): string => {
   const shared = gcd(numerator, denominator);
@@ -44,7 +44,7 @@ for (const pairs of [1, 2, 3, 4, 5, 8]) {
         expect(Array.from(order.slice(0, ends)).filter((thread) => thread === "L")).toHaveLength(ends / 2);
     }
     expect(Math.max(...all.flatMap(runs))).toBe(outlook().longestRun);
-    expect(BigInt(all.length)).toBe(outlook().orders);
+    expect(String(all.length)).toBe(outlook().orders);
   });
   test(`law 25: ${pairs} pairs listed: neighbours are alike only where pairs meet, half the time`, () => {
     for (let boundary = 2; boundary < 2 * pairs; boundary += 2) {
@@ -66,8 +66,8 @@ for (const pairs of [1, 2, 3, 4, 5, 8]) {
   });
   test(`law 27: ${pairs} pairs listed: orders alike from both sides`, () => {
     const turned = (order: string): string => Array.from(order).reverse().join("");
-    expect(BigInt(all.filter((order) => order === turned(order)).length)).toBe(outlook().palindromes);
-    expect(BigInt(new Set(all.map((order) => (order < turned(order) ? order : turned(order)))).size)).toBe(
+    expect(String(all.filter((order) => order === turned(order)).length)).toBe(outlook().palindromes);
+    expect(String(new Set(all.map((order) => (order < turned(order) ? order : turned(order)))).size)).toBe(
       outlook().ordersUpToMirror,
     );
   });
@@ -122,10 +122,10 @@ test("figures of the brief on pairs, done by hand", () => {
   expect(text(pairOutlook({ pairs: 8, lead: even }).meanRuns)).toBe("25/2");
   expect(text(pairOutlook({ pairs: 8, lead: even }).noDoubleChance)).toBe("1/128");
   expect(pairOutlook({ pairs: 10, lead: even })).toMatchObject({
-    orders: 1024n,
-    ordersUpToMirror: 528n,
+    orders: "1024",
+    ordersUpToMirror: "528",
     ends: 20,
-    palindromes: 32n,
+    palindromes: "32",
   });
   expect(text(pairOutlook({ pairs: 10, lead: even }).meanRuns)).toBe("31/2");
   expect(text(pairOutlook({ pairs: 2, lead: { times: 1, outOf: 3 } }).doubleChance)).toBe("4/9");
@@ -191,9 +191,8 @@ test("the chances of the colour on odd ends sum to one", () => {
         oddEndsChance({ pairs: more + 1, lead: { times, outOf: 7 }, count }),
       );
       const whole = 7n ** BigInt(more + 1);
-      expect(chances.reduce((sum, { numerator, denominator }) => sum + numerator * (whole / denominator), 0n)).toBe(
-        whole,
-      );
+      const parts = chances.map(({ numerator, denominator }) => BigInt(numerator) * (whole / BigInt(denominator)));
+      expect(parts.reduce((sum, part) => sum + part, 0n)).toBe(whole);
       expect(text(oddEndsChance({ pairs: more + 1, lead: { times, outOf: 7 }, count: more + 2 }))).toBe("0");
     }),
     { numRuns: 1000 },
@@ -266,7 +265,7 @@ test("groups of a hand that holds a colour more than once, listed for five hands
     let all = [""];
     for (let group = 0; group < groups; group++) all = all.flatMap((order) => once.map((next) => order + next));
     const outlook = groupOutlook({ groups, threads: each });
-    expect(outlook.orders).toBe(BigInt(all.length));
+    expect(outlook.orders).toBe(String(all.length));
     expect(text(outlook.meanRuns)).toBe(
       over(
         all.reduce((sum, order) => sum + runs(order).length, 0),
@@ -277,9 +276,14 @@ test("groups of a hand that holds a colour more than once, listed for five hands
   }
   // Plum, plum, pink: 27 orders, 53/9 stripes of one colour, plum at most four together.
   const plum = groupOutlook({ groups: 3, threads: [2, 1] });
-  expect([plum.orders, text(plum.meanRuns), plum.longestRun, text(plum.doubleChance)]).toEqual([27n, "53/9", 4, "5/9"]);
+  expect([plum.orders, text(plum.meanRuns), plum.longestRun, text(plum.doubleChance)]).toEqual([
+    "27",
+    "53/9",
+    4,
+    "5/9",
+  ]);
   const pair = groupOutlook({ groups: 24, threads: 2 });
-  expect([pair.orders, text(pair.meanRuns), pair.longestRun]).toEqual([2n ** 24n, "73/2", 2]);
+  expect([pair.orders, text(pair.meanRuns), pair.longestRun]).toEqual([String(2 ** 24), "73/2", 2]);
   expect(refusalOf(() => groupOutlook({ groups: 2, threads: [1] })).code).toBe("out-of-range");
   expect(refusalOf(() => groupOutlook({ groups: 2, threads: [] })).code).toBe("empty");
 });

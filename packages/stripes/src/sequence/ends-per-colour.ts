@@ -1,6 +1,7 @@
 import { check } from "../refusal/check.js";
 import { aSequence } from "../refusal/kinds.js";
-import type { Sequence } from "./sequence.js";
+import type { Sequence, Stripe } from "./sequence.js";
+import { totalsOf } from "./totals.js";
 
 /**
  * Ends of each colour, in the order in which the colours first appear.
@@ -8,11 +9,9 @@ import type { Sequence } from "./sequence.js";
  * @throws StripeError for anything that is not a sequence
  * @example
  * const warp = sequence([{ colour: "ash", ends: 24 }, { colour: "madder", ends: 72 }, { colour: "ash", ends: 24 }]);
- * endsPerColour(warp).get("madder") // 72
+ * endsPerColour(warp) // [{ colour: "ash", ends: 48 }, { colour: "madder", ends: 72 }]
  */
-export function endsPerColour<C>(sequence: Sequence<C>): ReadonlyMap<C, number> {
+export function endsPerColour<C>(sequence: Sequence<C>): readonly Stripe<C>[] {
   check("endsPerColour", { sequence }, { sequence: aSequence });
-  const totals = new Map<C, number>();
-  for (const { colour, ends } of sequence.runs) totals.set(colour, (totals.get(colour) ?? 0) + ends);
-  return totals;
+  return [...totalsOf(sequence)].map(([colour, ends]) => ({ colour, ends }));
 }

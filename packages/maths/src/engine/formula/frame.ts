@@ -52,9 +52,14 @@ function shared(length: Unit<string> | null, mass: Unit<string> | null, only: Un
 /** Chooses the units of work from the inputs as read. */
 export function frameOf(inputs: ReadonlyMap<string, Read>, resultDimension: string): Frame {
   const units: Unit<string>[] = [];
-  for (const read of inputs.values()) units.push(...unitsIn(read));
+  let asksForUnit = false;
+  for (const read of inputs.values()) {
+    units.push(...unitsIn(read));
+    // Of a system asked for, the length and the mass stand in the formula by themselves.
+    asksForUnit ||= read.what === "unit";
+  }
   const [first] = units;
-  const alone = first !== undefined && units.every(({ dimension }) => dimension === first.dimension);
+  const alone = !asksForUnit && first !== undefined && units.every(({ dimension }) => dimension === first.dimension);
   const only = alone && first.of !== null && resultDimension === first.dimension ? first : null;
   return shared(firstOf(units, "length"), firstOf(units, "mass"), only);
 }

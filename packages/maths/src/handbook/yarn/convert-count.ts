@@ -32,7 +32,8 @@ function refuse(field: string, expected: string, received: unknown, code: Refusa
 
 /**
  * A yarn count in another system. Two indirect systems, or two direct ones, differ by a factor; from one kind to the
- * other the product of the two counts is constant, so that the constant is divided by the count.
+ * other the product of the two counts is constant, so that the constant is divided by the count. As a calculation, to be
+ * explained, checked or put into a cell, it is countInSystem, countInSystemDirect, directFromIndirect or indirectFromDirect.
  *
  * @param count any count above zero
  * @param unit the system wanted
