@@ -50,8 +50,8 @@ export function blendsOutlook(stripes: readonly LaidStripe[]): readonly BlendOut
           ends: hands * times,
           mostTogether: hands > 1 ? 2 * times : times,
         })),
-        ordersOfHand: String(groupOutlook({ groups: 1, threads }).orders),
-        stripesToExpect: denominator === 1n ? String(numerator) : `${String(numerator)}/${String(denominator)}`,
+        ordersOfHand: groupOutlook({ groups: 1, threads }).orders,
+        stripesToExpect: denominator === "1" ? numerator : `${numerator}/${denominator}`,
         stripesToExpectAbout: Number(numerator) / Number(denominator),
       },
     ];
