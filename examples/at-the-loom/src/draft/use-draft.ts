@@ -5,7 +5,9 @@ import type { JobRecord } from "../keep/records.js";
 import { job, putJob } from "../keep/store.js";
 import { ask } from "../reckon/client.js";
 import type { Drafted } from "../reckon/plan-views.js";
+import { route } from "../route.js";
 import type { Change } from "./draft.js";
+import { isExample } from "./examples.js";
 
 export interface OpenDraft {
   readonly record: ShallowRef<JobRecord | null>;
@@ -21,11 +23,18 @@ export function newRecord(text = "", id: string = crypto.randomUUID(), title = "
   return { schema: 1, id, title, changed: Date.now(), saved: null, removed: null, text, typed: {} };
 }
 
-/** Kept, or the example of the hall napkins, which is kept once it is changed. */
-async function found(id: string): Promise<JobRecord | null> {
+/** Kept, or one of the examples, which is kept once it is changed; or the job that the address carries. */
+export async function jobFound(id: string): Promise<JobRecord | null> {
   const kept = await job(id);
   if (kept !== null && kept.removed === null) return kept;
-  return id === "napkins" ? newRecord(await ask("example"), "napkins") : kept;
+  const { carried } = route.value;
+  if (carried !== null) {
+    const text = (await import("./link.js")).jobOfLink(carried);
+    if (text !== null) return newRecord(text, id, (await ask("drafted", { text, typed: {} }, [])).title);
+  }
+  if (!isExample(id)) return kept;
+  const text = await ask("example", id);
+  return newRecord(text, id, (await ask("drafted", { text, typed: {} }, [])).title);
 }
 
 /** The job on the screen: each answer is reckoned and kept before the next is taken. */
@@ -44,7 +53,7 @@ export function useDraft(id: string): OpenDraft {
     if (changes.length > 0) await putJob(record.value);
   }
 
-  let queue: Promise<void> = found(id).then((one) => {
+  let queue: Promise<void> = jobFound(id).then((one) => {
     record.value = one;
     missing.value = one === null;
     return taken([]);

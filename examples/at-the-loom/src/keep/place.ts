@@ -14,20 +14,20 @@ export function placeText({ here, progress }: WorkRecord): string {
   return [here.task, ...(parts[here.task] ?? [])].join(".");
 }
 
-/** The work at that place, where nothing better is known. */
+/** The work at that place; what the address does not carry stays as it was. */
 export function placed(fresh: WorkRecord, at: string | null): WorkRecord {
   const [task = "", first = "0", second = "0", third = "0"] = (at ?? "").split(".");
   const upTo = first === "all" ? ("all" as const) : Number(first) > 0 ? [{ from: 1, to: Number(first) }] : [];
   const from = (task: Task, progress: Partial<Progress>): WorkRecord => ({
     ...fresh,
-    seq: 1,
+    seq: Math.max(1, fresh.seq),
     here: { ...fresh.here, task },
     progress: { ...fresh.progress, ...progress },
   });
   if (!/^(?:all|\d{1,5})$/u.test(first) || !/^\d{1,5}$/u.test(second) || !/^\d{1,5}$/u.test(third)) return fresh;
   switch (task) {
     case "count":
-      return from(task, { counted: { old: upTo } });
+      return from(task, { counted: { ...fresh.progress.counted, old: upTo } });
     case "wind": {
       const winding = { chain: Number(first) + 1, stripe: Number(second), pass: Number(third) };
       return from(task, { wound: upTo, ...(Number(second) > 0 ? { winding } : {}) });

@@ -1,4 +1,5 @@
 import type { PlanData } from "@thrum/plan";
+import { shallowRef } from "vue";
 import type { ToldFault } from "./plan-views.js";
 import type { Views } from "./views.js";
 import type { Reply } from "./worker.js";
@@ -9,6 +10,9 @@ interface Waiting {
   readonly give: (answer: unknown) => void;
   readonly refuse: (error: Error) => void;
 }
+
+/** A part of the app has not arrived. */
+export const isCut = shallowRef(false);
 
 const waiting = new Map<number, Waiting>();
 let worker: Worker | undefined;
@@ -23,8 +27,10 @@ function started(): Worker {
     if (data.ok) asked?.give(data.answer);
     else asked?.refuse(new Error(data.says));
   });
-  worker.addEventListener("error", ({ message }) => {
-    for (const { refuse } of waiting.values()) refuse(new Error(message));
+  worker.addEventListener("error", ({ message }: Partial<ErrorEvent>) => {
+    // A worker that could not be fetched says nothing.
+    isCut.value ||= message === undefined || message === "";
+    for (const { refuse } of waiting.values()) refuse(new Error(message ?? "the worker did not arrive"));
     waiting.clear();
     worker = undefined;
   });

@@ -14,7 +14,8 @@ import type { Fault, FaultPath, Job, Path, PlanData, WrittenValue } from "@thrum
 import { settled } from "../draft/draft.js";
 import type { Change, Draft, Settled } from "../draft/draft.js";
 import type { Band } from "../parts/yarn.js";
-import napkins from "../../../jobs/2-hall-napkins.yaml?raw";
+import { EXAMPLES } from "../draft/examples.js";
+import type { Example } from "../draft/examples.js";
 import { edgesOf } from "./edges.js";
 import type { Edge } from "./edges.js";
 import { bandsOf } from "./looks.js";
@@ -112,10 +113,16 @@ const edges = (text: string): readonly Edge[] => edgesOf(planIn(text));
 /** The colours of the napkins on a screen. */
 const SEEN = { natural: "#e8dcc0", madder: "#a4392f", indigo: "#2b3a6b" };
 
-/** The example, with its colours. */
-function example(): string {
-  const changes = Object.entries(SEEN).map(([name, value]) => ({ path: ["yarns", name, "seen"], value }));
-  return jobTextWith(napkins, changes);
+const texts = import.meta.glob<string>("../../../jobs/*.yaml", { query: "?raw", import: "default" });
+
+/** An example; the napkins with their colours. */
+async function example(name: Example = "napkins"): Promise<string> {
+  const text = (await texts[`../../../jobs/${EXAMPLES[name]}.yaml`]?.()) ?? "";
+  const seen = name === "napkins" ? Object.entries(SEEN) : [];
+  return jobTextWith(
+    text,
+    seen.map(([yarn, value]) => ({ path: ["yarns", yarn, "seen"], value })),
+  );
 }
 
 /** A list as it is written on one line, and back. */

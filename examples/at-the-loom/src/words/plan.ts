@@ -163,5 +163,7 @@ export const plan = {
   keep: "Keep on this device",
   onlyLook: "Only look",
   endsIn: (ends: number): string => `${String(ends)} ends.`,
+  cut: "Not all of it has arrived. Load once more with a network.",
+  loadAgain: "Load again",
   missing: "There is no such warp on this device.",
 } as const;

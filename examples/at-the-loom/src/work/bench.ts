@@ -5,7 +5,8 @@ import type { Held } from "../keep/lock.js";
 import { furthest, markOf, putMark } from "../keep/mark.js";
 import { placed, placeText } from "../keep/place.js";
 import type { JobRecord, Lines, Task, WorkRecord } from "../keep/records.js";
-import { isKept, job as jobOf, putWork, workFound } from "../keep/store.js";
+import { jobFound } from "../draft/use-draft.js";
+import { isKept, job as jobOf, putJob, putWork, workFound } from "../keep/store.js";
 import { ask } from "../reckon/client.js";
 import { noteAt, route } from "../route.js";
 import { acted, begun, linesBefore, opened, undone } from "./act.js";
@@ -40,15 +41,27 @@ async function workOf(
   if (found?.is === "newer") return { work: fresh, base: 0, isNewer: true };
   const kept = found?.record ?? null;
   const mark = markOf(record.id);
-  const none = kept === null && mark === null ? placed(fresh, route.value.at) : fresh;
-  return { work: furthest(kept, mark, none), base: kept?.seq ?? -1, isNewer: false };
+  const work = furthest(kept, mark, fresh);
+  const { at, seq } = route.value;
+  // The address is further on only where this device did not keep the last taps.
+  const isFurther = at !== null && seq > work.seq;
+  return { work: isFurther ? { ...placed(work, at), seq } : work, base: kept?.seq ?? -1, isNewer: false };
+}
+
+/** Kept, or an example or a job of the address, which is kept from now on. */
+async function recordOf(id: string): Promise<JobRecord | null> {
+  const kept = await jobOf(id);
+  if (kept !== null) return kept;
+  const found = await jobFound(id);
+  if (found !== null) await putJob(found);
+  return found;
 }
 
 const loomOf = (text: string, work: WorkRecord): Promise<Loom> => ask("loom", text, work.progress, isOldKept(work));
 
 /** Opens the work at a job; null where there is no such job. */
 export async function openBench(id: string): Promise<Bench | null> {
-  const record = await jobOf(id);
+  const record = await recordOf(id);
   if (record === null) return null;
   const job = shallowRef(record);
   const first = await ask("loom", record.text);
@@ -71,6 +84,14 @@ export async function openBench(id: string): Promise<Bench | null> {
   held = await hold(id, { onTaken: taken });
   if (!held.isMine) taken();
 
+  /** The place in the address, where the device refuses it. */
+  async function noted(after: WorkRecord): Promise<void> {
+    noteAt(placeText(after), after.seq, route.value.carried);
+    if (isKept.value) return;
+    const { linkOf } = await import("../draft/link.js");
+    if (work.value === after) noteAt(placeText(after), after.seq, linkOf(job.value.text)?.slice(4) ?? null);
+  }
+
   /** One put at a time, always of the newest. */
   async function put(): Promise<void> {
     while (work.value !== kept) {
@@ -79,7 +100,10 @@ export async function openBench(id: string): Promise<Bench | null> {
       const isTaken = await putWork(now, changed);
       kept = now;
       if (isTaken) base = now.seq;
-      else if (work.value === now) break;
+      else {
+        void noted(work.value);
+        if (work.value === now) break;
+      }
     }
     putting = null;
   }
@@ -92,7 +116,7 @@ export async function openBench(id: string): Promise<Bench | null> {
     const isMarked = putMark(id, { seq: after.seq, base, at: after.at, here: after.here, lines: since });
     work.value = after;
     if (changed !== null) changedJob = job.value = changed;
-    if (!isKept.value || !isMarked) noteAt(placeText(after));
+    if (!isKept.value || !isMarked) void noted(after);
     putting ??= put();
   }
 
