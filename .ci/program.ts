@@ -7,6 +7,7 @@ import { describe, it } from "vitest";
 const commands = {
   "LibreOffice Calc": ["soffice", "libreoffice"],
   Chromium: ["chromium", "chromium-browser"],
+  Poppler: ["pdftohtml"],
   Jupyter: ["jupyter"],
   "GNU units": ["units"],
   "Python 3": ["python3"],

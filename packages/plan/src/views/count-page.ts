@@ -41,7 +41,7 @@ export const countPage: View = {
       all(
         says`${many(job.oldWarp.ends, "thread")}: room for ${many(loom.places, "new end")}.`,
         optional(
-          says`Of its places ${ifAny(loom.broken, plainly)} are broken.`,
+          says`Broken ends: ${ifAny(loom.broken, plainly)}.`,
           says`Threads one too many: ${ifAny(loom.tooMany, plainly)}.`,
         ),
         whereEndOneIs,

@@ -129,7 +129,7 @@ const tied: Template = all(
     ),
   ),
   reading(tying.colours, fromPart(tying.joining, knotTable)),
-  blanks("stopped at end", "on the"),
+  blanks("stopped after end", "on which day"),
 );
 
 /** The list that is ticked off group by group; what is left over at an edge tells where a miscount lies. */
