@@ -7,12 +7,12 @@ const source = (name) => `${root}packages/${name}/src/index.ts`;
 const { outputFiles } = await build({
   stdin: {
     contents:
-      'export { planHtml, planWarp, readJob } from "@thrum/plan"; export { letteredSvg, sequence, stripesSvg } from "@thrum/stripes";',
-    resolveDir: `${root}packages/plan`,
+      'export { planHtml, planWarp, readJob } from "@thrum/plan"; export { workbookOf } from "@thrum/sheets"; export { letteredSvg, sequence, stripesSvg } from "@thrum/stripes";',
+    resolveDir: `${root}packages/sheets`,
   },
   bundle: true,
   format: "esm",
-  alias: Object.fromEntries(["maths", "stripes", "plan"].map((name) => [`@thrum/${name}`, source(name)])),
+  alias: Object.fromEntries(["maths", "stripes", "plan", "sheets"].map((name) => [`@thrum/${name}`, source(name)])),
   write: false,
   logLevel: "error",
 });
@@ -20,11 +20,11 @@ const code = Buffer.from(outputFiles[0].contents).toString("base64");
 const loaded = await import(`data:text/javascript;base64,${code}`);
 
 const { sequence } = loaded;
-export const { letteredSvg, planHtml, stripesSvg } = loaded;
+export const { letteredSvg, planHtml, planWarp, readJob, stripesSvg, workbookOf } = loaded;
 
 export const text = readFileSync(`${root}examples/jobs/2-hall-napkins.yaml`, "utf8");
-export const { job } = loaded.readJob(text);
-export const plan = loaded.planWarp(job);
+export const { job } = readJob(text);
+export const plan = planWarp(job);
 
 export const paints = new Map([
   ["natural", { fill: "#e8dcc0", letter: "N", name: "natural" }],

@@ -1,8 +1,9 @@
-// The printed sheets of the hall's napkins: the whole as one page to print, and single sheets as pictures of themselves.
-import { mkdirSync, writeFileSync } from "node:fs";
+// Of every example the sheets as one page to print, the workbook and the job file; of the hall's napkins single sheets as
+// pictures of themselves.
+import { mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { classPage } from "../../examples/classroom/build.mjs";
 import { root } from "../../.ci/built.mjs";
-import { plan, planHtml, text } from "./napkins.mjs";
+import { plan, planHtml, planWarp, readJob, workbookOf } from "./napkins.mjs";
 
 /** A4 in dots of 96 to the inch, and the part of it that is shown. */
 const [WIDTH, HEIGHT] = [794, 1010];
@@ -32,8 +33,17 @@ export async function writeClassPage() {
 export function writeSheetFiles() {
   const folder = `${root}docs/public/sheets`;
   mkdirSync(folder, { recursive: true });
+  const jobs = readdirSync(`${root}examples/jobs`).filter((file) => /^\d-[a-z-]+\.yaml$/u.test(file));
+  for (const file of jobs) {
+    const text = readFileSync(`${root}examples/jobs/${file}`, "utf8");
+    const reading = readJob(text);
+    if (!reading.ok) throw new Error(`examples/jobs/${file} does not read`);
+    const made = planWarp(reading.job);
+    const name = file.replace(/^\d-/u, "").replace(/\.yaml$/u, "");
+    writeFileSync(`${folder}/${name}.html`, planHtml(made));
+    writeFileSync(`${folder}/${name}.xlsx`, workbookOf(made));
+    writeFileSync(`${folder}/${name}.yaml`, text);
+  }
   const html = planHtml(plan);
-  writeFileSync(`${folder}/hall-napkins.html`, html);
-  writeFileSync(`${folder}/hall-napkins.yaml`, text);
   for (const id of SHOWN) writeFileSync(`${folder}/${id}.svg`, picture(html, id));
 }
