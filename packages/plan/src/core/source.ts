@@ -91,3 +91,9 @@ export function standsFor(source: object, node: Node): void {
 export function nodesOf(sources: object): Nodes {
   return Object.fromEntries(Object.entries(sources).map(([name, source]) => [name, nodeOf(source as object)]));
 }
+
+/** What a node is worked once for. */
+export function scopeOf(node: Node): string {
+  if (!("scope" in node)) throw new TypeError("a row's figure or key is expected here");
+  return node.scope;
+}

@@ -1,10 +1,5 @@
-import { nodeOf, sourceOf } from "./source.js";
-import type { Node, Part, Source } from "./source.js";
-
-function scopeOf(node: Node): string {
-  if (!("scope" in node)) throw new TypeError("a row's figure or key is expected here");
-  return node.scope;
-}
+import { nodeOf, scopeOf, sourceOf } from "./source.js";
+import type { Part, Source } from "./source.js";
 
 /** What may be fixed and need not be: nobody is asked for it. */
 export function wish<T, S extends string>(key: Source<T, S>): Source<T, S> {
@@ -32,18 +27,12 @@ export function joined<T, S extends string>(...lists: readonly Source<readonly T
   return sourceOf({ is: "joined", lists: lists.map(nodeOf) });
 }
 
-/** Within a row that belongs to others: the figure of the one it belongs to. */
-export function its<T, S extends string>(of: Source<T, S>): Source<T, "weft"> {
-  const node = nodeOf(of);
-  return sourceOf({ is: "its", of: node, owner: scopeOf(node) });
-}
-
 /** A field of the row, where a part made the rows. */
 export function own<Row, K extends keyof Row & string, S extends string>(
   rows: Part<readonly Row[]>,
   scope: S,
   field: K,
-): Source<Row[K], S> {
+): Source<Exclude<Row[K], undefined>, S> {
   return sourceOf({ is: "own", of: nodeOf(rows), scope, field });
 }
 

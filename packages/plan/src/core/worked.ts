@@ -1,5 +1,5 @@
 import type { Calculation } from "@thrum/maths";
-import { nodeOf, nodesOf, sourceOf } from "./source.js";
+import { nodeOf, nodesOf, scopeOf, sourceOf } from "./source.js";
 import type { Figure, Part, Source, Sources } from "./source.js";
 
 type Readable<S extends string> = S | "plan";
@@ -44,6 +44,8 @@ export interface Worked<S extends string> {
   readonly part: <G extends Given<S>, T>(given: G, make: (given: Values<G>) => T) => Part<T, S>;
   readonly partBy: <W extends string, T>(word: Source<W, Readable<S>>, ways: Ways<NoInfer<W>, T, S>) => Part<T, S>;
   readonly firstOf: <T>(...ways: readonly Source<T, Readable<S>>[]) => Part<T, S>;
+  /** Within a row that belongs to others: the figure of the one it belongs to. */
+  readonly its: <T, O extends string>(of: Source<T, O>) => Source<T, S>;
 }
 
 /** Makers for one scope: `plan`, or a row of it. */
@@ -74,5 +76,9 @@ export function worked<S extends string>(scope: S): Worked<S> {
       sourceOf({ is: "part", scope, given: nodesOf(given), make: make as (given: unknown) => unknown }),
     partBy: (word, ways) => sourceOf({ is: "choice", scope, label: null, word: nodeOf(word), ways: nodesOf(ways) }),
     firstOf: (...ways) => sourceOf({ is: "first", scope, label: null, ways: ways.map(nodeOf) }),
+    its: (of) => {
+      const node = nodeOf(of);
+      return sourceOf({ is: "its", of: node, owner: scopeOf(node) });
+    },
   };
 }

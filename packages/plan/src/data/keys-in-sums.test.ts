@@ -129,6 +129,36 @@ const rows: readonly Row[] = [
     "3 × 7 ÷ 8",
     [21, 8, "in"],
   ],
+  // Several sizes. Rose is 80 × 2230/23 in of 3360 yd per lb, 4460/4347 oz: five of 1/4 oz cost 5, two of 1 oz 7, one of each 4.50.
+  ...(
+    [
+      ["yarn rose costOfLargest", "2 × 3.50", 7],
+      ["yarn rose costOfMixture", "1 + 3.50", 4.5],
+      ["size 1_rose alone", "4460/4347 ÷ 1/4, rounded up", 5],
+      ["size 2_rose inMixture", "one of each", 1],
+      ["yarn rose spareOfMixture", "5/4 − 4460/4347", [3895, 17388, "oz"]],
+    ] as const
+  ).map(([path, sum, value]): Row => [
+    `yarns.sold: in two sizes, ${path}`,
+    `${RUN}${PIECES}weft: oat\n${yarns("onHand: none", "onHand: none, sold: [1/4 oz at 1 EUR, 1 oz at 3.50 EUR]")}`,
+    path,
+    sum,
+    value,
+  ]),
+  [
+    "yarns.sold: by length in two sizes, the small ones cheaper",
+    `${RUN}${PIECES}weft: oat\n${yarns("onHand: none", "onHand: none, sold: [100 yd at 1 EUR, 210 yd at 3 EUR]")}`,
+    "yarn rose costOfMixture",
+    "215.46 yd: 3 × 1 for 300 yd, 3 + 1 for 310, 2 × 3 for 420",
+    3,
+  ],
+  [
+    "yarns.sold: in two sizes without prices, so many of each alone",
+    `${RUN}${PIECES}weft: oat\n${yarns("onHand: none", "onHand: none, sold: [1/4 oz, 1 oz]")}`,
+    "size 2_rose alone",
+    "4460/4347, rounded up",
+    2,
+  ],
   // Money and label. Oat 80 × 2230/23 in + 4 × 2560 in of weft, rose 80 × 2230/23 in.
   [
     "costs: the whole run",

@@ -79,3 +79,14 @@ test("heddles and dents left are named where the ends are as many as the places"
   );
   expect(job(28)).not.toContain("Left empty:");
 });
+
+test("several sizes are laid side by side, with the largest alone and the cheapest mixture", () => {
+  // 24 × (4 × 500/23 + 33) ÷ 36 + 4 × 320 × 1.2 ÷ 36 yd = 122.6 of 3360 to the pound: 0.58 oz.
+  const sold = (sizes: string) =>
+    napkins("4", "", `weft: natural\nyarns: { natural: { count: 2-ply of 8 cotton, onHand: none, sold: ${sizes} } }`);
+  const two = sold("[0.2 oz at 1 EUR, 0.5 oz at 2 EUR]");
+  expect(two).toContain("natural: of the largest size alone 2 packages for 4.00 EUR, 0.4 oz left over;");
+  expect(two).toContain("the cheapest mixture costs 3.00 EUR, 0.1 oz left over.");
+  expect(sold("[0.2 oz, 0.5 oz]")).not.toContain("cheapest mixture");
+  expect(sold("0.5 oz at 2 EUR")).not.toContain("several sizes");
+});

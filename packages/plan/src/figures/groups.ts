@@ -8,6 +8,7 @@ export * as order from "./order.js";
 export * as warp from "./warp.js";
 export * as weft from "./weft.js";
 export * as yarn from "./yarn.js";
+export * as size from "./size.js";
 export * as enough from "./enough.js";
 export * as found from "./found.js";
 export * as cost from "./cost.js";

@@ -1,8 +1,10 @@
 import { worked } from "../core/worked.js";
 import type { Part } from "../core/source.js";
-import { always, orNone } from "../core/wiring.js";
+import { all, always, orNone, own } from "../core/wiring.js";
 import { entryRows } from "../parts/entry-rows.js";
 import type { EntryRow } from "../parts/entry-rows.js";
+import { sizeRows } from "../parts/size-rows.js";
+import type { SizeRow } from "../parts/size-rows.js";
 import { weftRows } from "../parts/weft-rows.js";
 import type { WeftRow } from "../parts/weft-rows.js";
 import { yarnRows } from "../parts/yarn-rows.js";
@@ -39,4 +41,10 @@ export const yarns: Part<readonly YarnRow[]> = part(
     extra: orNone(job.winding.extra, none),
   },
   yarnRows,
+);
+
+/** The sizes of each yarn that is sold in several. */
+export const sizes: Part<readonly SizeRow[]> = part(
+  { yarns: orNone(job.yarns, always({})), names: all(own(yarns, "yarn", "name")) },
+  sizeRows,
 );

@@ -1,14 +1,14 @@
 import { weftByTurns, weftOfPieces, weftOfPlain, weftOfStripes, weftWithAllowance } from "@thrum/maths";
 import type { Length } from "@thrum/maths";
 import type { Figure } from "../core/source.js";
-import { its, own } from "../core/wiring.js";
+import { own } from "../core/wiring.js";
 import { worked } from "../core/worked.js";
 import { picksOfYarn, shotsInRound, stripesOfYarn, threadsInRound } from "../parts/weft-of-yarn.js";
 import * as loom from "./loom.js";
 import * as piece from "./piece.js";
 import { wefts } from "./rows.js";
 
-const { figure, choice, counted } = worked("weft");
+const { figure, choice, counted, its } = worked("weft");
 const yarn = own(wefts, "weft", "yarn");
 const runs = its(piece.weftRuns);
 const shared = {

@@ -94,7 +94,7 @@ export const pieceMeans: Meanings = {
   finishedLength: "Its finished length, without fringe.",
   hemEachEnd: "Turned in at each end, finished.",
   fringeEachEnd: "Warp left unwoven at each end.",
-  fringeTwist: "The fringe before and after it is twisted.",
+  fringeTwist: "A fringe before and after it is twisted: for the finished fringe alone.",
   atLoom: "Woven so long and no piece: a header, a sample.",
   weft: "Its own weft.",
   picks: "Its own picks.",

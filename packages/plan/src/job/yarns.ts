@@ -91,7 +91,6 @@ const onHandNotation: Notation<OnHand> = {
 };
 
 const FIBRE = /^\p{L}[\p{L}\p{M} '-]{0,39}$/u;
-
 /** Why this cannot be the name of a fibre. */
 export function fibreNameFault(name: string): string | undefined {
   return FIBRE.test(name) ? undefined : "A fibre is written in letters, such as cotton.";
@@ -144,7 +143,7 @@ export const yarns: Form<Readonly<Record<string, JobYarn>>> = byName("yarns", ya
 /** What each key of `yarns.*` means, for the schema. */
 export const yarnMeans: Meanings = {
   count: "The finished thread: by its label, or by plies and number.",
-  sold: "A package as it is sold, or a list of several sizes.",
+  sold: "A package as it is sold, or a list of sizes; with a price each, the cheapest mixture too.",
   onHand: "What is there: masses, lengths, packages, sums of them, or none.",
   fibre: "Its fibre, or shares of its mass.",
   seen: "Its colour on a screen, in quotes: for pictures, and for neighbours hard to tell apart.",

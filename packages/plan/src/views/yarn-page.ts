@@ -2,11 +2,12 @@ import { sign } from "@thrum/maths";
 import type { Length } from "@thrum/maths";
 import * as enough from "../figures/enough.js";
 import { job } from "../figures/keys.js";
+import * as size from "../figures/size.js";
 import * as warp from "../figures/warp.js";
 import * as weft from "../figures/weft.js";
 import * as yarn from "../figures/yarn.js";
-import { byTheYard, byTheYardDown, numberDown, percent } from "./formats.js";
-import { onlyWhere, pieceTitle, weighed, weighedDown, yarnName } from "./shown.js";
+import { byTheScaleDown, byTheYard, byTheYardDown, money, numberDown, percent } from "./formats.js";
+import { many, onlyWhere, pieceTitle, weighed, weighedDown, yarnName } from "./shown.js";
 import { table } from "./table.js";
 import { says, shown } from "./view.js";
 import type { View } from "./view.js";
@@ -51,6 +52,25 @@ export const yarnPage: View = {
       ["to buy", yarn.packages],
       ["packages of", weighedDown(yarn.packageMass)],
       ["left over", weighedDown(yarn.spare)],
+    ),
+    optional(
+      table(
+        "size",
+        { caption: "Sold in several sizes" },
+        ["yarn", yarnName],
+        ["one package", shown(size.mass, (mass, units) => byTheScaleDown(mass, units))],
+        ["price", shown(size.price, money)],
+        ["of this size alone", size.alone],
+        ["in the cheapest mixture", size.inMixture],
+      ),
+      each(
+        "yarn",
+        where(
+          yarn.sizesSold,
+          (sold) => sold === "several",
+          says`${yarnName}: of the largest size alone ${many(yarn.packages, "package")} for ${shown(yarn.costOfLargest, money)}, ${weighedDown(yarn.spare)} left over; the cheapest mixture costs ${shown(yarn.costOfMixture, money)}, ${weighedDown(yarn.spareOfMixture)} left over.`,
+        ),
+      ),
     ),
     optional(
       under(

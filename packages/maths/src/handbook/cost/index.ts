@@ -22,3 +22,5 @@ export { fibreInYarns } from "./fibre-in-yarns.js";
 export type { FibreInYarnsInput } from "./fibre-in-yarns.js";
 export { dryMass } from "./dry-mass.js";
 export type { DryMassInput } from "./dry-mass.js";
+export { costOfPackages } from "./cost-of-packages.js";
+export type { CostOfPackagesInput } from "./cost-of-packages.js";

@@ -110,3 +110,7 @@ export { directFromIndirect } from "./direct-from-indirect.js";
 export type { DirectFromIndirectInput } from "./direct-from-indirect.js";
 export { indirectFromDirect } from "./indirect-from-direct.js";
 export type { IndirectFromDirectInput } from "./indirect-from-direct.js";
+export { cheapestPackages } from "./cheapest-packages.js";
+export type { CheapestPackagesInput } from "./cheapest-packages.js";
+export { yarnSpareOfSizes } from "./yarn-spare-of-sizes.js";
+export type { YarnSpareOfSizesInput } from "./yarn-spare-of-sizes.js";

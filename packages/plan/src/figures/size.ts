@@ -1,0 +1,2 @@
+export * from "./size-alone.js";
+export * from "./size-mixed.js";
