@@ -22,7 +22,7 @@ const loaded = await import(`data:text/javascript;base64,${code}`);
 const { sequence } = loaded;
 export const { letteredSvg, planHtml, planWarp, readJob, stripesSvg, workbookOf } = loaded;
 
-export const text = readFileSync(`${root}examples/jobs/2-hall-napkins.yaml`, "utf8");
+const text = readFileSync(`${root}examples/jobs/2-hall-napkins.yaml`, "utf8");
 export const { job } = readJob(text);
 export const plan = planWarp(job);
 

@@ -47,7 +47,7 @@ interface App {
 let started: Promise<App> | undefined;
 
 /** One server and one browser for all the files that a worker of the tests runs: they end with it. */
-export function theApp(executablePath: string): Promise<App> {
+function theApp(executablePath: string): Promise<App> {
   const start = async (): Promise<App> => {
     const { address } = await served(builtApp(), "/plan-a-warp/");
     const browser = await chromium.launch({ executablePath, args: ["--no-sandbox", "--disable-gpu"] });

@@ -3,7 +3,7 @@ import { pathToFileURL } from "node:url";
 import { chromium } from "playwright-core";
 import { expect, it } from "vitest";
 import { describeWith } from "#ci/program.js";
-import { root } from "../built.mjs";
+import { root } from "./built.mjs";
 
 describeWith("Chromium", (executablePath) => {
   it("plans on the page that the guide shows, opened from a disk, and the job as it is changed", async () => {
