@@ -12,19 +12,36 @@ import { says, step } from "./view.js";
 import type { View } from "./view.js";
 import { all, fromPart, NONE, optional, where } from "./ways.js";
 
+/** A group with the threads that are counted with it, from end 1, those too that are never tied. */
+interface Counted extends GroupOnLoom {
+  readonly from: number;
+  readonly to: number;
+}
+
+function countedFromEndOne(rows: readonly GroupOnLoom[]): readonly Counted[] {
+  let before = 0;
+  return rows.map((row) => {
+    const from = before + 1;
+    before += row.oldThreads;
+    return { ...row, from, to: before };
+  });
+}
+
 /** A group of new ends alone has nothing to be counted. */
 const isThere = ({ oldThreads, special }: GroupOnLoom): boolean => oldThreads > 0 || foundIn(special) !== null;
+/** The shafts are those of ends that are tied: ends dropped at the side hang on others. */
+const isDropped = ({ special }: GroupOnLoom): boolean => special.some(({ is }) => is === "dropped");
 
 const groups = fromPart(tying.counting, (rows, at) =>
   listOf(
     { caption: "The old warp, group by group", read: "bench", ticked: true },
-    rows.filter(isThere),
+    countedFromEndOne(rows).filter(isThere),
     [
       ["group", ({ group }) => group],
-      ["old ends", ({ firstOldEnd, lastOldEnd }) => fromTo(firstOldEnd, lastOldEnd) ?? "none"],
+      ["old ends", ({ oldThreads, from, to }) => (oldThreads === 0 ? "none" : fromTo(from, to))],
       ["how many", ({ oldThreads }) => oldThreads],
-      ["first shaft", ({ firstShaft }) => shaftText(firstShaft)],
-      ["last shaft", ({ lastShaft }) => shaftText(lastShaft)],
+      ["first shaft", (row) => (isDropped(row) && row.from !== row.firstOldEnd ? null : shaftText(row.firstShaft))],
+      ["last shaft", (row) => (isDropped(row) && row.to !== row.lastOldEnd ? null : shaftText(row.lastShaft))],
       ["found", ({ group }) => [{ blank: `found in group ${String(group)}` }]],
     ],
     at,

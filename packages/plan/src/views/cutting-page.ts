@@ -78,7 +78,7 @@ export const cuttingPage: View = {
   heading: "Before cutting",
   blocks: [
     tiedOrAfresh(
-      all(toldOf(told.knots, told.left), whereTheKnotsAre, whereEndOneIs, byWord(join.knots, ways), spares),
+      all(toldOf(told.knots, told.left), whereTheKnotsAre, whereEndOneIs, spares, byWord(join.knots, ways)),
       NONE,
     ),
   ],

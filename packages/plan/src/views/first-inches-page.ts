@@ -1,5 +1,6 @@
 import * as found from "../figures/found.js";
 import { job } from "../figures/keys.js";
+import * as join from "../figures/join.js";
 import * as loom from "../figures/loom.js";
 import { byTheTape, percent, perLength } from "./formats.js";
 import { says, shown, step } from "./view.js";
@@ -12,6 +13,13 @@ export const firstInchesPage: View = {
   heading: "First inches",
   blocks: [
     says`Planned: ${shown(job.cloth.picks, perLength)}, and ${shown(loom.widthInReed, byTheTape)} wide in the reed.`,
+    optional(
+      where(
+        join.knots,
+        (knots) => knots === "behind the heddles",
+        step`Weave the first pick behind the row of knots, not on it.`,
+      ),
+    ),
     step`Weave a few inches, then count the picks and measure the width at the fell, both at weaving tension.`,
     blanks("picks", "width at the fell", "ends, counted in the reed"),
     step`Write what differs into the job under found.firstInches and plan again before the first piece is begun: weft and width follow it.`,

@@ -1,3 +1,4 @@
+import type { JobJoin } from "../job/join.js";
 import type { Hand } from "../job/runs.js";
 import type { SpecialEnd } from "../parts/special-ends.js";
 import type { Inline, Line } from "./block.js";
@@ -35,16 +36,22 @@ function onShaft(shaft: number | null): string {
   return shaft === null ? "" : ` on shaft ${String(shaft)}`;
 }
 
+type Partner = NonNullable<JobJoin["partner"]>;
+const ITSELF: Partner = "thread it itself";
+
 /** What is done where a place is not plainly one new end to one old one. */
-function specialText({ is, newEnd, ends, oldEnd, shaft, dent }: SpecialEnd): string {
+function specialText({ is, newEnd, ends, oldEnd, cutBack, shaft, dent }: SpecialEnd, partner: Partner | null): string {
   const these = fromTo(newEnd, newEnd + Math.max(1, ends) - 1) ?? "";
   const old = oldEnd === null ? "" : String(oldEnd);
+  const byItself = `pass over new ${these}: threaded by ${ends > 1 ? "themselves" : "itself"}, no knot`;
   switch (is) {
     case "added":
-      return `tie new ${these} to the partners made before`;
+      return partner === ITSELF ? byItself : `tie new ${these} to the partners made before`;
     case "broken":
+      if (partner === ITSELF) return byItself;
       return `tie new ${these} to its partner: the old end is broken`;
     case "mended":
+      if (partner === ITSELF) return byItself;
       return `tie new ${these} to its partner: an end was left out`;
     case "left empty":
       return "pass over a broken place: no new end goes there";
@@ -54,7 +61,7 @@ function specialText({ is, newEnd, ends, oldEnd, shaft, dent }: SpecialEnd): str
     case "one too many":
       return `cut back old ${old}, do not tie it`;
     case "dropped":
-      return `cut back the old ends from ${old} on at this side`;
+      return `pass over old ${fromTo(oldEnd, (oldEnd ?? 0) + cutBack - 1) ?? ""}: cut back before`;
     case "left out":
       return `pass over the jump in the threading${onShaft(shaft)}`;
     case "empty heddle":
@@ -70,8 +77,8 @@ function specialText({ is, newEnd, ends, oldEnd, shaft, dent }: SpecialEnd): str
 }
 
 /** Of a whole group, in one cell; nothing where there is nothing. */
-export function specialsText(special: readonly SpecialEnd[]): string | null {
-  return special.length === 0 ? null : special.map(specialText).join("; ");
+export function specialsText(special: readonly SpecialEnd[], partner: Partner | null): string | null {
+  return special.length === 0 ? null : special.map((one) => specialText(one, partner)).join("; ");
 }
 
 /** What is met there when the old warp is counted; of what is only added or dropped nothing. */

@@ -2,77 +2,38 @@ import * as join from "../figures/join.js";
 import { job } from "../figures/keys.js";
 import * as loom from "../figures/loom.js";
 import * as tying from "../figures/tying.js";
-import type { JoiningRow } from "../parts/joining-rows.js";
-import type { OldColour } from "../parts/old-colours.js";
-import type { Block, Inline } from "./block.js";
+import type { Block } from "./block.js";
 import { numberDown } from "./formats.js";
-import { fromTo, handLine, shaftText, specialsText } from "./hands.js";
+import { fromTo } from "./hands.js";
+import { knots } from "./knot-table.js";
 import { whereEndOneIs, tiedOrAfresh } from "./seat.js";
 import { many } from "./shown.js";
 import { threadedAfresh } from "./threading-list.js";
 import { listOf } from "./table.js";
-import type { Column } from "./table.js";
 import { says, shown, step } from "./view.js";
-import type { At, Template, View } from "./view.js";
-import { all, blanks, byWord, fromPart, NONE, optional, reading } from "./ways.js";
-
-/** The first end of the stripe whose edge this is: what is miscounted lies from there on, if the edge before agreed. */
-function lookFrom(rows: readonly JoiningRow[]): Column<JoiningRow> {
-  const first = new Map<number, number>();
-  for (const { stripe, from } of rows) if (!first.has(stripe)) first.set(stripe, from);
-  return ["look from", ({ edge, stripe }) => (edge === null ? "" : String(first.get(stripe) ?? ""))];
-}
-
-/** "12 green, 6 white": what the eye meets on the old warp. */
-function oldOnes(colours: readonly OldColour[]): readonly Inline[] {
-  return colours.flatMap((one, at): readonly Inline[] => [
-    `${at === 0 ? "" : ", "}${String(one.ends)} `,
-    ...handLine(one),
-  ]);
-}
-
-function knotTable(rows: readonly JoiningRow[], at: At): readonly Block[] {
-  const isPlain = rows.every(
-    ({ firstEnd, lastEnd, firstOldEnd, lastOldEnd }) => firstEnd === firstOldEnd && lastEnd === lastOldEnd,
-  );
-  const isInOrder = rows.every(({ passOver }) => passOver === 0);
-  const old = at.see(tying.colours);
-  const oldColours = old.is === "there" ? old.value : [];
-  return listOf(
-    { caption: "The knots, group by group", read: "bench", ticked: true },
-    rows,
-    [
-      ["group", ({ group }) => group],
-      ["pass", ({ passOver }) => (isInOrder ? null : passOver)],
-      ["new ends", ({ from, to }) => fromTo(from, to)],
-      ["old ends", ({ firstOldEnd, lastOldEnd }) => (isPlain ? null : (fromTo(firstOldEnd, lastOldEnd) ?? "none"))],
-      ["colour", handLine],
-      [
-        "on old",
-        ({ group }) => {
-          const met = oldColours[group - 1] ?? [];
-          return met.length === 0 ? null : oldOnes(met);
-        },
-      ],
-      ["knots", ({ knots }) => knots],
-      ["shaft", ({ lastShaft }) => shaftText(lastShaft)],
-      ["dent", ({ lastDent }) => lastDent],
-      ["old left", ({ group }) => [{ blank: `old ends left over in group ${String(group)}` }]],
-      ["new left", ({ group }) => [{ blank: `new ends left over in group ${String(group)}` }]],
-      lookFrom(rows),
-    ],
-    at,
-    { isEdge: ({ edge }) => edge !== null, note: ({ special }) => specialsText(special) },
-  );
-}
+import type { Template, View } from "./view.js";
+import { all, blanks, byWord, fromPart, NONE, optional } from "./ways.js";
 
 /** What must agree at the last knot of a group, where the weaver can see it from her seat. */
 const agrees: Template = byWord(join.knots, {
-  "in front of the reed": step`Look at the last old end of the group: it must be on the shaft named here and stand in this dent, counted from the one that holds end 1.`,
-  "behind the reed": step`Look at the last old end of the group: it must be on the shaft named here, and its last new end stand in this dent, counted from the one that holds end 1.`,
-  "behind the heddles": step`Look at the last old end of the group: it must be on the shaft named here; its dent is seen from the front only.`,
+  "in front of the reed": step`Look at the old end of the group tied last: it must be on the shaft named here and stand in this dent, counted from the one that holds end 1.`,
+  "behind the reed": step`Look at the old end of the group tied last: it must be on the shaft named here, and its new end stand in this dent, counted from the one that holds end 1.`,
+  "behind the heddles": step`Look at the old end of the group tied last: it must be on the shaft named here; its dent is seen from the front only.`,
   nowhere: NONE,
 });
+
+/** Old ends at a side that take no new one: gone before the first knot. */
+const dropped = optional(
+  fromPart(tying.special, (special) =>
+    special
+      .filter(({ is }) => is === "dropped")
+      .map(({ oldEnd, cutBack }): Block => {
+        const ends = fromTo(oldEnd, (oldEnd ?? 0) + cutBack - 1) ?? "";
+        const says = `Cut back old ${ends} first, and draw ${cutBack === 1 ? "it" : "them"} out of heddle and reed: no new end goes there.`;
+        return { is: "says", as: "step", says: [says] };
+      }),
+  ),
+);
 
 const fromEndOne = step`Begin at end 1 and tie each new end to the next old one.`;
 const order: Template = byWord(
@@ -111,6 +72,7 @@ const tied: Template = all(
   says`${many(tying.knots, "knot")} for ${many(loom.ends, "end")}.`,
   optional(says`At ${job.join.perHour} knots an hour that is ${shown(tying.hours, numberDown)} hours.`),
   whereEndOneIs,
+  dropped,
   order,
   knot,
   step`Count each group off on both warps, tie it, tug each knot, tick the group.`,
@@ -128,7 +90,7 @@ const tied: Template = all(
       at,
     ),
   ),
-  reading(tying.colours, fromPart(tying.joining, knotTable)),
+  knots,
   blanks("stopped after end", "on which day"),
 );
 
@@ -136,5 +98,6 @@ const tied: Template = all(
 export const joiningPage: View = {
   name: "joining",
   heading: "Joining list",
+  afresh: "Threading list",
   blocks: [tiedOrAfresh(tied, threadedAfresh)],
 };

@@ -3,15 +3,22 @@ import { job } from "../figures/keys.js";
 import * as loom from "../figures/loom.js";
 import * as winding from "../figures/winding.js";
 import { byTheTape, perLength } from "./formats.js";
+import type { Block } from "./block.js";
 import { whereEndOneIs, tiedOrAfresh } from "./seat.js";
 import { many } from "./shown.js";
 import { listOf } from "./table.js";
 import { says, shown, step } from "./view.js";
 import type { Template, View } from "./view.js";
-import { all, byWord, fromPart, NONE, optional, under } from "./ways.js";
+import { all, byWord, fromPart, NONE, under, unsaid, where } from "./ways.js";
 
-const laid = fromPart(winding.laying, (chains, at) =>
-  listOf(
+const inThisOrder: Block = {
+  is: "says",
+  as: "step",
+  says: ["Lay the chains before you in this order, the first end of each on the side named, and look at the labels."],
+};
+const laid = fromPart(winding.laying, (chains, at) => [
+  inThisOrder,
+  ...listOf(
     { caption: "The chains from your left", ticked: true },
     chains,
     [
@@ -21,7 +28,7 @@ const laid = fromPart(winding.laying, (chains, at) =>
     ],
     at,
   ),
-);
+]);
 const spread = fromPart(winding.raddle, (marks, at) =>
   listOf(
     { caption: "Ends in the raddle, from end 1", ticked: true },
@@ -40,6 +47,7 @@ const raddle = under(
   step`Lay the middle of the warp at the middle of the raddle, and close the raddle before you wind.`,
   spread,
 );
+const onBackRod = step`Put the ends of the chains without the lease on the back rod, spread by the raddle.`;
 /** Packing while beaming, said where the warp is beamed. */
 export const packed: Template = step`Lay paper or flat sticks between the layers as you wind, wider than the warp, and pull it tight group by group every turn of the beam.`;
 
@@ -56,13 +64,27 @@ const ways: Readonly<Record<"in front of the reed" | "behind the reed" | "behind
     ),
     "behind the heddles": all(
       step`Take what is left of the old warp off the back rod.`,
-      step`Put the ends of the chains without the lease on the back rod, spread by the raddle.`,
+      onBackRod,
       raddle,
       step`Beam the new warp now, in that order, before tying.`,
       packed,
       step`Keep its lease on two sticks, tied together and to the loom, behind the shafts, opposite those of the old warp.`,
     ),
-    nowhere: all(optional(raddle), step`Keep the lease of the chains on two sticks, tied together and to the loom.`),
+    nowhere: all(
+      where(
+        job.winding.raddle,
+        () => true,
+        onBackRod,
+        raddle,
+        step`Beam the warp now, before it is threaded.`,
+        packed,
+        step`Keep its lease on two sticks, tied together and to the loom, behind the shafts.`,
+      ),
+      unsaid(
+        job.winding.raddle,
+        step`Fasten the chains at the breast beam, their lease on two sticks, tied together and to the loom.`,
+      ),
+    ),
   };
 
 /** How the chains lie before the weaver, and what is done with them before the first knot. */

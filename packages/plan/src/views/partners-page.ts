@@ -60,6 +60,7 @@ export const partnersPage: View = {
       where(
         tying.partners,
         (rows) => rows.length > 0,
+        step`Make a partner for each of these before the first knot, so that all the numbers hold:`,
         fromPart(tying.partners, rowsOf),
         byWord(job.join.partner, { "hang a thrum": thrum, "thread it itself": itself }, either),
       ),

@@ -2,6 +2,7 @@ import { lookUpIn } from "../core/look-up.js";
 import type { Path } from "../core/source.js";
 import type { PlanData } from "../data/plan-data.js";
 import { NAMES } from "../data/listed.js";
+import * as join from "../figures/join.js";
 import { PLAN } from "../figures/list.js";
 import { pathText } from "../job/fault.js";
 import { writtenPath } from "../job/written-path.js";
@@ -59,11 +60,13 @@ function told(sections: readonly Section[]): readonly Section[] {
 export function sectionsOf(plan: PlanData, { without }: PrintOptions = {}): Printed {
   const look = lookUpIn(plan, { names: NAMES, scopes: PLAN.scopes });
   const at = { ...look, units: unitsOf(plan.job), row: null };
-  const pages = VIEWS.map(({ name, heading, blocks }): Section => {
+  const standing = look.see(join.standing);
+  const isAfresh = standing.is === "there" && standing.value === "afresh";
+  const pages = VIEWS.map(({ name, heading, afresh, blocks }): Section => {
     const built = blocks.map((block) => block.build(at));
     return {
       name,
-      heading,
+      heading: isAfresh ? (afresh ?? heading) : heading,
       blocks: built.flatMap((one) => one.blocks),
       needs: needsOnce(built.flatMap((one) => one.needs)),
       isOfJob: built.some(({ isOfJob }) => isOfJob),

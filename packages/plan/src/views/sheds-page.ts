@@ -2,6 +2,7 @@ import * as tying from "../figures/tying.js";
 import type { HandCheck, ShaftRow } from "../parts/shaft-check.js";
 import type { Block, Inline, Line } from "./block.js";
 import { handLine } from "./hands.js";
+import { tiedOrAfresh } from "./seat.js";
 import { listOf } from "./table.js";
 import { says, step } from "./view.js";
 import type { At, View } from "./view.js";
@@ -86,6 +87,9 @@ export const shedsPage: View = {
     says`Two ends crossed, each on the other's shaft: untie the two from the front rod, draw both back out of dent and heddle, draw each through the other's, and tie them on again. If both rise as they should and only lie over each other behind the shafts, leave them.`,
     says`One heddle empty, and an end too few on its shaft: hang a thread as long as the warp through it and its dent, tie it to the front rod with its neighbours, and weight it over the back beam. An end that slipped out behind is drawn in again. If the list has an empty heddle there, leave it.`,
     says`An end on a wrong shaft: tie a repair heddle on the right one, and draw the end through it.`,
-    says`All wrong from one end on, as far as the edge of a stripe: a knot was missed or made twice. Look on the joining list where that stripe begins, and draw in again from there to the edge.`,
+    tiedOrAfresh(
+      says`All wrong from one end on, as far as the edge of a stripe: a knot was missed or made twice. Look on the joining list where that stripe begins, and draw in again from there to the edge.`,
+      says`All wrong from one end on: an end was missed or drawn in twice. Look on the threading list for the last group that agrees, and draw in again from there on.`,
+    ),
   ],
 };

@@ -39,17 +39,25 @@ const tapes: Template = each(
 
 function shotsOf(title: string, laid: readonly LaidShots[], at: At): readonly Block[] {
   const upTo = laid.map((_, index) => laid.slice(0, index + 1).reduce((so, { picks }) => so + picks, 0));
-  return listOf(
-    { caption: `The weft of one ${title}, from its first pick`, read: "bench", ticked: true },
-    laid.map((stripe, index) => ({ ...stripe, upTo: upTo[index] ?? 0 })),
-    [
-      ["weft", handLine],
-      ["picks", ({ picks }) => picks],
-      ["so far", ({ upTo: all }) => all],
-      ["takes", ({ apart }) => (apart === null ? null : byTheTape(apart, at.units))],
-    ],
-    at,
-  );
+  const weave: Block = {
+    is: "says",
+    as: "step",
+    says: ["Weave these picks one after the other, and tick each stripe."],
+  };
+  return [
+    weave,
+    ...listOf(
+      { caption: `The weft of one ${title}, from its first pick`, read: "bench", ticked: true },
+      laid.map((stripe, index) => ({ ...stripe, upTo: upTo[index] ?? 0 })),
+      [
+        ["weft", handLine],
+        ["picks", ({ picks }) => picks],
+        ["so far", ({ upTo: all }) => all],
+        ["takes", ({ apart }) => (apart === null ? null : byTheTape(apart, at.units))],
+      ],
+      at,
+    ),
+  ];
 }
 
 /** Of what is woven in stripes: how many picks of each before the next. */

@@ -36,6 +36,8 @@ export interface Template {
 export interface View {
   readonly name: string;
   readonly heading: string;
+  /** Its heading where no old warp is there. */
+  readonly afresh?: string;
   readonly blocks: readonly Template[];
 }
 

@@ -29,7 +29,7 @@ function meanwhile({ ties, threads, byItsHand, dropForLastPass, endsAt }: WoundP
     ...(dropForLastPass === 0
       ? []
       : [`lay ${String(dropForLastPass)} of ${counted(threads, "thread")} aside for the last pass`]),
-    ...(endsAt === "far peg" ? [isLast ? "ends at the far peg" : "change colour at the far peg"] : []),
+    ...(endsAt === "far peg" ? [isLast ? "stop at the far peg" : "change colour at the far peg"] : []),
   ].join("; ");
 }
 
@@ -94,7 +94,7 @@ export const windingPage: View = {
             is: "says",
             as: "step",
             says: [
-              "Wind these apart, as long as the warp, and tie a label to each. They are never tied to the old warp and are not counted among its ends.",
+              "Wind these apart, as long as the warp, and tie a label to each. They are never tied in, and not counted among the ends of the warp.",
             ],
           },
           ...listOf(
