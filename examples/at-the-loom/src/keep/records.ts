@@ -30,12 +30,20 @@ export interface Here {
 /** Lines of a progress, each as it stood; undefined where there was none. */
 export type Lines = { readonly [K in keyof Progress]?: Progress[K] | undefined };
 
+/** A place of the job and what was written there, as JSON. */
+export interface Was {
+  readonly path: readonly string[];
+  readonly value: string;
+}
+
 /** What undo needs of one act: only the lines that differ. */
 export interface Before {
   readonly here: Here;
   readonly progress: Lines;
   /** What was found, as it stood in the job; null where the act left it alone. */
   readonly found: string | null;
+  /** Another place of the job that the act changed, as it stood there. */
+  readonly was?: Was;
 }
 
 /** The work at one job: store "work", key `job`. */
@@ -58,6 +66,9 @@ export interface Settings {
   readonly shade: "" | "light" | "dark";
   readonly voice: boolean;
   readonly every: 1 | 5;
+  /** Of the voice, 1 as it speaks by itself. */
+  readonly speed: number;
+  readonly larger: boolean;
   readonly clicks: boolean;
   readonly locale: string;
 }
@@ -69,6 +80,8 @@ export const FIRST_SETTINGS: Settings = {
   shade: "",
   voice: false,
   every: 1,
+  speed: 0.95,
+  larger: false,
   clicks: false,
   locale: "en-GB",
 };

@@ -117,10 +117,29 @@ export async function putWork(record: WorkRecord, changed: JobRecord | null = nu
 }
 
 export async function settings(): Promise<Settings> {
-  return (await read((from) => from.get("settings", "settings"), undefined)) ?? memory.settings;
+  const kept = await read((from) => from.get("settings", "settings"), undefined);
+  return { ...memory.settings, ...kept };
 }
 
 export async function putSettings(record: Settings): Promise<void> {
   memory.settings = record;
   await write((to) => to.put("settings", record, "settings"));
+}
+
+/** Asks the browser, at the first count, not to clear what is kept when it runs short of room. */
+export async function askToKeep(): Promise<void> {
+  try {
+    await navigator.storage.persist();
+  } catch {
+    // A browser without it keeps as long as it likes: the shelf says so.
+  }
+}
+
+/** Whether the browser may clear what is kept. */
+export async function mayBeCleared(): Promise<boolean> {
+  try {
+    return !(await navigator.storage.persisted());
+  } catch {
+    return true;
+  }
 }

@@ -12,6 +12,7 @@ function shade(): void {
   const { classList } = document.documentElement;
   classList.toggle("light", settings.value.shade === "light");
   classList.toggle("dark", settings.value.shade === "dark");
+  classList.toggle("larger", settings.value.larger);
 }
 
 export async function readSettings(): Promise<void> {
@@ -30,10 +31,10 @@ export const said = shallowRef("");
 
 /** One sentence of an act, to the eye of a reader, to the ear, and to the hand. */
 export function tell(sentence: string, clicks: 0 | 1 | 2 | "undo" = 0): void {
-  const { voice, every, locale, clicks: isHeard } = settings.value;
+  const { voice, every, locale, speed, clicks: isHeard } = settings.value;
   said.value = sentence;
   const isBetween = /^\d+$/u.test(sentence) && Number(sentence) % every !== 0;
-  if (voice && !isBetween) say(sentence, locale);
+  if (voice && !isBetween) say(sentence, locale, speed);
   if (clicks === 0) return;
   shake();
   if (isHeard) click(clicks);

@@ -39,6 +39,7 @@ export function loomFigures(plan: PlanData, yarns: readonly Yarn[]): Known {
   const shafts = loom.shafts.value;
   return {
     title: plan.job.title ?? "",
+    units: unitsOf(plan.job),
     ends: loom.ends.value ?? 0,
     yarnOf: yarnOfEach(plan, yarns),
     shaftOf: shafts?.shafts ?? [],

@@ -3,7 +3,8 @@ import type { PlanData, PlannedGroup, Progress } from "@thrum/plan";
 import type { Loom } from "../work/loom.js";
 import { loomFigures } from "./loom-figures.js";
 import { bandsOf, yarnsOf } from "./looks.js";
-import { foundIn, jobWith, reading, withFault, withFound } from "./reading.js";
+import { differences, next } from "./next.js";
+import { foundIn, foundPicks, jobWith, reading, valueIn, withFault, withFound, withValue } from "./reading.js";
 import { sentences } from "./steps.js";
 import { marksOf } from "./marks.js";
 
@@ -42,4 +43,18 @@ function progressIn(text: string): Progress | null {
 }
 
 /** What the screens at the loom ask of a plan: each takes plain data and gives plain data. */
-export const loomViews = { loom, progressFile, progressIn, reading, jobWith, foundIn, withFault, withFound };
+export const loomViews = {
+  loom,
+  progressFile,
+  progressIn,
+  reading,
+  jobWith,
+  foundIn,
+  foundPicks,
+  withFault,
+  valueIn,
+  withValue,
+  withFound,
+  differences,
+  next,
+};

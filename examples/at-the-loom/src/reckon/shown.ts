@@ -37,6 +37,8 @@ export interface Shown {
   /** Whether the new warp can be tied to the old; null while it is not known. */
   readonly fits: "fits" | "look first" | "does not fit" | null;
   readonly knots: number | null;
+  /** Ends of the widest stripe that is wider than a chain may be; null where none is. */
+  readonly tooWide: number | null;
 }
 
 interface Read {
@@ -116,6 +118,10 @@ export function shownOf(data: PlanData): Shown {
   const findings = toldOf(plan);
   const isTied = plan.figures.join.standing.value === "tied" && plan.job.oldWarp?.ends !== undefined;
   const worst = findings[0]?.mark;
+  const told = Object.values(plan.figures.told).flatMap(({ value }) => value ?? []);
+  const wide = told.flatMap(({ standing, about, values: { ends, most } }) =>
+    standing === "must" && about === "stripe" && typeof ends === "number" && typeof most === "number" ? [ends] : [],
+  );
   return {
     units,
     bands: bandsOf(plan),
@@ -125,5 +131,6 @@ export function shownOf(data: PlanData): Shown {
     findings,
     fits: !isTied ? null : worst === "MUST" ? "does not fit" : worst === "CHECK" ? "look first" : "fits",
     knots: plan.figures.tying.knots.value,
+    tooWide: wide.length === 0 ? null : Math.max(...wide),
   };
 }

@@ -31,7 +31,7 @@ export async function hasVoice(locale: string): Promise<boolean> {
 }
 
 /** Says one sentence; whatever was being said before gives way to it. */
-export function say(sentence: string, locale: string): void {
+export function say(sentence: string, locale: string, speed: number): void {
   const here = speech();
   const voice = localVoice(locale);
   if (here === null || voice === null) return;
@@ -39,6 +39,6 @@ export function say(sentence: string, locale: string): void {
   const said = new SpeechSynthesisUtterance(sentence);
   said.voice = voice;
   said.lang = voice.lang;
-  said.rate = 0.95;
+  said.rate = speed;
   here.speak(said);
 }

@@ -38,6 +38,8 @@ export const plan = {
   half: "Half written.",
   stillToCome: (what: string): string => `Half written: ${what} still to come.`,
   stripesOf: (title: string): string => `Stripes of ${title}`,
+  mayClear: "This browser may clear it when it runs short of room: save it to a file now and then.",
+  noJobOfProgress: "the job that this progress is of is not here. Open both files together.",
   notAJob: "This is not a job file:",
   newerVersion: "A newer version is here; it is used when you next open the app.",
 
@@ -127,6 +129,7 @@ export const plan = {
   lookFirst: "The new warp can be tied on; look at what is marked CHECK first.",
   doesNotFit: "It does not fit yet: what is marked MUST has to be put right, or you know better.",
   windNeeded: "Wind what it needs",
+  leastEnds: (ends: number): string => `${String(ends)} ends`,
   cutByGroup: "Cut by group",
   whereItMeets: "Where a stripe meets the old warp",
 

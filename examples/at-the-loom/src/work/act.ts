@@ -1,5 +1,5 @@
 import type { Progress } from "@thrum/plan";
-import type { Before, Here, Lines, Task, WorkRecord } from "../keep/records.js";
+import type { Before, Here, Lines, Task, Was, WorkRecord } from "../keep/records.js";
 import type { Loom } from "./loom.js";
 
 /** What one tap changes, and what is said of it. */
@@ -11,6 +11,8 @@ export interface Change {
   readonly clicks?: 0 | 1 | 2;
   /** What was found, as it stood in the job before. */
   readonly found?: string;
+  /** Another place of the job, as it stood before. */
+  readonly was?: Was;
 }
 
 const MOST_PAST = 500;
@@ -62,9 +64,14 @@ export function begun(job: string, name: string, loom: Pick<Loom, "groups" | "ch
 }
 
 /** The work after one act. */
-export function acted(work: WorkRecord, { progress, here, found }: Change, now: number): WorkRecord {
+export function acted(work: WorkRecord, { progress, here, found, was }: Change, now: number): WorkRecord {
   const after = progress === undefined ? work.progress : withLines(work.progress, progress);
-  const before: Before = { here: work.here, progress: linesBefore(work.progress, after), found: found ?? null };
+  const before: Before = {
+    here: work.here,
+    progress: linesBefore(work.progress, after),
+    found: found ?? null,
+    ...(was === undefined ? {} : { was }),
+  };
   return {
     ...work,
     seq: work.seq + 1,

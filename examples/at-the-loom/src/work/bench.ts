@@ -6,7 +6,7 @@ import { furthest, markOf, putMark } from "../keep/mark.js";
 import { placed, placeText } from "../keep/place.js";
 import type { JobRecord, Lines, Task, WorkRecord } from "../keep/records.js";
 import { jobFound } from "../draft/use-draft.js";
-import { isKept, job as jobOf, putJob, putWork, workFound } from "../keep/store.js";
+import { askToKeep, isKept, job as jobOf, putJob, putWork, workFound } from "../keep/store.js";
 import { ask } from "../reckon/client.js";
 import { noteAt, route } from "../route.js";
 import { acted, begun, linesBefore, opened, undone } from "./act.js";
@@ -111,6 +111,7 @@ export async function openBench(id: string): Promise<Bench | null> {
   let since: Lines = {};
   function keep(after: WorkRecord, changed: JobRecord | null): void {
     const before = work.value;
+    if (before.seq === 0) void askToKeep();
     const lines = linesBefore(after.progress, before.progress);
     since = base === before.seq ? lines : { ...since, ...lines };
     const isMarked = putMark(id, { seq: after.seq, base, at: after.at, here: after.here, lines: since });
@@ -147,7 +148,9 @@ export async function openBench(id: string): Promise<Bench | null> {
       const after = undone(work.value, Date.now());
       if (state.value !== "ready" || last === undefined || after === null) return false;
       const before = work.value;
-      const text = last.found === null ? null : await ask("withFound", job.value.text, last.found);
+      const { found, was } = last;
+      const withFound = found === null ? null : await ask("withFound", job.value.text, found);
+      const text = was === undefined ? withFound : await ask("withValue", job.value.text, was);
       keep(after, text === null ? null : { ...job.value, text, changed: Date.now() });
       change.value = planChange(after.progress, loom.value);
       if (text !== null || isOther(before, after)) await again();

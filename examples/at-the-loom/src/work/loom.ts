@@ -1,4 +1,4 @@
-import type { PlanData } from "@thrum/plan";
+import type { PlanData, Units } from "@thrum/plan";
 import type { Task } from "../keep/records.js";
 import type { Band, Yarn } from "../parts/yarn.js";
 
@@ -33,6 +33,7 @@ export interface Mark {
 /** A plan as the screens at the loom show it: plain data, every number as the package gives it. */
 export interface Loom {
   readonly title: string;
+  readonly units: Units;
   readonly ends: number;
   readonly yarns: readonly Yarn[];
   readonly bands: readonly Band[];

@@ -1,0 +1,35 @@
+import { changedJobText, nextJob, planDifferences, planFrom, planWarp, readJob, unitsOf } from "@thrum/plan";
+import type { PlanData } from "@thrum/plan";
+import { isQuantity } from "@thrum/maths";
+import { eighths, shown } from "./format.js";
+
+function planIn(text: string): PlanData {
+  const reading = readJob(text);
+  if (!reading.ok) throw new RangeError("a job that does not read has no plan");
+  return planFrom(planWarp(reading.job));
+}
+
+/** A figure that a change moves: what it is, as it was, as it is then. */
+export type Differs = readonly [label: string, was: string, is: string];
+
+/** What another job text changes, before it is taken. */
+export function differences(before: string, after: string): readonly Differs[] {
+  const [was, is] = [planIn(before), planIn(after)];
+  const units = unitsOf(was.job);
+  const isPlain = (value: unknown): boolean =>
+    value === null || typeof value === "number" || typeof value === "string" || isQuantity(value);
+  const said = (value: unknown): string => (value === null ? "–" : eighths(shown(value, units, "tape")));
+  return planDifferences(was, is)
+    .filter((one) => isPlain(one.before) && isPlain(one.after))
+    .map(({ path, label, before: one, after: other }): Differs => {
+      const row = path.length > 3 ? `${String(path[2])}: ` : "";
+      return [`${row}${label}`, said(one), said(other)];
+    })
+    .filter(([, one, other]) => one !== other);
+}
+
+/** The job after this one, as text, with what it asks; the old figures stand in it as remarks. */
+export function next(text: string): { readonly text: string; readonly asks: readonly string[] } {
+  const { job, remarks, asked } = nextJob(planIn(text));
+  return { text: changedJobText(text, job, remarks), asks: asked.map(({ says }) => says) };
+}
