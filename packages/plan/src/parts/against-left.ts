@@ -9,6 +9,11 @@ export interface LeftOnLoom {
   readonly behindHeddles: Length;
 }
 
+/** Both units of a rule, the weaver's own first. */
+function ownFirst(says: string, own: Length): string {
+  return unitOf(own).symbol.endsWith("m") ? says.replace(/(\d+) in \((\d+) cm\)/gu, "$2 cm ($1 in)") : says;
+}
+
 /** What will stand of the old warp after the cut, against what must stand there to be tied to. */
 export function againstLeft({ knots, pastReed, behindHeddles }: LeftOnLoom): readonly Told[] {
   const { says, reaches, mustStand, short, instead } = oldWarpLeft({ knotsTied: knots, pastReed, behindHeddles });
@@ -28,5 +33,5 @@ export function againstLeft({ knots, pastReed, behindHeddles }: LeftOnLoom): rea
     short: both(short),
     instead: [...instead],
   };
-  return [{ standing, about: "old warp left", says, values }];
+  return [{ standing, about: "old warp left", says: ownFirst(says, pastReed), values }];
 }

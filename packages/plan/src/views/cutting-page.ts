@@ -25,7 +25,7 @@ function leaseSteps({ lifts, together, floating }: OldLease): readonly Block[] {
       ? []
       : [
           said(
-            `Pick up by hand what no lift parts: old ends ${firstSix(together.map(([end, next]) => `${String(end)} and ${String(next)}`))}.`,
+            `Pick up by hand what the shafts do not part: old ends ${firstSix(together.map(([end, next]) => `${String(end)} and ${String(next)}`))}.`,
           ),
         ]),
     ...(floating.length === 0

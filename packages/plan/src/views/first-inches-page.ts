@@ -3,6 +3,7 @@ import { job } from "../figures/keys.js";
 import * as join from "../figures/join.js";
 import * as loom from "../figures/loom.js";
 import { byTheTape, percent, perLength } from "./formats.js";
+import { either } from "./shown.js";
 import { says, shown, step } from "./view.js";
 import type { View } from "./view.js";
 import { blanks, optional, unsaid, where } from "./ways.js";
@@ -10,7 +11,7 @@ import { blanks, optional, unsaid, where } from "./ways.js";
 /** The first inches of cloth say whether the plan holds. */
 export const firstInchesPage: View = {
   name: "first-inches",
-  heading: "First inches",
+  heading: "First picks",
   blocks: [
     says`Planned: ${shown(job.cloth.picks, perLength)}, and ${shown(loom.widthInReed, byTheTape)} wide in the reed.`,
     optional(
@@ -20,7 +21,7 @@ export const firstInchesPage: View = {
         step`Weave the first pick behind the row of knots, not on it.`,
       ),
     ),
-    step`Weave a few inches, then count the picks and measure the width at the fell, both at weaving tension.`,
+    step`Weave ${either("a few inches", "a hand's width")}, then count the picks and measure the width at the fell, both at weaving tension.`,
     blanks("picks", "width at the fell", "ends, counted in the reed"),
     step`Write what differs into the job under found.firstInches and plan again before the first piece is begun: weft and width follow it.`,
     where(
@@ -28,7 +29,7 @@ export const firstInchesPage: View = {
       () => true,
       unsaid(
         job.found.width.finished,
-        step`Wash a sample of these inches and write its width at the fell and finished into the job under found.width: the finished width is then planned again.`,
+        step`Wash a sample of this cloth and write its width at the fell and finished into the job under found.width: the finished width is then planned again.`,
       ),
     ),
     optional(

@@ -6,6 +6,7 @@ import { step } from "./view.js";
 import type { View } from "./view.js";
 import { all, byWord, unsaid } from "./ways.js";
 
+const little = either("a few inches", "a few centimetres");
 const newSticksOut = step`Take the lease sticks out, those of the new warp and any that still hang in the old one: no knot passes a stick.`;
 const sticksOut = step`Take both pairs of lease sticks out, those of the old warp and those of the new: no knot passes a stick.`;
 const trimmed = step`Trim the tails of the knots to about ${either("1/2 in", "1 cm")}, so that they do not catch.`;
@@ -21,7 +22,7 @@ const afresh = all(
   unsaid(
     job.winding.raddle,
     step`Fasten the back ends to the back rod in small groups, all of one tension.`,
-    step`Take the lease sticks out and wind on from the front, through reed and heddles, a few inches at a time.`,
+    step`Take the lease sticks out and wind on from the front, through reed and heddles, ${little} at a time.`,
     packed,
     step`Stop and look where a thread holds back.`,
   ),
@@ -38,13 +39,13 @@ export const throughPage: View = {
       "in front of the reed": all(
         newSticksOut,
         trimmed,
-        step`Ease the knots back through the reed, then through the heddles, a few inches at a time.`,
+        step`Ease the knots back through the reed, then through the heddles, ${little} at a time.`,
         beamed,
       ),
       "behind the reed": all(
         sticksOut,
         trimmed,
-        step`Ease the knots back through the heddles, a few inches at a time.`,
+        step`Ease the knots back through the heddles, ${little} at a time.`,
         beamed,
       ),
       "behind the heddles": all(
