@@ -42,6 +42,25 @@ const ROUNDING = {
   orNothing: ([over, under]: Fraction): Fraction => (over < 0n ? [0n, 1n] : [over, under]),
 } as const;
 
+const FORTY_PLACES = 10n ** 40n;
+
+/** Newton's steps down to the whole number whose square is not above `of`. */
+function wholeRoot(of: bigint): bigint {
+  if (of < 2n) return of;
+  let root = 1n << BigInt(Math.ceil(of.toString(2).length / 2));
+  for (;;) {
+    const next = (root + of / root) / 2n;
+    if (next >= root) return root;
+    root = next;
+  }
+}
+
+/** No fraction, but for squares: down to the fortieth place. */
+function root([over, under]: Fraction): Fraction {
+  if (over < 0n) throw new NoValue();
+  return fraction(wholeRoot(over * under * FORTY_PLACES ** 2n), under * FORTY_PLACES);
+}
+
 function isList(value: Value): value is readonly Fraction[] {
   return value.length === 0 || Array.isArray(value[0]);
 }
@@ -56,8 +75,7 @@ function valueOf(tree: Tree, known: ReadonlyMap<string, Value>): Value {
   if ("of" in tree) {
     const inside = valueOf(tree.of, known);
     if (tree.op === "Σ") return isList(inside) ? inside.reduce(BINARY["+"], [0n, 1n]) : inside;
-    if (tree.op === "√") throw new RangeError("a root is no fraction");
-    const round = ROUNDING[tree.op];
+    const round = tree.op === "√" ? root : ROUNDING[tree.op];
     return isList(inside) ? inside.map(round) : round(inside);
   }
   const [a, b] = [valueOf(tree.left, known), valueOf(tree.right, known)];

@@ -1,12 +1,12 @@
-import { publishedAllowance, spaceInDent } from "@thrum/maths";
+import { diameterByPeirce, millimetres, publishedAllowance, spaceInDent } from "@thrum/maths";
 import type { Length } from "@thrum/maths";
 import type { Figure, Part } from "../core/source.js";
 import { waits } from "../core/waits.js";
 import { always, field, orNone } from "../core/wiring.js";
 import { worked } from "../core/worked.js";
-import { knotsOfYarns, mostInDent, thickest } from "../parts/knots.js";
+import { knotsOfYarns, mostInDent } from "../parts/knots.js";
 import type { KnotsOfYarn } from "../parts/knots.js";
-import { finishedCount, threadDiameter } from "../parts/thread-diameter.js";
+import { cottonCountOf, finishedCount } from "../parts/thread-diameter.js";
 import { job } from "./keys.js";
 import * as loom from "./loom.js";
 
@@ -29,11 +29,19 @@ export const space: Figure<Length> = choice("space in a dent", spaceIs, {
     open: always(publishedAllowance("free share of a dent, power-loom reed").from),
   }),
 });
-/** Across the thickest of the old threads. */
-export const oldDiameter: Part<Length> = part({ yarns: job.oldWarp.yarn }, ({ yarns: [first, ...others] }) => {
-  const across = (one: NonNullable<typeof first>): Length => threadDiameter(finishedCount(one));
-  return first === undefined ? waits("oldWarp", "yarn") : thickest([across(first), ...others.map(across)]);
+/** Of the thickest old thread, told in the cotton system. */
+export const oldCotton: Figure<number> = counted(
+  "count of the thickest old thread, as cotton",
+  "cotton count",
+  { yarns: job.oldWarp.yarn },
+  ({ yarns }) =>
+    yarns.length === 0 ? waits("oldWarp", "yarn") : Math.min(...yarns.map((one) => cottonCountOf(finishedCount(one)))),
+);
+/** In millimetres. */
+export const oldAcross: Figure<number> = figure("across the thickest old thread", diameterByPeirce, {
+  cottonCount: oldCotton,
 });
+export const oldDiameter: Part<Length> = part({ oldAcross }, (given) => millimetres(given.oldAcross));
 /** That stand in one dent. */
 export const endsInDent: Figure<number> = counted(
   "most ends of a dent",

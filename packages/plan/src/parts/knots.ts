@@ -1,4 +1,4 @@
-import { compare, knotsThroughHeddles, knotsThroughReed } from "@thrum/maths";
+import { knotsThroughHeddles, knotsThroughReed } from "@thrum/maths";
 import type { KnotGrade, Length } from "@thrum/maths";
 import { waits } from "../core/waits.js";
 import type { JobJoin } from "../job/join.js";
@@ -33,11 +33,6 @@ export interface KnotsGiven {
   readonly endsInDent: number;
   readonly knot: NonNullable<JobJoin["knot"]>;
   readonly eye: HeddleEye | null;
-}
-
-/** The thickest of several. */
-export function thickest(diameters: readonly [Length, ...Length[]]): Length {
-  return diameters.reduce((most, one) => (compare(one, most) > 0 ? one : most));
 }
 
 /** For each yarn of the stripes; the thicker of old and new thread decides. */

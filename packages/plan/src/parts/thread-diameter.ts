@@ -23,8 +23,12 @@ export function finishedCount({ label, number }: YarnCount): DirectCount | Indir
     : resultantCount({ count, plies });
 }
 
+/** A count told in the cotton system. */
+export function cottonCountOf(count: DirectCount | IndirectCount): number {
+  return convertCount(count, cottonCount).count.in(cottonCount);
+}
+
 /** Across a thread taken as round, by its count: the rule of Peirce for cotton, whatever the fibre. */
 export function threadDiameter(count: DirectCount | IndirectCount): Length {
-  const { count: asCotton } = convertCount(count, cottonCount);
-  return millimetres(diameterByPeirce({ cottonCount: asCotton.in(cottonCount) }));
+  return millimetres(diameterByPeirce({ cottonCount: cottonCountOf(count) }));
 }
