@@ -11,6 +11,9 @@ import { printTable } from "./table.mjs";
 const budgets = {
   calculation: 8800,
   furtherCalculation: 250,
+  // With all they pull, as a program pays that only catches an error or only shows a list; decimal.js is none of the first.
+  error: 2000,
+  catalogue: 15_000,
   checking: 19_000,
   sequenceFunction: 2300,
   allSequences: 8000,
@@ -44,11 +47,10 @@ async function bundled(contents, external) {
   return gzipSync(outputFiles[0].contents, { level: 9 }).length;
 }
 
+const BESIDE = ["decimal.js", "*/decimal.js"];
+
 const bytes = (name, imported) =>
-  bundled(`export { ${imported.join(", ")} } from ${JSON.stringify(mainModule(name))};`, [
-    "decimal.js",
-    "*/decimal.js",
-  ]);
+  bundled(`export { ${imported.join(", ")} } from ${JSON.stringify(mainModule(name))};`, BESIDE);
 
 async function namesWhere(name, holds) {
   const names = Object.entries(await built(name)).filter(([, value]) => holds(value));
@@ -77,7 +79,13 @@ async function mathsRows() {
   }
   const explaining = ["warpLength", "explain", "asText"];
   const checking = (await bytes("maths", [...explaining, "check"])) - (await bytes("maths", explaining));
+  const error = await bundled(`export { QuantityError } from ${JSON.stringify(mainModule("maths"))};`, []);
+  const lists = ["formulaEntries", "unitEntries", "kindEntries", "countSystems"];
+  const catalogue = mainModule("maths").replace("index.js", "catalogue.js");
+  const listed = `export { ${lists.join(", ")} } from ${JSON.stringify(catalogue)};`;
   return [
+    row("QuantityError alone, with all it needs", error, budgets.error),
+    row("the lists of the catalogue", await bundled(listed, [...BESIDE, "./index.js"]), budgets.catalogue),
     row("check, beside explain", checking, budgets.checking),
     largest("largest calculation alone", names, alone, budgets.calculation),
     largest("largest further one, beside the others and the units", names, saved, budgets.furtherCalculation),

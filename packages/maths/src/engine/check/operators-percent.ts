@@ -4,7 +4,7 @@ import type { Place } from "./places.js";
 import { called, percentIn } from "./reason.js";
 import type { Reason, Scene } from "./reason.js";
 
-export const ONE: Hand = number(1);
+export const ONE: Hand = /* @__PURE__ */ number(1);
 export type Way = readonly [plus: boolean, divided: boolean];
 export const WAYS: readonly Way[] = [
   [true, false],

@@ -5,7 +5,7 @@ import type { Unit } from "../quantity/index.js";
 import { number, part } from "./hand.js";
 import type { Constant, Part } from "./hand.js";
 
-const PERCENT = new Set(["loss", "addition", "share"]);
+const PERCENT = /* @__PURE__ */ new Set(["loss", "addition", "share"]);
 
 /** Whether a unit counts a percentage. */
 export function isPercent(unit: Unit<string> | null): boolean {

@@ -93,7 +93,7 @@ function filled(node: Node): ((rows: number) => Block) | null {
   return "fill" in node ? node.fill : null;
 }
 
-const none: Block = new Float64Array(0);
+const none: Block = /* @__PURE__ */ new Float64Array(0);
 
 /** Builds the nodes of a tree from the leaves up; `leaf` gives the node of an input. */
 export function nodeOf(tree: Tree, leaf: (name: string) => Node): Node {

@@ -32,7 +32,7 @@ function firstOf(units: readonly Unit<string>[], part: "length" | "mass"): Unit<
   return null;
 }
 
-const NO_UNIT = Object.freeze({});
+const NO_UNIT = /* @__PURE__ */ Object.freeze({});
 const frames = /* @__PURE__ */ new WeakMap<object, WeakMap<object, WeakMap<object, Frame>>>();
 
 function inner<V extends object>(map: WeakMap<object, V>, unit: Unit<string> | null, make: () => V): V {

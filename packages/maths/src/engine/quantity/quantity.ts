@@ -26,71 +26,70 @@ export interface Quantity<D extends string> {
 }
 
 const CONSTRUCTOR = "constructor";
+/** What has its private fields was made here and frozen. A bundle may leave the call out, as it may not leave out the class. */
+function quantityClass() {
+  return class Made<D extends string> implements Quantity<D> {
+    readonly dimension: D;
+    readonly value: string;
+    readonly unit: string;
+    readonly #unit: Unit<D>;
+    readonly #decimal: DecimalNumber;
+    /** Its digits as a whole number and the power of ten under them, worked out when it is first told in another unit. */
+    #digits: Digits | null | undefined;
 
-/** A quantity of this copy of the package. What has its private fields was made here and frozen, and needs no proof. */
-class Made<D extends string> implements Quantity<D> {
-  readonly dimension: D;
-  readonly value: string;
-  readonly unit: string;
-  readonly #unit: Unit<D>;
-  readonly #decimal: DecimalNumber;
-  /** Its digits as a whole number and the power of ten under them, worked out when it is first told in another unit. */
-  #digits: Digits | null | undefined;
-
-  constructor(unit: Unit<D>, value: string, decimal: DecimalNumber) {
-    this.dimension = unit.dimension;
-    this.value = value;
-    this.unit = unit.name;
-    this.#unit = unit;
-    this.#decimal = decimal;
-    Object.freeze(this);
-  }
-
-  static unitOf(candidate: object): Unit<string> | null {
-    return #unit in candidate ? candidate.#unit : null;
-  }
-
-  static decimalOf(candidate: object): DecimalNumber | null {
-    return #unit in candidate ? candidate.#decimal : null;
-  }
-
-  in(unit: Unit<D>): number {
-    const own = ownUnit(this, ["in"]);
-    requireSameDimension(own, unit, ["in", "unit"]);
-    if (#unit in this) {
-      if (this.#digits === undefined) this.#digits = digitsOf(this.value);
-      const quick = this.#digits === null ? null : quickRatio(this.#digits, own.scale, unit.scale);
-      if (quick !== null) return quick;
+    constructor(unit: Unit<D>, value: string, decimal: DecimalNumber) {
+      this.dimension = unit.dimension;
+      this.value = value;
+      this.unit = unit.name;
+      this.#unit = unit;
+      this.#decimal = decimal;
+      Object.freeze(this);
     }
-    return decimalIn(this, own, unit).toNumber();
-  }
 
-  /** Nobody makes another by way of one at hand. */
-  get [CONSTRUCTOR](): typeof Object {
-    return Object;
-  }
+    static unitOf(candidate: object): Unit<string> | null {
+      return #unit in candidate ? candidate.#unit : null;
+    }
+    static decimalOf(candidate: object): DecimalNumber | null {
+      return #unit in candidate ? candidate.#decimal : null;
+    }
 
-  get [UNIT](): Unit<string> | null {
-    return Made.unitOf(this);
-  }
+    in(unit: Unit<D>): number {
+      const own = ownUnit(this, ["in"]);
+      requireSameDimension(own, unit, ["in", "unit"]);
+      if (#unit in this) {
+        if (this.#digits === undefined) this.#digits = digitsOf(this.value);
+        const quick = this.#digits === null ? null : quickRatio(this.#digits, own.scale, unit.scale);
+        if (quick !== null) return quick;
+      }
+      return decimalIn(this, own, unit).toNumber();
+    }
 
-  toString(): string {
-    return plainText(this);
-  }
+    /** Nobody makes another by way of one at hand. */
+    get [CONSTRUCTOR](): typeof Object {
+      return Object;
+    }
 
-  [Symbol.toPrimitive](hint: string): string {
-    if (hint === "string") return plainText(this);
-    refuseOperator(this);
-  }
+    get [UNIT](): Unit<string> | null {
+      return Made.unitOf(this);
+    }
 
-  [Symbol.for("nodejs.util.inspect.custom")](): string {
-    return plainText(this);
-  }
+    toString(): string {
+      return plainText(this);
+    }
+    [Symbol.toPrimitive](hint: string): string {
+      if (hint === "string") return plainText(this);
+      refuseOperator(this);
+    }
 
-  [Symbol.for("Jupyter.display")](): Readonly<Record<string, string>> {
-    return { "text/plain": plainText(this) };
-  }
+    [Symbol.for("nodejs.util.inspect.custom")](): string {
+      return plainText(this);
+    }
+    [Symbol.for("Jupyter.display")](): Readonly<Record<string, string>> {
+      return { "text/plain": plainText(this) };
+    }
+  };
 }
+const Made = /* @__PURE__ */ quantityClass();
 
 /** The whole value with the unit's symbol: "12.5 in". */
 function plainText(quantity: Quantity<string>): string {

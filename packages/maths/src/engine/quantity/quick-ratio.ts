@@ -1,4 +1,6 @@
-const POWERS_OF_TEN: readonly number[] = Array.from({ length: 16 }, (_, power) => Number(`1e${String(power)}`));
+const POWERS_OF_TEN: readonly number[] = /* @__PURE__ */ Array.from({ length: 16 }, (_, power) =>
+  Number(`1e${String(power)}`),
+);
 
 /** A number as a whole number over a power of ten. */
 export type Digits = readonly [over: number, under: number];

@@ -5,4 +5,4 @@ import type { Weave } from "./drawn.js";
  *
  * @example weaveQuantities(plainWeave).ofPicks.longestFloat // 1
  */
-export const plainWeave: Weave = Object.freeze(["x.", ".x"]);
+export const plainWeave: Weave = /* @__PURE__ */ Object.freeze(["x.", ".x"]);

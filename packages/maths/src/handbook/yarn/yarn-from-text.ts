@@ -9,7 +9,7 @@ import type { Yarn } from "./yarn.js";
 
 const NUMBER = String.raw`(\d{1,5}(?:[.,]\d{1,3})?)(['’]?s(?!\p{L}))?`;
 const PLIES = /^(\d{1,3})[- ]?ply of (.+)$/iu;
-const TWO = new RegExp(`^(\\D*?) ?${NUMBER} ?[/-] ?${NUMBER} ?(.*)$`, "u");
+const TWO = /* @__PURE__ */ new RegExp(`^(\\D*?) ?${NUMBER} ?[/-] ?${NUMBER} ?(.*)$`, "u");
 const TIMES = /^(.+?) ?[×x] ?(\d{1,3})$/u;
 const IN_ALL = /^(?:(.+) in all|[Rr] ?(\d.*))$/u;
 const TICKET = /^(?:no\.?|nr\.?|ticket|tkt\.?) ?\d/iu;

@@ -10,8 +10,11 @@ const WHOLE = String.raw`\d{1,3}(?:[ \u00a0\u2009\u202f]\d{3})+(?!\d)(?:[.,]\d+)
 const FRACTION = String.raw`\d{1,9}[/⁄]\d{1,9}`;
 
 /** A number in front of a text: whole, decimal, or with a fraction after it. */
-const NUMBER = new RegExp(`^(?:(?:${WHOLE})(?:[ -]?(?:${VULGAR}|(?<=[ -])${FRACTION}))?|${VULGAR})`, "u");
-const BARE_FRACTION = new RegExp(`^${FRACTION}(?![\\d/⁄])`, "u");
+const NUMBER = /* @__PURE__ */ new RegExp(
+  `^(?:(?:${WHOLE})(?:[ -]?(?:${VULGAR}|(?<=[ -])${FRACTION}))?|${VULGAR})`,
+  "u",
+);
+const BARE_FRACTION = /* @__PURE__ */ new RegExp(`^${FRACTION}(?![\\d/⁄])`, "u");
 
 /** What a text begins with and what comes after it. */
 export interface Led {
