@@ -1,5 +1,6 @@
 // pnpm catalogue: every calculation and report function of the handbook as data, for @thrum/maths/catalogue: its title, the
-// first sentence of its comment, its folder, and the words one may look for it by. `--check` only compares.
+// first sentence of its comment, its folder, and the words one may look for it by; and the list of the units. `--check` only
+// compares.
 import { readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { format } from "prettier";
 import { root } from "./built.mjs";
@@ -60,9 +61,28 @@ const entries = Object.entries(maths)
   })
   .sort((a, b) => (a.name < b.name ? -1 : 1));
 
-const text = await format(JSON.stringify(entries), { parser: "json", printWidth: 120 });
-if (!process.argv.includes("--check")) writeFileSync(target, text);
-else if (readFileSync(target, "utf8") !== text) {
-  console.error("packages/maths/src/catalogue/formulas.json is not what the handbook says: run pnpm catalogue");
-  process.exitCode = 1;
+const units = Object.keys(maths)
+  .filter((name) => typeof maths[name] === "function" && "scale" in maths[name])
+  .sort((a, b) => (a < b ? -1 : 1));
+// By their names, as a bundle keeps every unit for which a namespace is asked.
+const list = `// Written by pnpm catalogue.
+import type { Unit } from "../engine/quantity/index.js";
+import { ${units.join(", ")} } from "../units/index.js";
+
+/** Every unit there is. */
+export function allUnits(): readonly Unit<string>[] {
+  return [${units.join(", ")}];
+}
+`;
+
+const written = [
+  [target, await format(JSON.stringify(entries), { parser: "json", printWidth: 120 })],
+  [`${root}packages/maths/src/catalogue/all-units.ts`, await format(list, { parser: "typescript", printWidth: 120 })],
+];
+for (const [path, text] of written) {
+  if (!process.argv.includes("--check")) writeFileSync(path, text);
+  else if (readFileSync(path, "utf8") !== text) {
+    console.error(`${path.slice(root.length)} is not what the handbook says: run pnpm catalogue`);
+    process.exitCode = 1;
+  }
 }

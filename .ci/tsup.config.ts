@@ -1,4 +1,4 @@
-// One ESM file for each entry of a package: its main module, and whatever else its package.json names under dist/.
+// An ESM file for each entry of a package: its main module, and whatever else its package.json names under dist/.
 import { existsSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { resolve } from "node:path";
 import { transform } from "esbuild";
@@ -69,12 +69,12 @@ async function withoutBlanks(): Promise<void> {
   }
 }
 
-/** Only what the rooms share is loaded, by the names it passes on: to load it for nothing else makes bundlers complain. */
+/** Only what entries share is loaded, by the names it passes on: to load it for nothing else makes bundlers complain. */
 function withoutDoors(): void {
   for (const file of rooms.map(([name]) => `dist/${name}.js`)) rmSync(file);
   for (const file of readdirSync("dist").filter((name) => name.endsWith(".js"))) {
     const text = readFileSync(`dist/${file}`, "utf8");
-    writeFileSync(`dist/${file}`, text.replaceAll(/^import "\.\/chunk-[A-Z0-9]+\.js";\n/gmu, ""));
+    writeFileSync(`dist/${file}`, text.replaceAll(/^import ?"\.\/chunk-[A-Z0-9]+\.js";\n?/gmu, ""));
   }
 }
 
@@ -83,12 +83,12 @@ const config: Options = {
   format: ["esm"],
   target: "es2022",
   platform: "neutral",
-  // A command loads what it needs when it needs it; elsewhere one file is one entry.
-  splitting: manifest.bin !== undefined,
+  // What two entries share stands once, beside them; a command loads what it needs when it needs it.
+  splitting: true,
   sourcemap: false,
   onSuccess: async () => {
     await withoutBlanks();
-    if (rooms.length > 0) withoutDoors();
+    withoutDoors();
   },
   // Short names, but the blanks stay: without them the marks of what has no side effect go too, and with them every bundle
   // would hold the whole handbook.

@@ -1,6 +1,5 @@
-import { isUnit } from "../engine/quantity/index.js";
 import type { Unit } from "../engine/quantity/index.js";
-import * as all from "../units/index.js";
+import { allUnits } from "./all-units.js";
 import { labelOf } from "./formula-entry.js";
 
 /** A unit as a picker offers it. */
@@ -50,8 +49,7 @@ function entryOf(unit: Unit<string>): UnitEntry {
 export function unitEntries(): readonly UnitEntry[] {
   const order = Object.values(USUAL).flat();
   const place = ({ name }: UnitEntry): number => (order.includes(name) ? order.indexOf(name) : order.length);
-  return Object.values<unknown>({ ...all })
-    .filter((one) => isUnit(one))
+  return allUnits()
     .map(entryOf)
     .sort((a, b) => place(a) - place(b) || a.label.localeCompare(b.label, "en"));
 }

@@ -30,18 +30,21 @@ function readQuantity(input: Input<unknown>, given: unknown, refuse: Refuse): Re
   if (unit.dimension !== input.dimension && unit.dimension !== input.orDimension) return refuse("wrong-kind");
   const value = decimalOf(given as Quantity<string>);
   const wrong = outside(value, unit, input.range, unit.symbol === "%");
-  return wrong === null ? { what: "quantity", value, unit } : refuse("out-of-range", ` of ${wrong}`, "");
+  return wrong === null
+    ? { what: "quantity", value, unit }
+    : refuse("out-of-range", ` of ${wrong}`, `For example ${input.example}.`);
 }
 
-function readNumber({ what, range }: Input<unknown>, given: unknown, refuse: Refuse): Read | null {
+function readNumber({ what, range, example }: Input<unknown>, given: unknown, refuse: Refuse): Read | null {
   if (typeof given !== "number") return refuse("wrong-kind");
   if (!Number.isFinite(given)) return refuse("not-a-number");
   if (what === "whole" && !Number.isInteger(given)) return refuse("not-whole");
   const value = decimalFrom(given);
+  const remedy = `For example ${example}.`;
   const most = what === "whole" ? Number.MAX_SAFE_INTEGER : 1e60;
-  if (value === null || Math.abs(given) > most) return refuse("out-of-range", `, no more than ${String(most)}`, "");
+  if (value === null || Math.abs(given) > most) return refuse("out-of-range", `, no more than ${String(most)}`, remedy);
   const wrong = outside(value, null, range, false);
-  return wrong === null ? { what: "number", value } : refuse("out-of-range", `, ${wrong}`, "");
+  return wrong === null ? { what: "number", value } : refuse("out-of-range", `, ${wrong}`, remedy);
 }
 
 function readUnit({ dimension }: Input<unknown>, given: unknown, refuse: Refuse): Read | null {

@@ -19,7 +19,9 @@ export function remedyFor({ what, dimension, example, member }: Input<unknown>):
   if (member !== null) return `Write a list, for example ${example}.`;
   if (what === "quantity") return PERCENTAGES[dimension] ?? `Make it with a unit you import, for example ${example}.`;
   if (what === "unit") return `Units are values you import, not text: for example ${example}.`;
-  return what === "word" ? "" : `Write a plain number, for example ${example}.`;
+  return what === "word"
+    ? `Choose one of them, for example ${example}.`
+    : `Write a plain number, for example ${example}.`;
 }
 
 /** What a sentence about an input is made of. */

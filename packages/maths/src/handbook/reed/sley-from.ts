@@ -1,5 +1,5 @@
 import { described } from "../../engine/quantity/index.js";
-import { QuantityError, reading } from "../../engine/refusal.js";
+import { missingOr, QuantityError, reading } from "../../engine/refusal.js";
 import type { Reading } from "../../engine/refusal.js";
 
 /** A sleying order as the calculations take it: so many dents, of so many ends each, and so on. */
@@ -36,7 +36,7 @@ export function sleyFrom(order: string): Sley {
   const refuse = (remedy: string): never => {
     const expected = "the ends of each dent with hyphens between, such as 2-1-1";
     throw new QuantityError({
-      code: "unreadable",
+      code: missingOr(order, "unreadable"),
       function: "sleyFrom",
       path: ["order"],
       expected,
@@ -47,7 +47,8 @@ export function sleyFrom(order: string): Sley {
   const text: unknown = order;
   if (typeof text !== "string" || text.length > 400) return refuse("Give the order as text.");
   const parts = text.split("-").map((part) => part.trim());
-  if (parts.length > 100 || !parts.every((part) => DENT.test(part))) return refuse("");
+  if (parts.length > 100 || !parts.every((part) => DENT.test(part)))
+    return refuse("Write whole numbers with hyphens between.");
   const ends = parts.map(Number);
   return ends.some((one) => one > 0) ? runsOf(ends) : refuse("An order of empty dents holds no warp.");
 }

@@ -48,7 +48,7 @@ function read(input: EndsAtSidesInput): void {
       ...place,
       expected,
       received: `${String(on.length)} numbers`,
-      remedy: "",
+      remedy: "Count the spare heddles of every shaft, also where there are none.",
     });
   }
 }

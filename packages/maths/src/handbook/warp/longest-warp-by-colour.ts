@@ -1,7 +1,7 @@
 import { positive, readInputs, whole } from "../../engine/formula/index.js";
 import type { ReportStep } from "../../engine/formula/index.js";
 import { compare, described, difference } from "../../engine/quantity/index.js";
-import { allTogether, QuantityError } from "../../engine/refusal.js";
+import { allTogether, missingOr, QuantityError } from "../../engine/refusal.js";
 import type { FaultPath, RefusalCode } from "../../engine/refusal.js";
 import { Length } from "../../units/index.js";
 import { longestWarp } from "./longest-warp.js";
@@ -44,7 +44,7 @@ export function longestWarpByColour(colours: readonly ColourAtHand[]): LongestWa
     throw new QuantityError({ code, ...place, expected, received: described(received), remedy });
   };
   if (given === undefined || given === null) refuse("missing", [], "a list of colours", given);
-  if (!Array.isArray(given)) refuse("wrong-kind", [], "a list of colours", given);
+  if (!Array.isArray(given)) refuse(missingOr(given, "wrong-kind"), [], "a list of colours", given);
   if (colours.length === 0) refuse("empty", [], "a list of colours", given);
   const declared = {
     ends: whole("ends", "of this colour", { atLeast: 1 }),

@@ -1,7 +1,7 @@
 import { Decimal, kept, shown } from "../../engine/numbers.js";
 import { described, genuineUnit, isUnit, makeQuantity } from "../../engine/quantity/index.js";
 import type { Quantity, Unit } from "../../engine/quantity/index.js";
-import { QuantityError } from "../../engine/refusal.js";
+import { missingOr, QuantityError } from "../../engine/refusal.js";
 import type { RefusalCode } from "../../engine/refusal.js";
 import type { DirectCount, IndirectCount } from "../../units/index.js";
 
@@ -45,8 +45,8 @@ export function convertCount<D extends CountDimension>(
   unit: Unit<D>,
 ): CountConversion<Quantity<D>> {
   const own = genuineUnit(count);
-  if (!isCountUnit(own)) return refuse("count", "a yarn count", count, "wrong-kind");
-  if (!isCountUnit(unit)) return refuse("unit", "a count system", unit, "wrong-kind");
+  if (!isCountUnit(own)) return refuse("count", "a yarn count", count, missingOr(count, "wrong-kind"));
+  if (!isCountUnit(unit)) return refuse("unit", "a count system", unit, missingOr(unit, "wrong-kind"));
   const value = new Decimal(count.value);
   if (value.lte(0)) return refuse("count", "a count above zero", count, "out-of-range");
   const crosses = own.dimension !== unit.dimension;
