@@ -49,15 +49,14 @@ describe.each(functions)("the faults of %s", (name, f) => {
 
   it("are whole, at the field, where nothing is given, or what is of no kind", () => {
     for (const given of [undefined, null, 3, "x", {}, []])
-      for (const fault of faultsOf(f, given)) expectWhole(fault, `${name} ${String(given)}`);
+      for (const fault of faultsOf(f, given)) expectWhole(fault, `${name} ${JSON.stringify(given)}`);
     for (const field of fields) {
       for (const given of [new Date(0), { a: 1 }, () => 3, Symbol("x")]) {
         const faults = faultsOf(f, { [field]: given });
         for (const fault of faults) expectWhole(fault, `${name} ${field}`);
         const [own] = faults.filter(({ path }) => path[0] === field);
         // Of an object in an object the fields are missing.
-        if (own !== undefined && own.path.length === 1)
-          expect(own.code, `${name} ${field}`).toMatch(/^(?:wrong-kind|unknown-unit)$/u);
+        if (own?.path.length === 1) expect(own.code, `${name} ${field}`).toMatch(/^(?:wrong-kind|unknown-unit)$/u);
         expect(faults.length, `${name} ${field}`).toBeGreaterThan(0);
       }
       const [nothing] = faultsOf(f, { [field]: null }).filter(({ path }) => path[0] === field);
