@@ -1,5 +1,4 @@
 export {
-  changedJobText,
   checkedJob,
   faultsText,
   faultText,

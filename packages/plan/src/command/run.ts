@@ -1,6 +1,6 @@
 import {
   canBeWoven,
-  changedJobText,
+  jobTextWith,
   faultText,
   jobSchema,
   newJob,
@@ -85,7 +85,7 @@ function next(path: string, world: World): number {
   if (job === null) return FAULTY_JOB;
   const { job: made, remarks, asked } = nextJob(planWarp(job));
   if (asked.length > 0) world.complain(`${asked.map(({ says }) => says).join("\n")}\n`);
-  world.print(changedJobText(text, made, remarks));
+  world.print(jobTextWith(text, made, remarks));
   return DONE;
 }
 

@@ -1,4 +1,4 @@
-import type { Remark } from "../job/changed-job-text.js";
+import type { Remark } from "../job/job-text-with.js";
 import type { JobLoom } from "../job/loom.js";
 import { roomAfter, sleyAfter, threadingAfter } from "../parts/loom-after.js";
 import { roomAtSides } from "../parts/room-at-sides.js";

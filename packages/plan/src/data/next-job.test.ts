@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import { expect, it } from "vitest";
 import { jobIn } from "#ci/example-plans.js";
-import { changedJobText } from "../job/changed-job-text.js";
+import { jobTextWith } from "../job/job-text-with.js";
 import { jobText } from "../job/job-text.js";
 import { nextJob } from "./next-job.js";
 import type { NextJob } from "./next-job.js";
@@ -23,7 +23,7 @@ found:
   const next = nextOf(text);
   expect(next.asked).toEqual([]);
   expect(next.job.found).toBeUndefined();
-  const made = changedJobText(text, next.job, next.remarks);
+  const made = jobTextWith(text, next.job, next.remarks);
   expect(jobIn(made)).toEqual(next.job);
   for (const line of [
     "  takeUp: 21 in to 19 1/2 in # was 8 % lost; of the thread, wound to weaving tension",

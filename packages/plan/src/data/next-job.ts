@@ -1,5 +1,5 @@
 import type { JobCloth, JobWarp } from "../job/cloth.js";
-import type { Remark } from "../job/changed-job-text.js";
+import type { Remark } from "../job/job-text-with.js";
 import type { Form, Tree } from "../job/form.js";
 import { frozen } from "../job/frozen.js";
 import { jobForm } from "../job/job.js";
@@ -82,7 +82,7 @@ function yarnsNow(yarns: Job["yarns"]): { readonly yarns: Job["yarns"]; readonly
  * anew (yarn on hand, what will stand after the cut, the room where ends were dropped) is left out.
  *
  * @param plan the plan of a job with what was found in it
- * @returns the next job, the old figures as remarks for `changedJobText`, and what is asked
+ * @returns the next job, the old figures as remarks for `jobTextWith`, and what is asked
  */
 export function nextJob(plan: PlanData): NextJob {
   const { found = {}, join, cloth = {}, warp = {} } = plan.job;

@@ -1,4 +1,4 @@
-import type { Remark } from "../job/changed-job-text.js";
+import type { Remark } from "../job/job-text-with.js";
 import type { OldWarp } from "../job/old-warp.js";
 import { sameData } from "../job/same-data.js";
 import { handOf } from "../parts/laid-stripes.js";

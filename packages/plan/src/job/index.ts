@@ -1,10 +1,8 @@
 export * from "./job.js";
 export { faultsText, faultText, pathText } from "./fault.js";
 export type { Fault, FaultCode, FaultPath } from "./fault.js";
-export { changedJobText } from "./changed-job-text.js";
-export type { Remark } from "./changed-job-text.js";
 export { jobTextWith } from "./job-text-with.js";
-export type { JobChange } from "./job-text-with.js";
+export type { JobChange, Remark } from "./job-text-with.js";
 export { jobText } from "./job-text.js";
 export type { HeddleEye, JobLoom, Room, Sley, Sleyed, SpareHeddles, Threaded } from "./loom.js";
 export type { WrittenLoss } from "./loss.js";

@@ -46,15 +46,17 @@ it("keeps the remarks, and the order of the keys", () => {
   ];
   expect(jobTextWith(text, changes)).toBe(`# of spring
 
-yarns:
-  no. 2:
-    count: 2-ply of 8 cotton
+yarns: { no. 2: { count: 2-ply of 8 cotton } }
 loom:
   reed: 12 per inch # maple
 cloth: { sett: 20 per inch, picks: 18 per inch } # beaten lightly
-pieces:
-  - number: 9
+pieces: [{ number: 9 }]
 `);
+});
+
+it("leaves every space and mark of what is not changed, whether or not the text reads as a job", () => {
+  const text = "loom:   { reed:   10 per inch ,\n  sley : '2' }   # maple\nclothes: 8   # no key of a job\n";
+  expect(jobTextWith(text, [{ path: ["loom", "sley"], value: "3" }])).toBe(text.replace("'2' }", "3 }"));
 });
 
 it("takes a key out, and the group that is left with nothing", () => {

@@ -31,7 +31,7 @@ import fc from "fast-check";
 import { FAILSAFE_SCHEMA, load } from "js-yaml";
 import { describe, expect, it } from "vitest";
 import { faultsText } from "./fault.js";
-import { changedJobText } from "./changed-job-text.js";
+import { jobTextWith } from "./job-text-with.js";
 import { jobText } from "./job-text.js";
 import type { Job } from "./job.js";
 import { newJob } from "./new-job.js";
@@ -296,10 +296,10 @@ describe("a job as text", () => {
     fc.assert(
       fc.property(job, fc.option(job), (one, other) => {
         const [there, wanted] = [other === null ? newJob() : jobText(checked(other)), checked(one)];
-        expect(read(changedJobText(there, wanted))).toEqual(wanted);
+        expect(read(jobTextWith(there, wanted))).toEqual(wanted);
         // One key of another job in the midst of this one.
         const mixed = checkedJob({ ...read(there), ...wanted });
-        if (mixed.ok) expect(read(changedJobText(there, mixed.job))).toEqual(mixed.job);
+        if (mixed.ok) expect(read(jobTextWith(there, mixed.job))).toEqual(mixed.job);
       }),
     );
   });

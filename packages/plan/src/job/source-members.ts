@@ -112,17 +112,23 @@ export function takeOut(member: Member, written: Written): void {
   }
 }
 
-/** Puts a member in behind so many; the first of lines stays the first. */
+/** Puts a member in behind so many; the first of a list of lines stays the first. */
 export function putIn(tree: Tree, name: string | null, after: number, written: Written): void {
   const items: Member[] = written.items;
   const isFlow = written.type === "flow-collection";
-  const at = isFlow ? after : Math.max(1, after);
+  const at = isFlow || written.type === "block-map" ? after : Math.max(1, after);
   const before = items[at - 1]?.value;
-  const start = isFlow
-    ? at === 0
-      ? [space(1)]
-      : [mark("comma", ","), space(1)]
-    : [space(written.indent), ...(name === null ? [mark("seq-item-ind", "-"), space(1)] : [])];
+  const first = isFlow || at > 0 ? undefined : items[0];
+  const start =
+    first !== undefined
+      ? first.start
+      : isFlow
+        ? at === 0
+          ? [space(1)]
+          : [mark("comma", ","), space(1)]
+        : [space(written.indent), ...(name === null ? [mark("seq-item-ind", "-"), space(1)] : [])];
+  // What stands above the first of lines stays above them.
+  if (first !== undefined) first.start = [space(written.indent)];
   const member: Member = { start };
   if (name !== null) {
     member.key = textOf(scalar(name), []);

@@ -25,7 +25,8 @@ const isList = (value: WrittenValue): value is readonly WrittenValue[] => Array.
 /** Whether these are the digits of a number, which every reader of YAML takes for it. */
 export const isNumber = (text: string): boolean => Number.isFinite(Number(text)) && String(Number(text)) === text;
 
-function treeOf(value: WrittenValue): Tree {
+/** A value unread, as it is written. */
+export function treeOf(value: WrittenValue): Tree {
   if (typeof value === "string") return isNumber(value) ? Number(value) : value;
   if (isList(value)) return { list: value.map(treeOf) };
   return { group: Object.entries(value).map(([key, one]) => [key, treeOf(one)]) };

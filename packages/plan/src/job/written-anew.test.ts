@@ -1,7 +1,7 @@
 import { readFileSync, readdirSync } from "node:fs";
 import { inches, percentLost } from "@thrum/maths";
 import { expect, it } from "vitest";
-import { changedJobText } from "./changed-job-text.js";
+import { jobTextWith } from "./job-text-with.js";
 import type { Job } from "./job.js";
 import { newJob } from "./new-job.js";
 import { readJob } from "./read-job.js";
@@ -22,13 +22,13 @@ it("a job that is not changed leaves every file as it was written", () => {
   const names = readdirSync("examples/jobs").filter((name) => /^\d[^.]*\.yaml$/u.test(name));
   const files = names.map((name) => readFileSync(`examples/jobs/${name}`, "utf8"));
   expect(files).toHaveLength(9);
-  for (const text of [...files, newJob()]) expect(changedJobText(text, read(text))).toBe(text);
+  for (const text of [...files, newJob()]) expect(jobTextWith(text, read(text))).toBe(text);
 });
 
 it("a changed value keeps the remark behind it, and every other line as it was", () => {
   const text = newJob();
   const job = read(text);
-  const changed = changedJobText(text, { ...job, cloth: { ...job.cloth, takeUp: { lost: percentLost(7) } } });
+  const changed = jobTextWith(text, { ...job, cloth: { ...job.cloth, takeUp: { lost: percentLost(7) } } });
   expect(changedLines(text, changed)).toEqual([
     ["  takeUp: 8 % lost # of the thread, wound to weaving tension; or two measures: 21 in to 19 1/2 in"],
     ["  takeUp: 7 % lost # of the thread, wound to weaving tension; or two measures: 21 in to 19 1/2 in"],
@@ -45,7 +45,7 @@ it("a key comes in its place, within brackets and below one another, and goes wi
     join: { ...job.join, order: "from the last end" },
     warp: { ...job.warp, length: inches(200) },
   };
-  expect(changedLines(text, changedJobText(text, joined))).toEqual([
+  expect(changedLines(text, jobTextWith(text, joined))).toEqual([
     [
       "groups: 24 # ends counted, wound, tied and ticked together; left out, a stripe is a group",
       "  madder: { count: 2-ply of 8 cotton, sold: 8 oz at 15.20 EUR, onHand: none }",
@@ -62,19 +62,19 @@ it("a stripe put in leaves the remarks of the others", () => {
   const text = "stripes: # from end 1\n  - 24 natural # edge\n  - 12 madder # middle\n  - 24 natural # other edge\n";
   const [first, ...others] = read(text).stripes ?? [];
   if (first === undefined) throw new Error("no stripes");
-  const changed = changedJobText(text, { stripes: [first, { ends: 6, yarns: ["indigo"] }, ...others] });
+  const changed = jobTextWith(text, { stripes: [first, { ends: 6, yarns: ["indigo"] }, ...others] });
   expect(changed).toBe(text.replace("# edge\n", "# edge\n  - 6 indigo\n"));
 });
 
 it("a remark goes before the one that stands there, and takes the place of its own", () => {
   const text = "cloth:\n  takeUp: 8 % lost # measured twice\n";
-  const once = changedJobText(text, read(text), [{ path: ["cloth", "takeUp"], says: "was 9 % lost" }]);
+  const once = jobTextWith(text, read(text), [{ path: ["cloth", "takeUp"], says: "was 9 % lost" }]);
   expect(once).toBe("cloth:\n  takeUp: 8 % lost # was 9 % lost; measured twice\n");
-  const twice = changedJobText(once, read(once), [{ path: ["cloth", "takeUp"], says: "was 8 % lost" }]);
+  const twice = jobTextWith(once, read(once), [{ path: ["cloth", "takeUp"], says: "was 8 % lost" }]);
   expect(twice).toBe("cloth:\n  takeUp: 8 % lost # was 8 % lost; measured twice\n");
 });
 
 it("a text that is no job is refused with its faults", () => {
-  expect(() => changedJobText("clothes: 8", {})).toThrow(/a key of a job/u);
-  expect(changedJobText("# nothing yet", { title: "Mats" })).toBe("# nothing yet\ntitle: Mats\n");
+  expect(() => jobTextWith("clothes: 8", {})).toThrow(/a key of a job/u);
+  expect(jobTextWith("# nothing yet", { title: "Mats" })).toBe("# nothing yet\ntitle: Mats\n");
 });

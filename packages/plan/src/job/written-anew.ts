@@ -1,15 +1,11 @@
-import { QuantityError } from "@thrum/maths";
 import { CST, Parser } from "yaml";
 import type { FaultPath } from "./fault.js";
 import type { Branch, Tree } from "./form.js";
-import { jobForm } from "./job.js";
-import type { Job } from "./job.js";
-import { jobText } from "./job-text.js";
-import { readJob } from "./read-job.js";
 import { sameData } from "./same-data.js";
 import { membersOf, nameOf, putIn, replaceValue, takeOut } from "./source-members.js";
 import type { Member, Written } from "./source-members.js";
 import { remarkAt } from "./source-remark.js";
+import { yamlText } from "./yaml-lines.js";
 
 /** A remark to stand behind a value of a job file. */
 export interface Remark {
@@ -71,33 +67,26 @@ function change(member: Member, was: Tree | undefined, now: Tree, within: Writte
 }
 
 /**
- * The text of a job file with what the job says, changed value by value: what stays stands as it was written, with its
- * spaces and remarks; a value that is taken away takes its remark with it.
+ * A file with the values that are no longer the same, and all others as they were written, with their spaces and remarks.
  *
- * @param text a job file without faults
- * @param job the same job, changed
- * @param remarks to be put behind values; one that stands there follows the new one
- * @returns the changed text; what is read from it is the job
- * @throws QuantityError with every fault of a text that is no job file
+ * @param was what the text says
+ * @param now what it is to say
  */
-export function changedJobText(text: string, job: Job, remarks: readonly Remark[] = []): string {
-  const reading = readJob(text);
-  if (!reading.ok) {
-    const [first, ...others] = reading.faults;
-    if (first === undefined) throw new RangeError("a text refused without a fault");
-    throw new QuantityError(first, ...others);
+export function writtenAnew(
+  text: string,
+  was: readonly Branch[],
+  now: readonly Branch[],
+  remarks: readonly Remark[],
+): string {
+  const tokens = [...new Parser().parse(text === "" || text.endsWith("\n") ? text : `${text}\n`)];
+  const { value } = tokens.find((token) => token.type === "document") ?? {};
+  const written = (): string => tokens.map((token) => CST.stringify(token)).join("");
+  const isGroup = CST.isCollection(value) && value.type !== "block-seq" && membersOf(value).length > 0;
+  if (!isGroup || now.length === 0) {
+    const isBare = value === undefined;
+    return `${isBare && now.length > 0 ? written() : ""}${now.length === 0 && isBare ? "" : yamlText({ group: now })}`;
   }
-  const branches = (one: Job): readonly Branch[] => {
-    const tree = jobForm.write(one);
-    return typeof tree === "object" && "group" in tree ? tree.group : [];
-  };
-  const tokens = [...new Parser().parse(text.endsWith("\n") ? text : `${text}\n`)];
-  const document = tokens.find((token) => token.type === "document");
-  const [was, now] = [branches(reading.job), branches(job)];
-  const { value } = document ?? {};
-  if (!CST.isCollection(value)) return `${tokens.map((token) => CST.stringify(token)).join("")}${jobText(job)}`;
-  if (now.length === 0) return jobText(job);
   changeGroup(value, was, now);
   for (const { path, says } of remarks) remarkAt(value, path, says);
-  return tokens.map((token) => CST.stringify(token)).join("");
+  return written();
 }
