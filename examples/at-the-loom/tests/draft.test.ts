@@ -20,7 +20,7 @@ it("keeps what does not read as it was typed, with its sentence, and takes it up
   expect(first.faults["loom.reed"]).toContain('not "10 per"');
   expect(readJob(first.text).ok).toBe(true);
   const second = settled(first, [{ path: "loom.reed", value: "10 per inch" }]);
-  expect(second).toEqual({ text: "loom:\n  reed: 10 per inch\n", typed: {}, faults: {} });
+  expect(second).toEqual({ text: "loom: { reed: 10 per inch }\n", typed: {}, faults: {} });
 });
 
 it("reads the other answers beside one that does not read", () => {
@@ -28,10 +28,10 @@ it("reads the other answers beside one that does not read", () => {
     { path: "warp.length", value: "5 yd" },
   ]);
   expect(typed).toEqual({ "loom.reed": "ten" });
-  expect(text).toBe("warp:\n  length: 5 yd\n");
+  expect(text).toBe("warp: { length: 5 yd }\n");
 });
 
 it("makes a group of a weft in one yarn where more is answered about it", () => {
   const { text } = settled({ text: "weft: natural\n", typed: {} }, [{ path: "weft.allowance", value: "5 % added" }]);
-  expect(text).toBe("weft:\n  stripes: natural\n  allowance: 5 % added\n");
+  expect(text).toBe("weft: { stripes: natural, allowance: 5 % added }\n");
 });

@@ -59,6 +59,17 @@ it("leaves every space and mark of what is not changed, whether or not the text 
   expect(jobTextWith(text, [{ path: ["loom", "sley"], value: "3" }])).toBe(text.replace("'2' }", "3 }"));
 });
 
+it("breaks a group that outgrows its line into lines, and keeps one that was long or has remarks", () => {
+  const at = (name: string) => [{ path: ["yarns", name, "count"], value: "2-ply of 8 cotton" }];
+  const line =
+    "yarns: { natural: { count: 2-ply of 8 cotton }, madder: { count: 2-ply of 8 cotton } } # of the shelf\n";
+  const long = jobTextWith(line, at("indigo"));
+  expect(long).toMatch(/^yarns: # of the shelf\n {2}natural: /u);
+  expect(long.split("\n")).toHaveLength(5);
+  const own = line.replace("{ natural", "{ # hers\n  natural");
+  expect(jobTextWith(own, at("indigo"))).toContain("{ # hers\n  natural: { count: 2-ply of 8 cotton }, madder");
+});
+
 it("takes a key out, and the group that is left with nothing", () => {
   const text = "loom: { reed: 10 per inch }\nwarp: { length: 5 yd }\n";
   expect(jobTextWith(text, [{ path: ["warp", "length"], value: null }])).toBe("loom: { reed: 10 per inch }\n");

@@ -38,13 +38,13 @@ function isWritten(token: CST.Token | null | undefined): token is Written {
 }
 
 /** The marks behind a value on its line: its remark, and the end of the line. */
-function behind(value: CST.Token): readonly CST.SourceToken[] {
+export function behind(value: CST.Token): readonly CST.SourceToken[] {
   // Of brackets the closing one is the first of them.
   if (value.type === "flow-collection") return value.end.slice(1);
   return CST.isScalar(value) && value.type !== "block-scalar" ? (value.end ?? []) : [];
 }
 
-function endWith(value: CST.Token, end: readonly CST.SourceToken[]): void {
+export function endWith(value: CST.Token, end: readonly CST.SourceToken[]): void {
   if (value.type === "flow-collection") value.end.splice(1, value.end.length, ...end);
   else if (CST.isScalar(value) && value.type !== "block-scalar") value.end = [...end];
 }
@@ -58,12 +58,16 @@ function replaceWithin(member: Member, tree: Tree, end: readonly CST.SourceToken
   member.value = textOf(flowText(tree), end);
 }
 
+/** Whether a list or a group behind its key is too long for a line. */
+export function isLong(member: Member, tree: Tree, indent: number): boolean {
+  return typeof tree === "object" && indent + nameOf(member).length + flowText(tree).length > LINE;
+}
+
 /** Lists and groups too long for a line stand below their key, with its remark beside it. */
 function replaceBehindKey(member: Member, tree: Tree, indent: number, end: readonly CST.SourceToken[]): void {
   const flow = flowText(tree);
   const colon = mark("map-value-ind", ":");
-  const isLong = typeof tree === "object" && indent + nameOf(member).length + flow.length > LINE;
-  if (!isLong) {
+  if (!isLong(member, tree, indent)) {
     member.sep = [colon, space(1)];
     member.value = textOf(flow, end);
     return;
@@ -90,25 +94,6 @@ export function replaceValue(member: Member, tree: Tree, within: Written): void 
     replaceBehindKey(member, tree, within.indent, end.length === 0 ? [lineEnd()] : end);
     // Behind a key without a value stand the remarks of the next one.
     if (value === undefined && member.value !== undefined && "end" in member.value) member.value.end.push(...below);
-  }
-}
-
-const isSpace = (token: CST.SourceToken | undefined): boolean => token?.type === "space";
-
-export function takeOut(member: Member, written: Written): void {
-  const items: Member[] = written.items;
-  const at = items.indexOf(member);
-  const next = items[at + 1];
-  items.splice(at, 1);
-  const before = items[at - 1]?.value;
-  if (written.type === "flow-collection" && next === undefined && before !== undefined && member.value !== undefined)
-    endWith(before, behind(member.value));
-  if (at > 0 || next === undefined) return;
-  if (written.type === "flow-collection") next.start = next.start.filter(({ type }) => type !== "comma");
-  else {
-    const start = member.start.filter(({ type }) => type !== "seq-item-ind");
-    const above = written.type === "block-seq" && isSpace(start.at(-1)) ? start.slice(0, -1) : start;
-    next.start = [...above, ...(isSpace(next.start[0]) ? next.start.slice(1) : next.start)];
   }
 }
 

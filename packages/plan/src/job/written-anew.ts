@@ -2,9 +2,10 @@ import { CST, Parser } from "yaml";
 import type { FaultPath } from "./fault.js";
 import type { Branch, Tree } from "./form.js";
 import { sameData } from "./same-data.js";
-import { membersOf, nameOf, putIn, replaceValue, takeOut } from "./source-members.js";
+import { isLong, membersOf, nameOf, putIn, replaceValue } from "./source-members.js";
 import type { Member, Written } from "./source-members.js";
 import { remarkAt } from "./source-remark.js";
+import { takeOut } from "./source-take-out.js";
 import { yamlText } from "./yaml-lines.js";
 
 /** A remark to stand behind a value of a job file. */
@@ -49,11 +50,20 @@ function changeList(written: Written, was: readonly Tree[], now: readonly Tree[]
   }
 }
 
+/** Whether it was written on one line, without remarks, and no longer fits there. */
+function outgrows(member: Member, was: Tree, now: Tree, within: Written): boolean {
+  const { value } = member;
+  if (within.type !== "block-map" || value?.type !== "flow-collection") return false;
+  const isOneLine = !/[\n#]/u.test(CST.stringify({ ...value, end: value.end.slice(0, 1) }));
+  return isOneLine && !isLong(member, was, within.indent) && isLong(member, now, within.indent);
+}
+
 /** What stands there, changed only where it says something else. */
 function change(member: Member, was: Tree | undefined, now: Tree, within: Written): void {
   if (sameData(was, now)) return;
   const { value } = member;
-  if (CST.isCollection(value) && typeof was === "object" && typeof now === "object") {
+  const isWithin = CST.isCollection(value) && typeof was === "object" && typeof now === "object";
+  if (isWithin && !outgrows(member, was, now, within)) {
     if ("group" in was && "group" in now && now.group.length > 0) {
       changeGroup(value, was.group, now.group);
       return;
@@ -82,10 +92,8 @@ export function writtenAnew(
   const { value } = tokens.find((token) => token.type === "document") ?? {};
   const written = (): string => tokens.map((token) => CST.stringify(token)).join("");
   const isGroup = CST.isCollection(value) && value.type !== "block-seq" && membersOf(value).length > 0;
-  if (!isGroup || now.length === 0) {
-    const isBare = value === undefined;
-    return `${isBare && now.length > 0 ? written() : ""}${now.length === 0 && isBare ? "" : yamlText({ group: now })}`;
-  }
+  if (value === undefined) return now.length === 0 ? written() : written() + yamlText({ group: now });
+  if (!isGroup || now.length === 0) return yamlText({ group: now });
   changeGroup(value, was, now);
   for (const { path, says } of remarks) remarkAt(value, path, says);
   return written();
