@@ -66,6 +66,23 @@ describe("what cannot be done is told first, with its way out, and the rest is s
     expect(rest).toContain("JOINING LIST");
   });
 
+  it("a warp tied end by end in groups of one, on more pages than a ream", () => {
+    // 6 200 groups are counted and tied: 2 × 6 200 rows, 23 to a page, are 539 pages.
+    const { first, rest } = pages(
+      planned(`stripes: [6200 oat]
+groups: 1
+loom: { reed: 10 per inch, sley: 2, threading: [1, 2, 3, 4] }
+oldWarp: { ends: 6200 }
+join: { knots: in front of the reed, knot: weaver's }
+`),
+    );
+    expect(first).toMatch(
+      /^\S.*THE JOB CHECK +Printed, this takes at least 539 pages, more than a ream of 500: print the pages you need, or count in larger groups/u,
+    );
+    for (const heading of ["COUNT OF THE OLD WARP", "JOINING LIST", "SHAFT CHECK"]) expect(rest).toContain(heading);
+    expect(rest).toMatch(/\[ \]=? +6200 +6200 +oat +1 +4 +3100/u);
+  });
+
   it("more pages than a ream of paper", () => {
     const row = { cells: [], isEdge: false, note: null };
     const sheet = (rows: number): Section => ({
@@ -88,6 +105,8 @@ describe("what cannot be done is told first, with its way out, and the rest is s
     expect(moreThanAReam([sheet(11_500)])).toEqual([]);
     const [told] = moreThanAReam([sheet(11_546)]);
     expect(told).toMatchObject({ is: "says", as: "CHECK" });
-    expect(JSON.stringify(told)).toContain("at least 502 pages, more than a ream of 500: leave out the workings");
+    expect(JSON.stringify(told)).toContain("at least 502 pages, more than a ream of 500: print the pages you need");
+    const withWorkings = moreThanAReam([sheet(11_546), { ...sheet(0), name: "workings" }]);
+    expect(JSON.stringify(withWorkings)).toContain("more than a ream of 500: leave out the workings");
   });
 });

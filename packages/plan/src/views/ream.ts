@@ -14,6 +14,7 @@ function pagesOf(block: Block): number {
 export function moreThanAReam(sections: readonly Section[]): readonly Block[] {
   const pages = sections.flatMap(({ blocks }) => blocks).reduce((sum, block) => sum + pagesOf(block), 0);
   if (pages <= REAM) return [];
-  const says = `Printed, this takes at least ${String(Math.floor(pages))} pages, more than a ream of ${String(REAM)}: leave out the workings, print the pages you need, or count in larger groups (groups).`;
+  const fewer = sections.some(({ name }) => name === "workings") ? "leave out the workings, " : "";
+  const says = `Printed, this takes at least ${String(Math.floor(pages))} pages, more than a ream of ${String(REAM)}: ${fewer}print the pages you need, or count in larger groups (groups).`;
   return [{ is: "says", as: "CHECK", says: [says] }];
 }
