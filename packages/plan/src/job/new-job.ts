@@ -15,19 +15,19 @@ stripes: # the new warp, from end 1; every thread counts
   - 24 natural
 groups: 24 # ends counted, wound, tied and ticked together; left out, a stripe is a group
 
-yarns: # by the names used above; count: the label (3360 yd per lb), or plies and number
+yarns: # by the names used above; count: the label (3360 yd per lb, 600 m per 100 g), or plies and number
   # sold: one package as it is sold, with its price; onHand: 6 oz, 840 yd, 2 cones, or none
   natural: { count: 2-ply of 8 cotton, sold: 8 oz at 14.50 EUR, onHand: 6 oz }
   madder: { count: 2-ply of 8 cotton, sold: 8 oz at 15.20 EUR, onHand: none }
   indigo: { count: 2-ply of 14 metric, sold: 50 g at 9 EUR, onHand: 20 g }
 
 loom: # the wood as it stands
-  reed: 10 per inch # dents
+  reed: 10 per inch # dents; or 50 per 10 cm
   sley: 2 # ends in a dent; a list where they differ
   threading: [1, 2, 3, 4] # shafts from old end 1, over and over
   gapInDent: 1.6 mm # free between two wires, by a feeler; or: not measured
   room: # still empty outside the outermost threaded ends
-    before: { dents: 28, heddles: 8 } # before end 1; heddles: so many on each shaft
+    before: { dents: 28, heddles: 8 } # before end 1; heddles: so many on each shaft; a list, [8, 8, 7, 8], where they differ
     after: { dents: 28, heddles: 8 } # after the last
   endOneOn: left # seen from the front
 
@@ -47,13 +47,13 @@ cloth: # what it is wanted to be, and what it loses
   widthReedToFinished: 15 % lost # of the width
 
 warp: # a length written here is fixed beforehand
-  wasteInFront: 10 in # of a warp threaded afresh
-  wasteBehind: 18 in # the knots decide which of the two is spared
+  wasteInFront: 10 in # of the warp that cannot be woven before the first pick, were it threaded afresh
+  wasteBehind: 18 in # and behind the last; the old warp stands in for one of the two, which, the knots decide
 pieces: # in the order of weaving; a header is an entry with atLoom
   - number: 9 # or: as many as the warp gives, as many as the yarn gives
     name: napkin # what it is
     finishedLength: 16 in # without fringe
-    hemEachEnd: 3/4 in # turned in at each end
+    hemEachEnd: 3/4 in # all that is turned in at each end; leave it out for none
 weft: # from the first pick of a piece to its last
   stripes: natural # one yarn, or a list of picks or lengths
   allowance: 5 % added # for joins and bobbin ends
@@ -61,7 +61,7 @@ winding: # how the warp is wound
   threads: 2 # wound together
   chains: by stripe # or: by group, by colour, every 40 ends
   most: 140 ends # of one chain; or a mass
-  extra: [2 natural, 1 indigo] # wound beside the warp, never tied
+  extra: [2 natural, 1 indigo] # wound beside the warp, never tied; leave it out for none
 `;
 
 /** The text of a job to fill in, with a remark on every line; it is a whole job and reads as one. */
