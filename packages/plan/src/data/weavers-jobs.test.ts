@@ -126,3 +126,59 @@ test("weft has the allowance that is written, and none is said", () => {
   expect(printed(small("1", "weft: { stripes: natural, allowance: 5 % added }"))).toContain("natural 11.2 yd 11.2 yd");
   expect(printed(small("1", "weft: natural"))).toContain("The weft has no allowance");
 });
+
+test("an end found broken or doubled is partnered or cut back where it is, and no count of ends is told to close it", () => {
+  const found = (ends: number, fault: string) =>
+    napkins(
+      ["ends: 368", `ends: ${String(ends)}\n  faults: [${fault}]`],
+      ["join: {", "join: { partner: hang a thrum,"],
+    );
+  const broken = found(367, "{ is: broken, after: 199 }");
+  // Place 200 is on shaft 4 of 1, 2, 3, 4, in dent 100 of two ends each.
+  expect(broken.figures.tying.partners.value).toMatchObject([
+    { is: "broken", firstEnd: 200, shafts: [4], dents: [100] },
+  ]);
+  const doubled = found(369, "{ is: one too many, end: 306 }");
+  // Old 307 meets new 306.
+  const meets = doubled.figures.loom.table.value?.stretches.find(({ oldEnd }) => oldEnd === 307);
+  expect([doubled.figures.loom.places.value, meets?.newEnd]).toEqual([368, 306]);
+  for (const plan of [broken, doubled]) expect(printed(plan)).not.toMatch(/would close|more after the last/u);
+});
+
+test("the partners of eight ends added at both sides are listed, and old end 1 meets new end 5", () => {
+  const { tying, loom } = napkins(
+    ["  - 24 natural", "  - 32 natural"],
+    ["join: {", "join: { sides: both, partner: hang a thrum,"],
+  ).figures;
+  const listed = tying.partners.value?.map(({ is, firstEnd, lastEnd }) => [is, firstEnd, lastEnd]);
+  expect(listed).toEqual([
+    ["added", 1, 4],
+    ["added", 373, 376],
+  ]);
+  expect(tying.partners.value?.[0]?.shafts).toEqual([1, 2, 3, 4]);
+  expect(loom.table.value?.stretches.find(({ oldEnd }) => oldEnd === 1)?.newEnd).toBe(5);
+});
+
+test("blended towels are one winding row and one joining row a stripe, bought by each colour", () => {
+  const towels = plan(readFileSync("examples/jobs/3-blended-towels.yaml", "utf8"));
+  const { winding, yarn } = towels.figures;
+  const parts = winding.wound.value?.flatMap((chain) => chain.parts) ?? [];
+  // Of plum + pink 4 × 48 ends, of plum + plum + pink 4 × 9: no row of one end, no thread laid aside in a pass of both.
+  expect(parts.length).toBeLessThan(60);
+  expect([yarn["plum"]?.ends.value, yarn["pink"]?.ends.value]).toEqual([120, 108]);
+  expect(printed(towels)).toContain("plum + pink");
+  expect(printed(towels)).not.toContain("two ends are crossed");
+});
+
+test("on hand is entered as cones, part ones too, where one size is sold", () => {
+  const labelled = (there: string) =>
+    small("1", `weft: natural\nyarns: { natural: { count: 3360 yd per lb, sold: 1 lb, onHand: ${there} } }`).figures
+      .yarn["natural"];
+  // 3360 yd to the pound: a cone, a cone and a half, a cone and 3 oz of 210 yd each.
+  for (const [there, yards] of [
+    ["1 cone", 3360],
+    ["1 1/2 cones", 5040],
+    ["1 cone + 3 oz", 3990],
+  ] as const)
+    expect(labelled(there)?.lengthThere.value?.in(inches)).toBeCloseTo(yards * 36, 6);
+});
