@@ -80,7 +80,7 @@ describeWith("Chromium", (executablePath) => {
     let browser: Browser;
     let page: Page;
     beforeAll(async () => {
-      browser = await chromium.launch({ executablePath, args: ["--no-sandbox", "--disable-gpu"] });
+      browser = await chromium.launch({ executablePath, args: ["--no-sandbox", "--disable-gpu"] }, 60_000);
       page = await browser.newPage();
     });
     afterAll(async () => {

@@ -30,6 +30,7 @@ input[type="checkbox"] { appearance: none; flex: none; width: 6mm; height: 6mm; 
 input[type="checkbox"]:checked { background: linear-gradient(45deg, transparent 44%, #000 44% 56%, transparent 56%), linear-gradient(-45deg, #fff 44%, #000 44% 56%, #fff 56%); }
 input[type="text"] { width: 22mm; border: 0; border-bottom: 0.3mm solid #000; border-radius: 0; padding: 0; font: inherit; background: #fff; color: #000; }
 .step { display: flex; gap: 3mm; align-items: flex-start; padding: 0.7mm 0; }
+.step:has(+ .said), .step:has(+ table) { break-after: avoid; }
 .mark { font-weight: bold; }
 .caution { border-left: 1.2mm solid #000; padding-left: 3mm; }
 dl { margin: 0 0 3mm; break-inside: avoid; }
