@@ -80,9 +80,9 @@ describeWith("Chromium", (executablePath) => {
     let browser: Browser;
     let page: Page;
     beforeAll(async () => {
-      browser = await chromium.launch({ executablePath, args: ["--no-sandbox", "--disable-gpu"] }, 60_000);
+      browser = await chromium.launch({ executablePath, args: ["--no-sandbox", "--disable-gpu"] });
       page = await browser.newPage();
-    });
+    }, 60_000);
     afterAll(async () => {
       await browser.close();
       rmSync(folder, { recursive: true });
