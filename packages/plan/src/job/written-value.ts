@@ -23,7 +23,7 @@ function valueOf(node: Node): WrittenValue {
 const isList = (value: WrittenValue): value is readonly WrittenValue[] => Array.isArray(value);
 
 /** Whether these are the digits of a number, which every reader of YAML takes for it. */
-export const isNumber = (text: string): boolean => Number.isFinite(Number(text)) && String(Number(text)) === text;
+const isNumber = (text: string): boolean => Number.isFinite(Number(text)) && String(Number(text)) === text;
 
 /** A value unread, as it is written. */
 export function treeOf(value: WrittenValue): Tree {
