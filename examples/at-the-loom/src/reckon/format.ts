@@ -1,4 +1,17 @@
-import { asText, centimetres, compare, grams, inUnit, inches, isQuantity, metres, ounces, yards } from "@thrum/maths";
+import {
+  asText,
+  centimetres,
+  compare,
+  grams,
+  inUnit,
+  inches,
+  isQuantity,
+  kilograms,
+  metres,
+  ounces,
+  unitOf,
+  yards,
+} from "@thrum/maths";
 import type { Length, Mass, Quantity } from "@thrum/maths";
 import type { Units } from "@thrum/plan";
 
@@ -19,17 +32,37 @@ function byTheYard(length: Length, units: Units, rounding: Rounding = "roundUp")
   return asText(units === "inches" ? inUnit(length, yards) : inUnit(length, metres), { step: "0.01", rounding });
 }
 
-function byTheScale(mass: Mass, units: Units, rounding: Rounding = "roundUp"): string {
-  if (units === "inches") return asText(inUnit(mass, ounces), { step: "0.1", rounding });
-  return asText(inUnit(mass, grams), { step: compare(mass, grams(100)) < 0 ? "0.1" : "1", rounding });
+const POUND = 16;
+
+/** Pounds and whole ounces from a pound on, as a scale shows them. */
+function pounds(mass: Mass, rounding: Rounding): string {
+  const weighed = inUnit(mass, ounces);
+  if (compare(weighed, ounces(POUND)) < 0) return asText(weighed, { step: "0.1", rounding });
+  const whole = Number(asText(weighed, { step: "1", rounding }).split(" ")[0]);
+  const over = whole % POUND;
+  return `${String((whole - over) / POUND)} lb${over === 0 ? "" : ` ${String(over)} oz`}`;
+}
+
+/** In the unit of the package, or of what is on hand, as the sheets print it. */
+function byTheScale(mass: Mass, like: Mass, rounding: Rounding = "roundUp"): string {
+  if (["lb", "oz"].includes(unitOf(like).symbol)) return pounds(mass, rounding);
+  return compare(mass, grams(10_000)) < 0
+    ? asText(inUnit(mass, grams), { step: compare(mass, grams(100)) < 0 ? "0.1" : "1", rounding })
+    : asText(inUnit(mass, kilograms), { step: "0.01", rounding });
 }
 
 /** A figure as it is shown beside its label. */
-export function shown(value: unknown, units: Units, way: "tape" | "yard", rounding: Rounding = "nearest"): string {
+export function shown(
+  value: unknown,
+  units: Units,
+  way: "tape" | "yard",
+  rounding: Rounding = "nearest",
+  like: unknown = value,
+): string {
   if (typeof value === "number") return String(value);
   if (!isQuantity(value)) return String(value);
   if (isLength(value)) return way === "tape" ? byTheTape(value, units, rounding) : byTheYard(value, units, rounding);
-  if (isMass(value)) return byTheScale(value, units, rounding);
+  if (isMass(value)) return byTheScale(value, isQuantity(like) && isMass(like) ? like : value, rounding);
   return asText(value, { step: "0.01" }).replace("/", " per ").replace(/ in$/u, " inch");
 }
 

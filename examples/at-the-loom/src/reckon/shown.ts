@@ -87,7 +87,11 @@ function readAt(plan: PlanData, path: Path): Read | null {
 
 function sumAt(plan: PlanData, path: Path, units: Units, way: Way, rounding: Rounding): Sum | null {
   const read = readAt(plan, path);
-  return read === null ? null : { label: read.label, value: eighths(shown(read.value, units, way, rounding)), path };
+  if (read === null) return null;
+  // All masses of one yarn stand in one unit.
+  const of = path.slice(0, -1);
+  const like = (readAt(plan, [...of, "packageMass"]) ?? readAt(plan, [...of, "there"]))?.value;
+  return { label: read.label, value: eighths(shown(read.value, units, way, rounding, like)), path };
 }
 
 function yarnTable(plan: PlanData, yarns: readonly Yarn[], units: Units, all: readonly Column[]): YarnTable {

@@ -1,8 +1,9 @@
-import { VIEWS } from "./views.js";
+import { viewNamed } from "./views.js";
+import type { Views } from "./views.js";
 
 export interface Question {
   readonly id: number;
-  readonly view: keyof typeof VIEWS;
+  readonly view: keyof Views;
   readonly given: readonly unknown[];
 }
 
@@ -12,7 +13,7 @@ export type Reply =
 
 async function replyTo({ id, view, given }: Question): Promise<Reply> {
   try {
-    const answer: (...given: never[]) => unknown = VIEWS[view];
+    const answer = await viewNamed(view);
     return { id, ok: true, answer: await answer(...(given as never[])) };
   } catch (error) {
     return { id, ok: false, says: error instanceof Error ? error.message : String(error) };

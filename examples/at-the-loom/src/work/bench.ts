@@ -140,7 +140,9 @@ export async function openBench(id: string): Promise<Bench | null> {
       if (state.value !== "ready") return;
       const before = work.value;
       keep(acted(before, next, Date.now()), changed ?? null);
-      change.value = planChange(work.value.progress, loom.value);
+      // The plan is held against the ticks anew only where either has changed.
+      if (next.progress?.groups !== undefined || next.progress?.chains !== undefined || change.value.is !== "same")
+        change.value = planChange(work.value.progress, loom.value);
       if (changed !== undefined || isOther(before, work.value)) void again();
     },
     async undo() {
