@@ -3,8 +3,8 @@ import type { PlanData, Told } from "@thrum/plan";
 /** "18 3/8" is two: the whole inches and the part. */
 const NUMBERS = /\d+(?:[.,/]\d+)*/gu;
 
-/** "end 1" is a name, and the centimetres after inches are those of the source. */
-const NAMES = /\bend 1\b|\(\d+ cm\)/gu;
+/** "end 1" is a name; what is told in inches and in centimetres is so in the source. */
+const NAMES = /\bend 1\b|\d+ in \(\d+ cm\)|\d+ cm \(\d+ in\)/gu;
 
 function numbersIn(value: unknown): readonly number[] {
   if (typeof value === "number") return [Math.abs(value)];

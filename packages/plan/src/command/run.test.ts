@@ -63,7 +63,9 @@ describe("the command", () => {
     const after = ran("next", join(folder, "job.yaml"));
     expect(after.code).toBe(0);
     expect(after.complained).toMatch(/^Take-up would be 90\.5 %/u);
-    expect(after.printed).toContain("  wasteBehind: 17 in # was 18 in; the knots decide which of the two is spared\n");
+    expect(after.printed).toContain(
+      "  wasteBehind: 17 in # was 18 in; and behind the last; the old warp stands in for one of the two, which, the knots decide\n",
+    );
     expect(ran("check", join(folderWith({ "next.yaml": after.printed }), "next.yaml")).code).toBe(0);
     expect(ran("next", join(folderWith({ "bad.yaml": "reed: 10" }), "bad.yaml")).code).toBe(1);
   });

@@ -1,6 +1,6 @@
 import type { Form, Shape } from "./form.js";
 import { jobForm } from "./job.js";
-import { MEANINGS } from "./meanings.js";
+import { meaningsOfKeys } from "./meanings.js";
 
 /** A JSON Schema, as data. */
 export type JsonSchema = Readonly<Record<string, unknown>>;
@@ -10,7 +10,8 @@ const TEXTS = ["string", "number", "boolean", "null"];
 const WHOLE = /^\d+$/u;
 
 function meaningOf(path: readonly string[]): JsonSchema {
-  const known = MEANINGS[path.join(".")] ?? MEANINGS[path.map((step, at) => (at === 2 ? "*" : step)).join(".")];
+  const meanings = meaningsOfKeys();
+  const known = meanings[path.join(".")] ?? meanings[path.map((step, at) => (at === 2 ? "*" : step)).join(".")];
   return known === undefined ? {} : { description: known };
 }
 

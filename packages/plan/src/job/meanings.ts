@@ -14,8 +14,8 @@ function under(group: string, keys: Meanings): Meanings {
   return Object.fromEntries(Object.entries(keys).map(([key, means]) => [`${group}.${key}`, means]));
 }
 
-/** What each key of a job means, by its written path; each stands beside its form. */
-export const MEANINGS: Meanings = {
+/** What each key of a job means, by its written path; each stands beside its form. Made when it is asked for: only the schema does. */
+export const meaningsOfKeys = (): Meanings => ({
   ...jobMeans,
   ...under("yarns.*", yarnMeans),
   ...under("loom", loomMeans),
@@ -29,4 +29,4 @@ export const MEANINGS: Meanings = {
   ...under("found", foundMeans),
   ...under("costs", costsMeans),
   ...under("label", labelMeans),
-};
+});

@@ -1,4 +1,4 @@
-import { asText, inUnit, oldWarpLeft, unitOf } from "@thrum/maths";
+import { asText, oldWarpLeft, unitOf } from "@thrum/maths";
 import type { Length } from "@thrum/maths";
 import type { JobJoin } from "../job/join.js";
 import type { Told } from "./told.js";
@@ -23,15 +23,6 @@ export function againstLeft({ knots, pastReed, behindHeddles }: LeftOnLoom): rea
     asText(back, { step: "0.1", rounding: "roundUp" }),
   ];
   const stands = [pastReed, behindHeddles].map((length) => asText(length));
-  const against = [mustStand.pastReed, mustStand.behindHeddles].map((length, at) =>
-    asText(inUnit(length, unitOf(at === 0 ? pastReed : behindHeddles)), { step: "0.01", rounding: "roundUp" }),
-  );
-  const values = {
-    pastReedAndBehindHeddles: both(mustStand),
-    stands,
-    against,
-    short: both(short),
-    instead: [...instead],
-  };
+  const values = { mustStand: both(mustStand), stands, short: both(short), instead: [...instead] };
   return [{ standing, about: "old warp left", says: ownFirst(says, pastReed), values }];
 }

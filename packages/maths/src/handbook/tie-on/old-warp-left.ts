@@ -70,13 +70,6 @@ function shortText(length: Length): string {
   return quantityText(length, { step: "0.1", rounding: "roundUp" });
 }
 
-/** What stands, against what must. */
-function standingText(left: Length, needed: Length): string {
-  const must = inUnit(needed, unitOf(left));
-  const against = needed.value === "0" ? "" : ` against ${quantityText(must, { step: "0.01", rounding: "roundUp" })}`;
-  return `${quantityText(left)}${against}`;
-}
-
 function isNone({ pastReed, behindHeddles }: OldWarpLeft["short"]): boolean {
   return pastReed.value === "0" && behindHeddles.value === "0";
 }
@@ -110,7 +103,7 @@ export function oldWarpLeft(input: OldWarpLeftInput): OldWarpLeft {
     short.pastReed.value === "0" ? "" : `${shortText(short.pastReed)} short past the reed`,
     short.behindHeddles.value === "0" ? "" : `${shortText(short.behindHeddles)} short behind the heddles`,
   ].filter(Boolean);
-  const stands = `${standingText(input.pastReed, pastReed)} past the reed, ${standingText(input.behindHeddles, behindHeddles)} behind the heddles`;
+  const stands = `${quantityText(input.pastReed)} past the reed, ${quantityText(input.behindHeddles)} behind the heddles`;
   const verdict = isSaid
     ? ` There will stand ${stands}.`
     : lacks.length === 0
