@@ -1,4 +1,4 @@
-import { changedJobText, nextJob, planDifferences, planFrom, planWarp, readJob, unitsOf } from "@thrum/plan";
+import { jobTextWith, nextJob, planDifferences, planFrom, planWarp, readJob, unitsOf } from "@thrum/plan";
 import type { PlanData } from "@thrum/plan";
 import { isQuantity } from "@thrum/maths";
 import { eighths, shown } from "./format.js";
@@ -31,5 +31,5 @@ export function differences(before: string, after: string): readonly Differs[] {
 /** The job after this one, as text, with what it asks; the old figures stand in it as remarks. */
 export function next(text: string): { readonly text: string; readonly asks: readonly string[] } {
   const { job, remarks, asked } = nextJob(planIn(text));
-  return { text: changedJobText(text, job, remarks), asks: asked.map(({ says }) => says) };
+  return { text: jobTextWith(text, job, remarks), asks: asked.map(({ says }) => says) };
 }
