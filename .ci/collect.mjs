@@ -5,10 +5,9 @@ import { dirname, relative } from "node:path";
 import { format } from "prettier";
 import { packageNames, root } from "./built.mjs";
 
-const report = `${root}reports/cited.json`;
-
-/** Runs the tests and gives back every cited row with the package it stands in. */
-export function citedRows() {
+/** Runs the tests that hold them, and says where their report is. */
+function reportOfTests() {
+  const report = `${root}reports/cited.json`;
   const args = [
     "node_modules/vitest/vitest.mjs",
     "run",
@@ -20,7 +19,13 @@ export function citedRows() {
   const json = ["--reporter=dot", "--reporter=json", `--outputFile.json=${report}`];
   const { status } = spawnSync(process.execPath, [...args, ...files, ...json], { cwd: root, stdio: "inherit" });
   if (status !== 0) throw new Error("the tests do not pass: their cases are not collected");
-  const { testResults } = JSON.parse(readFileSync(report, "utf8"));
+  return report;
+}
+
+/** Every cited row with the package it stands in, of the tests run now or of the report of a whole run just before. */
+export function citedRows(report = reportOfTests()) {
+  const { success, testResults } = JSON.parse(readFileSync(report, "utf8"));
+  if (!success) throw new Error(`${report}: the tests do not pass`);
   return testResults.flatMap(({ name, assertionResults }) =>
     assertionResults
       .filter(({ meta }) => meta?.cited !== undefined)
