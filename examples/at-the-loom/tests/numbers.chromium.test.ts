@@ -29,65 +29,79 @@ const printed = (plan: PlanData): string =>
 describeWith("Chromium", (executablePath) => {
   it("shows on the plan of each of nine jobs only numbers that its sheets print", async () => {
     await onDevice(executablePath, async (device, address) => {
-      const told: string[] = [];
+      const page = await opened(device, address, "settings");
       for (const [name, file] of Object.entries(EXAMPLES)) {
-        const page = await opened(device, address, name);
-        await page.locator("aside .number").first().waitFor();
-        const numbers = await page
-          .locator("aside .number")
-          .evaluateAll((all) => all.map((one) => one.firstChild?.textContent?.trim() ?? ""));
+        await page.evaluate((hash) => {
+          location.hash = hash;
+        }, name);
         const sheets = printed(planOf(`${file}.yaml`));
-        expect(numbers.length).toBeGreaterThan(2);
-        told.push(...numbers.filter((number) => !sheets.includes(plain(number))).map((number) => `${name}: ${number}`));
-        await page.close();
+        // As long as the numbers of the job before stand there, some of them are not printed.
+        const others = async (): Promise<readonly string[]> => {
+          const numbers = await page
+            .locator("aside .number")
+            .evaluateAll((all) => all.map((one) => one.firstChild?.textContent?.trim() ?? ""));
+          return numbers.length > 2
+            ? numbers.filter((number) => !sheets.includes(plain(number)))
+            : ["no more than two numbers"];
+        };
+        await expect.poll(others, { timeout: 20_000, message: name }).toEqual([]);
       }
-      expect(told).toEqual([]);
     });
   }, 240_000);
 
   it("shows at the loom what the plan lists, at the first group, in the middle and at the last, for each of nine jobs", async () => {
+    const turns = Object.entries(EXAMPLES).flatMap(([name, file]) => {
+      const rows = planOf(`${file}.yaml`).figures.tying.joining.value ?? [];
+      const places = rows.length === 0 ? [] : new Set([0, Math.floor(rows.length / 2), rows.length - 1]);
+      return [...places].flatMap((at) => {
+        const row = rows[at];
+        return row === undefined ? [] : [{ id: `${name}-${String(at)}`, file: `${file}.yaml`, at, row, rows }];
+      });
+    });
+    expect(turns.length).toBeGreaterThan(18);
+    const jobs = turns.map(({ id, file }) => jobRecord(id, jobText(file)));
+    const work = turns.map(({ id, file, at, rows }) => {
+      // Those before it in their turn are tied.
+      const tied = rows
+        .slice(0, at)
+        .map(({ group }) => ({ from: group, to: group }))
+        .sort((one, other) => one.from - other.from);
+      return workRecord(id, loomOf(file), { progress: at === 0 ? {} : { tied } });
+    });
+    const chains = Object.entries(EXAMPLES).flatMap(([name, file]) => {
+      const chain = planOf(`${file}.yaml`).figures.winding.wound.value?.[0];
+      return chain?.parts[0] === undefined ? [] : [{ id: `wind-${name}`, file: `${file}.yaml`, ends: chain.ends }];
+    });
+    const wound = chains.map(({ id, file }) => jobRecord(id, jobText(file)));
     await onDevice(executablePath, async (device, address) => {
-      for (const [name, file] of Object.entries(EXAMPLES)) {
-        const { tying, winding } = planOf(`${file}.yaml`).figures;
-        const rows = tying.joining.value ?? [];
-        const places = [...new Set([0, Math.floor(rows.length / 2), rows.length - 1])].filter((at) => at >= 0);
-        const loom = loomOf(`${file}.yaml`);
-        for (const at of rows.length === 0 ? [] : places) {
-          const id = `${name}-${String(at)}`;
-          const row = rows[at];
-          if (row === undefined) throw new Error("no such turn");
-          // Those before it in their turn are tied.
-          const before = rows
-            .slice(0, at)
-            .map(({ group }) => ({ from: group, to: group }))
-            .sort((one, other) => one.from - other.from);
-          const work = workRecord(id, loom, { progress: at === 0 ? {} : { tied: before } });
-          await keep(device, address, { jobs: [jobRecord(id, jobText(`${file}.yaml`))], work: [work] });
-          const page = await opened(device, address, `tie/${id}`);
-          await page.locator(".big strong").waitFor();
-          expect([id, await page.locator(".big strong").innerText(), await page.locator("h1").innerText()]).toEqual([
-            id,
-            String(row.knots),
-            row.turn === row.group
-              ? `Tie, group ${String(row.group)} of ${String(rows.length)}`
-              : `Tie, group ${String(row.group)}, turn ${String(row.turn)} of ${String(rows.length)}`,
-          ]);
-          const facts = await page.locator(".facts dd").allInnerTexts();
-          const span =
-            row.firstEnd === row.lastEnd ? String(row.firstEnd) : `${String(row.firstEnd)}–${String(row.lastEnd)}`;
-          expect(facts[0]).toBe(span);
-          await page.close();
-        }
-        const chain = winding.wound.value?.[0];
-        const part = chain?.parts[0];
-        if (chain === undefined || part === undefined) continue;
-        await keep(device, address, { jobs: [jobRecord(name, jobText(`${file}.yaml`))] });
-        const page = await opened(device, address, `wind/${name}`);
+      await keep(device, address, { jobs: [...jobs, ...wound], work });
+      const page = await opened(device, address, "settings");
+      const goTo = (place: string): Promise<void> =>
+        page.evaluate((hash) => {
+          location.hash = hash;
+        }, place);
+      for (const { id, row, rows } of turns) {
+        await goTo(`tie/${id}`);
+        const [group, turn] = [String(row.group), String(row.turn)];
+        const title =
+          row.turn === row.group
+            ? `Tie, group ${group} of ${String(rows.length)}`
+            : `Tie, group ${group}, turn ${turn} of ${String(rows.length)}`;
+        const span =
+          row.firstEnd === row.lastEnd ? String(row.firstEnd) : `${String(row.firstEnd)}–${String(row.lastEnd)}`;
+        const shown = async (): Promise<readonly string[]> => [
+          await page.locator("h1").innerText(),
+          await page.locator(".big strong").innerText(),
+          await page.locator(".facts dd").first().innerText(),
+        ];
+        await expect.poll(shown, { timeout: 20_000, message: id }).toEqual([title, String(row.knots), span]);
+      }
+      for (const { id, ends } of chains) {
+        await goTo(`wind/${id}`);
         await page
-          .getByText(`0 of ${String(chain.ends)} ends`)
+          .getByText(`0 of ${String(ends)} ends`)
           .first()
           .waitFor();
-        await page.close();
       }
     });
   }, 240_000);
