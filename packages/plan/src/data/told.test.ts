@@ -126,3 +126,26 @@ test("a yarn whose weft alone is more than is on hand is enough for no ends, in 
   expect(text).toContain("natural: enough for none, for its weft alone takes all that is on hand.");
   expect(text).not.toContain("received −");
 });
+
+test("what waits is told sheet by sheet, with the keys it waits for and why they are asked", () => {
+  const sides = "  sides: after the last # no heddles hang before end 1\n";
+  const text = planText(planned("6-wider-runner", [sides, ""], ["threads: 1, ", ""]));
+  expect(text).toContain("\nWAITS  Winding list: winding.threads.\n");
+  expect(text).toContain("\nWAITS  Joining list: join.sides.\n");
+  // 40 + 30 + 24 + 30 + 24 + 30 + 24 + 30 + 32 = 264
+  expect(text).toContain("\nASK    264 ends on 240 places: 24 ends more. Say where, join.sides.");
+});
+
+test("the eye of a heddle, measured, lets the knots of both ends together pass or holds them back", () => {
+  // 25.4 ÷ (28 × √4) = 0.4536 mm; × 3.8 = 1.724 wide and × 4.85 = 2.200 high in metal, × 5 = 2.268 high in cord.
+  const heddles = (wide: string, high: string, of: string) => {
+    const eye = `gapInDent: 1.6 mm\n  heddleEye: { wide: ${wide} mm, high: ${high} mm, of: ${of} }`;
+    const { figures } = planned("2-hall-napkins", ["gapInDent: 1.6 mm", eye]);
+    return figures.knots.ofYarns.value?.find(({ yarn }) => yarn === "natural")?.heddles;
+  };
+  expect(heddles("1.73", "2.21", "metal")).toBe("passes");
+  expect(heddles("1.72", "2.21", "metal")).toBe("does not pass untouched");
+  expect(heddles("1.73", "2.19", "metal")).toBe("does not pass untouched");
+  expect(heddles("1", "2.27", "cord")).toBe("passes");
+  expect(heddles("1", "2.26", "cord")).toBe("does not pass untouched");
+});
