@@ -31,8 +31,8 @@ export async function figures() {
   });
   const milliseconds = (time) => time / 1e6;
   return [
-    // Two hundred figures and parts with their origins, and before them the job checked by its forms, a fifth of the time.
-    ratioAtMost("a whole plan of 368 ends, warm, ÷ its job's text read by yaml", plan, 12.5),
+    // Two hundred figures and parts with their origins. A job that a program made is checked by its forms before, a quarter more.
+    ratioAtMost("a whole plan of 368 ends, warm, ÷ its job's text read by yaml", plan, 9),
     // 5 would be as fast as the ends grow.
     ratioAtMost("a plan of 19500 ends in 300 stripes ÷ one of a fifth of the ends", grown, 2.5),
     told("a whole plan of 368 ends, warm", milliseconds(plan * parsing), "ms"),

@@ -35,3 +35,14 @@ describe("the job to fill in", () => {
     for (const line of bare) expect(line).toMatch(/^(?: {2,6}- \d+ | {8}of: | {2}(?:natural|madder|indigo): )/u);
   });
 });
+
+describe("a job checked before", () => {
+  it("is taken as it is, for nothing in it can be changed; a copy of it is checked again", () => {
+    const reading = readJob("stripes: [24 oat]\ncloth: { sett: 16 per inch }\n");
+    if (!reading.ok) throw new Error("it reads");
+    const again = checkedJob(reading.job);
+    expect(again.ok && again.job).toBe(reading.job);
+    expect(() => Object.assign(reading.job.cloth ?? {}, { sett: "16" })).toThrow(TypeError);
+    expect(checkedJob({ ...reading.job, cloth: { sett: "16" } }).ok).toBe(false);
+  });
+});
