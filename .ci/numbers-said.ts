@@ -9,7 +9,7 @@ const NAMES = /\bend 1\b|\d+ in \(\d+ cm\)|\d+ cm \(\d+ in\)/gu;
 function numbersIn(value: unknown): readonly number[] {
   if (typeof value === "number") return [Math.abs(value)];
   // Of a long list six are said, and how many more there are.
-  if (Array.isArray(value)) return [value.length - 6, ...value.flatMap(numbersIn)];
+  if (Array.isArray(value)) return [...(value.length > 6 ? [value.length - 6] : []), ...value.flatMap(numbersIn)];
   return typeof value === "object" && value !== null ? Object.values(value).flatMap(numbersIn) : [];
 }
 

@@ -8,7 +8,7 @@ const TASKS = {
   tie: "Tie",
   through: "Draw through and beam",
   shafts: "Shaft by shaft",
-  inches: "First inches",
+  inches: "First picks",
   tape: "Where each piece stops",
   measures: "Measures",
 } as const;

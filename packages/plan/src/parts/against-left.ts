@@ -1,4 +1,4 @@
-import { asText, oldWarpLeft, unitOf } from "@thrum/maths";
+import { asText, oldWarpLeft } from "@thrum/maths";
 import type { Length } from "@thrum/maths";
 import type { JobJoin } from "../job/join.js";
 import type { Told } from "./told.js";
@@ -7,11 +7,6 @@ export interface LeftOnLoom {
   readonly knots: NonNullable<JobJoin["knots"]>;
   readonly pastReed: Length;
   readonly behindHeddles: Length;
-}
-
-/** Both units of a rule, the weaver's own first. */
-function ownFirst(says: string, own: Length): string {
-  return unitOf(own).symbol.endsWith("m") ? says.replace(/(\d+) in \((\d+) cm\)/gu, "$2 cm ($1 in)") : says;
 }
 
 /** What will stand of the old warp after the cut, against what must stand there to be tied to. */
@@ -24,5 +19,5 @@ export function againstLeft({ knots, pastReed, behindHeddles }: LeftOnLoom): rea
   ];
   const stands = [pastReed, behindHeddles].map((length) => asText(length));
   const values = { mustStand: both(mustStand), stands, short: both(short), instead: [...instead] };
-  return [{ standing, about: "old warp left", says: ownFirst(says, pastReed), values }];
+  return [{ standing, about: "old warp left", says, values }];
 }

@@ -15,7 +15,7 @@ describe("the old warp left in the loom", () => {
     ]);
     expect(found).toMatchObject({ reaches: true, instead: [] });
     expect(found.says).toBe(
-      "Tied behind the heddles, the old warp must stand 12 in (30 cm) behind the heddles and 6 in (15 cm) past the reed. It reaches: 18 cm past the reed, 35 cm behind the heddles.",
+      "Tied behind the heddles, the old warp must stand 30 cm (12 in) behind the heddles and 15 cm (6 in) past the reed. It reaches: 18 cm past the reed, 35 cm behind the heddles.",
     );
   });
 

@@ -1,8 +1,9 @@
 import { atLeastZero, oneOf, readInputs } from "../../engine/formula/index.js";
 import type { Source } from "../../engine/formula/index.js";
 import { compare, difference, inUnit, quantityText, times, unitOf } from "../../engine/quantity/index.js";
+import type { Unit } from "../../engine/quantity/index.js";
 import { commonPractice, loomManual, notesFromTheFell } from "../../sources/index.js";
-import { inches, Length } from "../../units/index.js";
+import { centimetres, inches, Length, metres, millimetres } from "../../units/index.js";
 import type { KnotsTied } from "./waste-by-knots.js";
 
 export interface OldWarpLeftInput {
@@ -36,11 +37,24 @@ interface Needed {
 
 const PLACES = ["in front of the reed", "behind the reed", "behind the heddles"] as const;
 
+const METRIC: readonly Unit<"length">[] = [millimetres, centimetres, metres];
+
+/** As the sources print it, in both units; that of what was measured comes first. */
+function inBoth(inInches: number, inCentimetres: number, measured: Length): string {
+  const [imperial, metric] = [`${String(inInches)} in`, `${String(inCentimetres)} cm`];
+  return METRIC.some(({ name }) => name === unitOf(measured).name)
+    ? `${metric} (${imperial})`
+    : `${imperial} (${metric})`;
+}
+
 /** What must stand for each place of the knots. */
-function neededAt(place: KnotsTied): Needed {
+function neededAt(place: KnotsTied, measured: Length): Needed {
   const none = inches(0);
   if (place === "in front of the reed")
-    return { pastReed: inches(8), behindHeddles: none, says: "8 in (20 cm) past the reed", source: notesFromTheFell };
+    return {
+      ...{ pastReed: inches(8), behindHeddles: none, source: notesFromTheFell },
+      says: `${inBoth(8, 20, measured)} past the reed`,
+    };
   if (place === "behind the reed")
     return {
       ...{ pastReed: none, behindHeddles: none, source: commonPractice },
@@ -48,7 +62,7 @@ function neededAt(place: KnotsTied): Needed {
     };
   return {
     ...{ pastReed: inches(6), behindHeddles: inches(12), source: loomManual },
-    says: "12 in (30 cm) behind the heddles and 6 in (15 cm) past the reed",
+    says: `${inBoth(12, 30, measured)} behind the heddles and ${inBoth(6, 15, measured)} past the reed`,
   };
 }
 
@@ -58,7 +72,7 @@ function lacking(needed: Length, left: Length): Length {
 }
 
 function shortAt(place: KnotsTied, left: OldWarpLeftInput): OldWarpLeft["short"] {
-  const { pastReed, behindHeddles } = neededAt(place);
+  const { pastReed, behindHeddles } = neededAt(place, left.pastReed);
   return Object.freeze({
     pastReed: lacking(pastReed, left.pastReed),
     behindHeddles: lacking(behindHeddles, left.behindHeddles),
@@ -93,7 +107,7 @@ export function oldWarpLeft(input: OldWarpLeftInput): OldWarpLeft {
   };
   readInputs("oldWarpLeft", declared, input);
   const { knotsTied } = input;
-  const { pastReed, behindHeddles, says: must, source } = neededAt(knotsTied);
+  const { pastReed, behindHeddles, says: must, source } = neededAt(knotsTied, input.pastReed);
   const short = shortAt(knotsTied, input);
   const isSaid = knotsTied === "behind the reed";
   const reaches = isSaid ? null : isNone(short);
