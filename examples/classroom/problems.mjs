@@ -45,7 +45,7 @@ export function problemsOf(seed) {
   const mass = problem(warpMass, {
     like: {
       ...{ ends: Number(ends.key.answer), warpLength: yards(length.key.answer) },
-      ...{ count: cottonCount(4), waste: percentAdded(5) },
+      ...{ count: cottonCount(4), allowance: percentAdded(5) },
     },
     ...{ keep: ["ends", "warpLength", "count"], unit: pounds, decimals: 3, seed },
   });

@@ -23,7 +23,7 @@ const USUAL: Readonly<Record<string, readonly string[]>> = {
     ...["gramsPerSquareMetre", "tex", "decitex", "kilotex", "metricCount", "metresPerKilogram"],
   ],
   imperial: [
-    ...["inches", "yards", "feet", "ounces", "pounds", "grains"],
+    ...["inches", "yards", "feet", "miles", "ounces", "pounds", "grains"],
     ...["endsPerInch", "picksPerInch", "dentsPerInch", "heddlesPerInch", "ouncesPerSquareYard"],
     ...["yardsPerPound", "cottonCount", "worstedCount", "linenCount", "typp"],
   ],

@@ -359,3 +359,21 @@ export const reedAirSpace: Source = {
   year: "undated",
   place: "online",
 };
+
+/** A film of farm linen weavers who beam, tie on and size a warp. */
+export const leinenweberei: Source = {
+  key: "baeuerliche-leinenweberei",
+  author: "subtitles of a film of a past craft",
+  title: "Bäuerliche Leinenweberei 3: Aufbäumen, Anknüpfen und Schlichten der Webkette",
+  year: "undated",
+  place: "Hunsrück",
+};
+
+/** A mill designer on a very dense warp drawn in by hand. */
+export const wovenWords2011: Source = {
+  key: "woven-words-2011",
+  author: "Woven Words",
+  title: "Weaver’s Knot",
+  year: "2011",
+  place: "online",
+};

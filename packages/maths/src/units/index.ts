@@ -15,7 +15,7 @@ export {
   PicksPerLength,
 } from "./kinds.js";
 export type { Addition, Loss, Share } from "./kinds.js";
-export { centimetres, feet, inches, kilometres, metres, millimetres, yards } from "./length.js";
+export { centimetres, feet, inches, kilometres, metres, miles, millimetres, yards } from "./length.js";
 export { drams, grains, grams, kilograms, milligrams, ounces, pounds } from "./mass.js";
 export { gramsPerSquareMetre, ouncesPerSquareYard } from "./mass-per-area.js";
 export { currency } from "./money.js";

@@ -56,3 +56,11 @@ export const inches: Unit<"length"> = /* @__PURE__ */ unit({
   symbol: "in",
   size: [1, 36, yards],
 });
+
+/** Statute miles, 1760 yards; wound yarn is told in them. */
+export const miles: Unit<"length"> = /* @__PURE__ */ unit({
+  dimension: "length",
+  name: "miles",
+  symbol: "mi",
+  size: [1760, 1, yards],
+});

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { unitOf } from "#ci/inputs.js";
 import { ucumFactor } from "#ci/ucum.js";
-import { centimetres, feet, inches, kilometres, metres, millimetres, yards } from "./length.js";
+import { centimetres, feet, inches, kilometres, metres, miles, millimetres, yards } from "./length.js";
 import { drams, grains, grams, kilograms, milligrams, ounces, pounds } from "./mass.js";
 import { decitex, denier, kilotex, tex } from "./direct-counts.js";
 import { metricCount, yardsPerPound } from "./indirect-counts.js";
@@ -15,6 +15,7 @@ describe("the UCUM library", () => {
     [inches, "[in_i]", "m"],
     [feet, "[ft_i]", "m"],
     [yards, "[yd_i]", "m"],
+    [miles, "[mi_i]", "m"],
     [grams, "g", "g"],
     [kilograms, "kg", "g"],
     [milligrams, "mg", "g"],

@@ -1,5 +1,5 @@
 import {
-  endsForWidth,
+  endsInWidth,
   oldPlaces as oldPlacesOf,
   placesToTie,
   widthInReedFromFinished as widthInReedFor,
@@ -45,11 +45,9 @@ export const widthWanted: Figure<Length> = figure("width wanted in the reed", wi
   finishedWidth: job.cloth.finishedWidth,
   reedToFinished: ofWidth,
 });
-export const endsWanted: Figure<number> = figure("ends for the width", endsForWidth, {
+export const endsWanted: Figure<number> = figure("ends for the width", endsInWidth, {
   sett: job.cloth.sett,
-  widthInReed: widthWanted,
-  threadingRepeat: always(1),
-  balanceEnds: always(0),
+  width: widthWanted,
 });
 /** Whether a place in the stripes is left open. */
 export const written: Figure<"open" | "closed"> = word("stripes written", { stripes: job.stripes }, ({ stripes }) =>

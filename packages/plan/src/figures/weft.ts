@@ -1,4 +1,4 @@
-import { weftByTurns, weftOfPieces, weftOfPlain, weftOfStripes, weftWithAllowance } from "@thrum/maths";
+import { weftByTurns, weftOfPieces, weftOfPlain, weftOfStripes, yarnWithAllowance } from "@thrum/maths";
 import type { Length } from "@thrum/maths";
 import type { Figure } from "../core/source.js";
 import { own } from "../core/wiring.js";
@@ -46,7 +46,7 @@ export const one: Figure<Length, "weft"> = choice("weft of one", its(piece.weftI
     eachStripe: its(piece.eachStripe),
   }),
 });
-const allowed = figure("with the allowance", weftWithAllowance, { weft: one, allowance: its(piece.allowance) });
+const allowed = figure("with the allowance", yarnWithAllowance, { yarn: one, allowance: its(piece.allowance) });
 /** With what is allowed for waste, where anything is. */
 export const withAllowance: Figure<Length, "weft"> = choice("with the allowance", its(piece.hasAllowance), {
   some: allowed,

@@ -41,7 +41,7 @@ const rug = {
   ends: 269,
   warpLength: metres("5.8"),
   count: metricCount("2.56"),
-  waste: percentAdded(0),
+  allowance: percentAdded(0),
 };
 const counts = [20, 15, 12].map((one) => cottonCount(one));
 const fiveTwo = { count: cottonCount(5), plies: 2, contraction: percentLost(5) };

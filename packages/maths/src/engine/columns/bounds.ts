@@ -25,6 +25,8 @@ export interface Source extends Bounds {
 export interface Outcome extends Bounds {
   readonly where: Place;
   readonly noun: string;
+  /** Whether it counts things, of which there are no parts. */
+  readonly wholes: boolean;
   readonly root: Node;
 }
 
@@ -66,23 +68,30 @@ export function checkGiven(
 /** What doubles leave over beside a bound. */
 const RESIDUE = 1e-12;
 
-/** Looks at every answer of a block; what doubles left below the least is put on it, anything else outside is refused. */
-export function checkOutcome({ where, noun, least, tooLarge }: Outcome, block: Float64Array, start: number): void {
+/** Looks at every answer of a block; what doubles left beside the least or a whole number is put on it, anything else outside is refused. */
+export function checkOutcome(
+  { where, noun, wholes, least, tooLarge }: Outcome,
+  block: Float64Array,
+  start: number,
+): void {
   let fitting = 0;
   for (const x of block) {
     fitting += x >= least && x < tooLarge && x !== -Infinity ? 1 : 0;
   }
+  if (wholes) for (const x of block) fitting -= Number.isInteger(x) ? 0 : 1;
   if (fitting === block.length) return;
+  const beside = (x: number, bound: number): boolean => Math.abs(x - bound) <= RESIDUE * Math.max(1, Math.abs(bound));
   for (let row = 0; row < block.length; row++) {
     const x = block[row]!;
-    if (x >= least && x < tooLarge && x !== -Infinity) continue;
-    const onLeast = least !== Number.MIN_VALUE && Math.abs(x - least) <= RESIDUE * Math.max(1, Math.abs(least));
-    if (onLeast) block[row] = least;
+    const inside = x >= least && x < tooLarge && x !== -Infinity;
+    if (inside && !wholes) continue;
+    if (least !== Number.MIN_VALUE && beside(x, least)) block[row] = least;
+    else if (inside && beside(x, Math.round(x))) block[row] = Math.round(x);
     else {
       throw new QuantityError({
         code: "no-answer",
         ...inPlace([...where, start + row]),
-        expected: `${noun} within its range`,
+        expected: wholes ? `a whole number of ${noun} within its range` : `${noun} within its range`,
         received: described(x),
         remedy: "The numbers of this row together give no such thing: look at each of them once more.",
       });

@@ -55,13 +55,18 @@ export function forColumns<I, D extends string>(
       const source = sources.get(name);
       return source === undefined ? { constant: Number.NaN } : { fill: () => source.block };
     };
-    const outcome = (of: Tree, noun: string, range: Range, own: Unit<string> | null): Outcome => {
-      const place = { where: ["forColumns"] as const, noun, ...boundsOf(range, own) };
+    const outcome = (of: Tree, noun: string, range: Range, own: Unit<string> | null, wholes: boolean): Outcome => {
+      const place = { where: ["forColumns"] as const, noun, wholes, ...boundsOf(range, own) };
       return { ...place, root: nodeOf(writtenOut(of, sizes), leaf) };
     };
     const { noun, range } = declared.result;
-    const lines = held.map(({ name, line, least }) => outcome(line, name, { ...anything, atLeast: least }, null));
-    const program = { sources, outcomes: [...lines, outcome(tree, noun, range, unit)] };
+    const lines = held.map(({ name, line, least }) =>
+      outcome(line, name, { ...anything, atLeast: least }, null, false),
+    );
+    const program = {
+      sources,
+      outcomes: [...lines, outcome(tree, noun, range, unit, declared.result.what === "whole")],
+    };
     programs.set(names.join(), program);
     return program;
   };

@@ -46,6 +46,7 @@ function isOutside({ result, lines, atLeast }: Declared, worked: ReadonlyMap<str
   const least = result.range.atLeast;
   return (
     held ||
+    (result.what === "whole" && last[0] % last[1] !== 0n) ||
     (least !== null && value < least) ||
     (above !== null && value <= above) ||
     (below !== null && value >= below) ||

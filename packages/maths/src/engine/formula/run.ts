@@ -130,6 +130,9 @@ export function run(declared: Declared, given: unknown): Run {
     nearness,
   );
   const percent = powersOf(declared.result.dimension).every((power) => power === 0) && unit !== null;
+  if (declared.result.what === "whole" && onStep(value, nearness) === null) {
+    return refuse(declared, "a whole number of", value.toSignificantDigits(10).toString());
+  }
   const wrong = outside(value, unit, declared.result.range, percent);
   if (wrong !== null) return refuse(declared, wrong, value.toSignificantDigits(10).toString());
   return { declared, inputs, frame, values, nearness, steps, value, unit };

@@ -62,7 +62,7 @@ describe("the mass of a cloth for its size", () => {
     fc.assert(
       fc.property(fc.integer({ min: 1, max: 80 }), fc.integer({ min: 2, max: 120 }), (perInch, count) => {
         const ends = 36 * perInch;
-        const wound = { ends, warpLength: inches("37.8"), count: cottonCount(count), waste: percentAdded(0) };
+        const wound = { ends, warpLength: inches("37.8"), count: cottonCount(count), allowance: percentAdded(0) };
         const yard = warpMassPerArea({ sett: endsPerInch(perInch), count: cottonCount(count), crimp: percentAdded(5) });
         expect(yard.in(ouncesPerSquareYard)).toBeCloseTo(warpMass(wound).in(ounces), 9);
       }),

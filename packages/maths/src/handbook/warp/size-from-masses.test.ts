@@ -19,7 +19,7 @@ describe("size on a warp", () => {
     [
       "2800 ends of 1000 yards in 45s that come out at 80 lb",
       published(sizingProblems, "problem 1", "8", "8"),
-      warpMass({ ends: 2800, warpLength: yards(1000), count: cottonCount(45), waste: percentAdded(0) }),
+      warpMass({ ends: 2800, warpLength: yards(1000), count: cottonCount(45), allowance: percentAdded(0) }),
       pounds(80),
     ],
   ];

@@ -16,7 +16,7 @@ describe("size on a warp", () => {
     [{ unsizedMass: pounds(1300), size: percentAdded(25) }],
     pounds,
   );
-  const mill = { ends: 3250, warpLength: yards(36_000), count: cottonCount(40), waste: percentAdded(0) };
+  const mill = { ends: 3250, warpLength: yards(36_000), count: cottonCount(40), allowance: percentAdded(0) };
   cited(
     "3250 ends of 36,000 yards in 40s with 10 % of size",
     published(sizing2014, "problem A", "3830", "53625/14"),

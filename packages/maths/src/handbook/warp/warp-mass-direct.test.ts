@@ -53,14 +53,14 @@ describe("mass of a warp of silk, drams to 1000 yards, 4 % of waste", () => {
     ],
   ];
   for (const [title, citation, ends, length, dram] of rows) {
-    const input = { ends, warpLength: yards(length), count: dramSilk(dram), waste: percentAdded(4) };
+    const input = { ends, warpLength: yards(length), count: dramSilk(dram), allowance: percentAdded(4) };
     cited(title, citation, warpMassDirect, [input], pounds);
   }
   cited(
     "the surah in ounces",
     published(wolfensberger1921, at(80, 2), "17.06", "2203929/125000", "misprint: 0.10 lb is 1.6 oz, printed 1.06"),
     warpMassDirect,
-    [{ ends: 3864, warpLength: yards(54), count: dramSilk("1.3"), waste: percentAdded(4) }],
+    [{ ends: 3864, warpLength: yards(54), count: dramSilk("1.3"), allowance: percentAdded(4) }],
     ounces,
   );
 });

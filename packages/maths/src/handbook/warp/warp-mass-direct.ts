@@ -11,8 +11,8 @@ export interface WarpMassDirectInput {
   readonly warpLength: Length;
   /** Of the finished thread. */
   readonly count: DirectCount;
-  /** To what is in the warp, for waste in winding. */
-  readonly waste: Addition;
+  /** To what is in the warp, for knots and breaks in winding. */
+  readonly allowance: Addition;
 }
 
 /**
@@ -21,13 +21,13 @@ export interface WarpMassDirectInput {
  * @formula
  * ```text
  * yarn = ends × warpLength
- * mass = yarn × count × (1 + waste)
+ * mass = yarn × count × (1 + allowance)
  * ```
  * @units ends; a length; a direct count; a percentage added → a mass
  * @exactness exact
  * @throws QuantityError "missing", "unknown-field", "wrong-kind", "out-of-range", "not-whole", one error for all faulty fields
  * @source wolfensberger-1921
- * @example warpMassDirect({ ends: 4000, warpLength: metres(10), count: tex(25), waste: percentAdded(4) }).in(kilograms) // 1.04
+ * @example warpMassDirect({ ends: 4000, warpLength: metres(10), count: tex(25), allowance: percentAdded(4) }).in(kilograms) // 1.04
  */
 export const warpMassDirect: Calculation<WarpMassDirectInput, Mass> = /* @__PURE__ */ calculation(() => ({
   name: "warpMassDirect",
@@ -35,11 +35,11 @@ export const warpMassDirect: Calculation<WarpMassDirectInput, Mass> = /* @__PURE
     ends: whole("ends", "of this yarn", { atLeast: 0 }),
     warpLength: positive(Length, "of every end, loom waste counted in"),
     count: positive(DirectCount, "of the finished thread"),
-    waste: added("to what is in the warp, for waste in winding"),
+    allowance: added("to what is in the warp, for knots and breaks in winding"),
   },
   formula: `
     yarn = ends × warpLength
-    mass = yarn × count × (1 + waste)`,
+    mass = yarn × count × (1 + allowance)`,
   result: atLeastZero(Mass, "to have"),
   forUse: "up",
   source: wolfensberger1921,

@@ -30,21 +30,21 @@ describe("mass of a warp by an indirect count", () => {
     ],
   ];
   for (const [title, citation, ends, warpLength, count, waste, unit] of rows) {
-    cited(title, citation, warpMass, [{ ends, warpLength, count, waste: percentAdded(waste) }], unit);
+    cited(title, citation, warpMass, [{ ends, warpLength, count, allowance: percentAdded(waste) }], unit);
   }
   it("grows with the ends and with the waste", () => {
     fc.assert(
       fc.property(fc.integer({ min: 1, max: 4000 }), fc.integer({ min: 0, max: 50 }), (ends, waste) => {
-        const input = { ends, warpLength: yards(8), count: cottonCount(4), waste: percentAdded(waste) };
+        const input = { ends, warpLength: yards(8), count: cottonCount(4), allowance: percentAdded(waste) };
         const mass = warpMass(input).in(pounds);
         expect(warpMass({ ...input, ends: ends + 1 }).in(pounds)).toBeGreaterThan(mass);
-        expect(warpMass({ ...input, waste: percentAdded(waste + 1) }).in(pounds)).toBeGreaterThan(mass);
+        expect(warpMass({ ...input, allowance: percentAdded(waste + 1) }).in(pounds)).toBeGreaterThan(mass);
       }),
     );
   });
-  it("takes the waste as a percentage added, not lost", () => {
+  it("takes the allowance as a percentage added, not lost", () => {
     const input = { ends: 400, warpLength: yards(8), count: cottonCount(4) };
-    expect(() => warpMass(input as never)).toThrow(/waste/u);
-    expect(() => warpMass({ ...input, waste: pounds(1) as never })).toThrow("waste");
+    expect(() => warpMass(input as never)).toThrow(/allowance/u);
+    expect(() => warpMass({ ...input, allowance: pounds(1) as never })).toThrow("allowance");
   });
 });

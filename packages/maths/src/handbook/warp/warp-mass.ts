@@ -11,8 +11,8 @@ export interface WarpMassInput {
   readonly warpLength: Length;
   /** Of the finished thread. */
   readonly count: IndirectCount;
-  /** To what is in the warp, for waste in winding. */
-  readonly waste: Addition;
+  /** To what is in the warp, for knots and breaks in winding. */
+  readonly allowance: Addition;
 }
 
 /**
@@ -21,13 +21,13 @@ export interface WarpMassInput {
  * @formula
  * ```text
  * yarn = ends × warpLength
- * mass = yarn ÷ count × (1 + waste)
+ * mass = yarn ÷ count × (1 + allowance)
  * ```
  * @units ends; a length; an indirect count; a percentage added → a mass
  * @exactness to 34 digits
  * @throws QuantityError "missing", "unknown-field", "wrong-kind", "out-of-range", "not-whole", one error for all faulty fields
  * @source wolfensberger-1921
- * @example warpMass({ ends: 3240, warpLength: yards(42), count: cottonCount(32), waste: percentAdded(0) }).in(pounds) // 5.0625
+ * @example warpMass({ ends: 3240, warpLength: yards(42), count: cottonCount(32), allowance: percentAdded(0) }).in(pounds) // 5.0625
  */
 export const warpMass: Calculation<WarpMassInput, Mass> = /* @__PURE__ */ calculation(() => ({
   name: "warpMass",
@@ -35,11 +35,11 @@ export const warpMass: Calculation<WarpMassInput, Mass> = /* @__PURE__ */ calcul
     ends: whole("ends", "of this yarn", { atLeast: 0 }),
     warpLength: positive(Length, "of every end, loom waste counted in"),
     count: positive(IndirectCount, "of the finished thread"),
-    waste: added("to what is in the warp, for waste in winding"),
+    allowance: added("to what is in the warp, for knots and breaks in winding"),
   },
   formula: `
     yarn = ends × warpLength
-    mass = yarn ÷ count × (1 + waste)`,
+    mass = yarn ÷ count × (1 + allowance)`,
   result: atLeastZero(Mass, "to have"),
   forUse: "up",
   source: wolfensberger1921,

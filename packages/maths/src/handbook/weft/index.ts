@@ -22,7 +22,5 @@ export { weftByTurns } from "./weft-by-turns.js";
 export type { WeftByTurnsInput } from "./weft-by-turns.js";
 export { weftOfStripes } from "./weft-of-stripes.js";
 export type { WeftOfStripesInput } from "./weft-of-stripes.js";
-export { weftWithAllowance } from "./weft-with-allowance.js";
-export type { WeftWithAllowanceInput } from "./weft-with-allowance.js";
 export { weftOfPieces } from "./weft-of-pieces.js";
 export type { WeftOfPiecesInput } from "./weft-of-pieces.js";

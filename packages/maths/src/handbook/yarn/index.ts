@@ -114,3 +114,5 @@ export { cheapestPackages } from "./cheapest-packages.js";
 export type { CheapestPackagesInput } from "./cheapest-packages.js";
 export { yarnSpareOfSizes } from "./yarn-spare-of-sizes.js";
 export type { YarnSpareOfSizesInput } from "./yarn-spare-of-sizes.js";
+export { yarnWithAllowance } from "./yarn-with-allowance.js";
+export type { YarnWithAllowanceInput } from "./yarn-with-allowance.js";

@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { byHand, cited } from "#ci/cited.js";
-import { commonPractice } from "../../sources/index.js";
-import { yards } from "../../units/index.js";
+import { byHand, cited, published } from "#ci/cited.js";
+import { commonPractice, weftHanded } from "../../sources/index.js";
+import { miles, yards } from "../../units/index.js";
 import { explain } from "../../engine/working/index.js";
 import { yarnInAll } from "./yarn-in-all.js";
 
@@ -13,6 +13,13 @@ describe("yarn in warp and wefts", () => {
     yarnInAll,
     [{ warp: yards(1800), wefts: [yards(700), yards(150)] }],
     yards,
+  );
+  cited(
+    "of ten yards of 45 inches at 10 by 10, in miles",
+    published(weftHanded, "14 April 2010", "5.1136", "9000/1760"),
+    yarnInAll,
+    [{ warp: yards(4500), wefts: [yards(4500)] }],
+    miles,
   );
   cited("of a warp and no weft", byHand(commonPractice, "1800"), yarnInAll, [{ warp: yards(1800), wefts: [] }], yards);
 

@@ -5,6 +5,7 @@ const SPELLINGS: Readonly<Record<string, readonly string[]>> = {
   inches: ["inch", "ins", '"', "”", "″", "''", "’’", "′′"],
   feet: ["foot", "'", "’", "′"],
   yards: ["yard", "yds"],
+  miles: ["mile"],
   millimetres: ["millimetre", "millimeter", "millimeters"],
   centimetres: ["centimetre", "centimeter", "centimeters", "cms"],
   metres: ["metre", "meter", "meters", "mtr", "mtrs"],

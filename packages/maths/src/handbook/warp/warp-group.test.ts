@@ -1,0 +1,61 @@
+import { describe, expect, it } from "vitest";
+import { cited, published } from "#ci/cited.js";
+import { bergdala, encyclopedie1765, leinenweberei, settSystems2014, taylor1909 } from "../../sources/index.js";
+import { endsInGroups } from "./ends-in-groups.js";
+import { warpGroup } from "./warp-group.js";
+
+describe("a customary group of ends", () => {
+  const held = (source: typeof taylor1909, at: string, ends: string): ReturnType<typeof published> =>
+    published(source, at, ends, ends);
+  cited(
+    "a beer of Bradford",
+    held(taylor1909, "p. 244 of the copy", "40"),
+    warpGroup,
+    ["beer, Bradford"],
+    "endsPerGroup",
+  );
+  cited(
+    "a beer of Dewsbury",
+    held(settSystems2014, "entry Sett Systems", "38"),
+    warpGroup,
+    ["beer, Dewsbury"],
+    "endsPerGroup",
+  );
+  cited(
+    "a porter of Leeds",
+    held(settSystems2014, "entry Sett Systems", "38"),
+    warpGroup,
+    ["porter, Leeds"],
+    "endsPerGroup",
+  );
+  cited(
+    "a portée of Lyons",
+    held(encyclopedie1765, "vol. 15, velvets", "80"),
+    warpGroup,
+    ["portée, Lyons"],
+    "endsPerGroup",
+  );
+  cited(
+    "a Gang of the Hunsrück",
+    held(leinenweberei, "subtitle 15", "40"),
+    warpGroup,
+    ["Gang, Hunsrück"],
+    "endsPerGroup",
+  );
+  cited(
+    "a pasma of 720 m over a warp of 12 m",
+    held(bergdala, "sections on yarn and reeds", "60"),
+    warpGroup,
+    ["pasma, Sweden 1896"],
+    "endsPerGroup",
+  );
+
+  it("of one word makes another warp in another place: 50 beers are 2000 ends or 1900", () => {
+    expect(endsInGroups({ groups: 50, endsPerGroup: warpGroup("beer, Bradford").endsPerGroup })).toBe(2000);
+    expect(endsInGroups({ groups: 50, endsPerGroup: warpGroup("beer, Dewsbury").endsPerGroup })).toBe(1900);
+  });
+
+  it("without its place is refused with the places that are known", () => {
+    expect(() => warpGroup("beer" as never)).toThrow("beer, Bradford");
+  });
+});
