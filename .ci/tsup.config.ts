@@ -23,7 +23,7 @@ const sources = built.map((name): [string, string] => {
 
 // Forms and figures are values made as a module loads, and a bundler keeps or drops such a module whole. So each room of a
 // plan is a module of its own, of which the main one only passes names on: who reads a job takes no figures, who plans takes
-// no views.
+// no views, who ticks off takes no forms.
 const ROOM = "room-";
 const rooms = [
   "job/checked-job",
@@ -32,9 +32,15 @@ const rooms = [
   "data/plan-json",
   "data/plan-schema",
   "data/check-figure",
+  "views/amount-text",
+  "views/units",
+  "views/yarn-signs",
   "views/differences",
   "views/text",
   "views/html",
+  "progress/miscount",
+  "progress/knots-tied",
+  "progress/still-holds",
   "progress/index",
   "reconcile/reconcile",
 ]

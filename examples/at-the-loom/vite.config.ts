@@ -8,7 +8,7 @@ export default defineConfig({
   build: { target: "es2022", modulePreload: { polyfill: false } },
   worker: { format: "es" },
   plugins: [
-    vue(),
+    vue({ features: { optionsAPI: false } }),
     VitePWA({
       // A newer version waits until the app is next opened; a task is never taken from under a hand.
       registerType: "prompt",

@@ -42,7 +42,7 @@ describeWith("Chromium", (executablePath) => {
     );
   }, 120_000);
 
-  it("fetches at most 220 kB to a usable plan", async () => {
+  it("fetches at most 200 kB to a usable plan", async () => {
     await onDevice(executablePath, async (device, address) => {
       const bodies = new Map<string, Promise<Buffer>>();
       const page = await device.newPage();
@@ -60,7 +60,7 @@ describeWith("Chromium", (executablePath) => {
       );
       const all = sizes.reduce((sum, size) => sum + size, 0);
       console.log(`to a usable plan: ${String(all)} bytes in ${String(files.length)} files`);
-      expect(all).toBeLessThanOrEqual(220_000);
+      expect(all).toBeLessThanOrEqual(200_000);
       await page.close();
     });
   }, 240_000);

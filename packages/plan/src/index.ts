@@ -46,6 +46,8 @@ export type { NextJob } from "./data/next-job.js";
 export { working } from "./data/working.js";
 export { waitsFor } from "./data/waits-for.js";
 export { planText } from "./views/text.js";
+export { amountText } from "./views/amount-text.js";
+export type { AmountTextOptions } from "./views/amount-text.js";
 export { unitsOf } from "./views/units.js";
 export type { Units } from "./views/units.js";
 export { yarnSigns } from "./views/yarn-signs.js";

@@ -1,8 +1,7 @@
+import { amountText, unitsOf } from "@thrum/plan";
 import type { PlanData } from "@thrum/plan";
 import type { Yarn } from "../parts/yarn.js";
 import type { Loom } from "../work/loom.js";
-import { shown } from "./format.js";
-import { unitsOf } from "@thrum/plan";
 
 type Known = Omit<Loom, "yarns" | "bands" | "marks" | "steps" | "doIn" | "foundIn" | "waits">;
 
@@ -57,6 +56,6 @@ export function loomFigures(plan: PlanData, yarns: readonly Yarn[]): Known {
     chains: winding.wound.value,
     laid: winding.laying.value,
     shafts: tying.check.value?.rows ?? null,
-    picks: picks === undefined ? null : shown(picks, unitsOf(plan.job), "tape"),
+    picks: picks === undefined ? null : amountText(picks, unitsOf(plan.job)),
   };
 }

@@ -1,8 +1,8 @@
 import { compare, difference, inUnit, inches, sum } from "@thrum/maths";
 import type { Length } from "@thrum/maths";
+import { amountText } from "@thrum/plan";
 import type { PlanData, Progress, Units } from "@thrum/plan";
 import type { Mark } from "../work/loom.js";
-import { shown } from "./format.js";
 
 const NOTHING = inches(0);
 
@@ -16,8 +16,7 @@ export function marksOf(
   if (tape === null) return null;
   let longer: Length = NOTHING;
   let shorter: Length = NOTHING;
-  const ofSome = (length: Length): string | null =>
-    compare(length, NOTHING) > 0 ? shown(length, units, "tape") : null;
+  const ofSome = (length: Length): string | null => (compare(length, NOTHING) > 0 ? amountText(length, units) : null);
   return tape.marks.map(({ title, to, from, hem, fringe, ofEntry, inRun }) => {
     const planned = sum(to, longer);
     const at = difference(planned, shorter);
@@ -27,7 +26,7 @@ export function marksOf(
       if (compare(found, at) > 0) longer = sum(longer, difference(found, at));
       else shorter = sum(shorter, difference(at, found));
     }
-    const one = shown(difference(to, from), units, "tape");
-    return { title, ofEntry, at: shown(stopped ?? at, units, "tape"), one, hem: ofSome(hem), fringe: ofSome(fringe) };
+    const one = amountText(difference(to, from), units);
+    return { title, ofEntry, at: amountText(stopped ?? at, units), one, hem: ofSome(hem), fringe: ofSome(fringe) };
   });
 }

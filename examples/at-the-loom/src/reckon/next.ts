@@ -1,13 +1,16 @@
-import { jobTextWith, nextJob, planDifferences, planFrom, planWarp, readJob, unitsOf } from "@thrum/plan";
+import { amountText, jobTextWith, nextJob, planDifferences, planFrom, planWarp, readJob, unitsOf } from "@thrum/plan";
 import type { PlanData } from "@thrum/plan";
 import { isQuantity } from "@thrum/maths";
-import { eighths, shown } from "./format.js";
+import type { Quantity } from "@thrum/maths";
+import { eighths } from "./eighths.js";
 
 function planIn(text: string): PlanData {
   const reading = readJob(text);
   if (!reading.ok) throw new RangeError("a job that does not read has no plan");
   return planFrom(planWarp(reading.job));
 }
+
+type Plain = number | string | Quantity<string> | null;
 
 /** A figure that a change moves: what it is, as it was, as it is then. */
 export type Differs = readonly [label: string, was: string, is: string];
@@ -16,14 +19,16 @@ export type Differs = readonly [label: string, was: string, is: string];
 export function differences(before: string, after: string): readonly Differs[] {
   const [was, is] = [planIn(before), planIn(after)];
   const units = unitsOf(was.job);
-  const isPlain = (value: unknown): boolean =>
+  const isPlain = (value: unknown): value is Plain =>
     value === null || typeof value === "number" || typeof value === "string" || isQuantity(value);
-  const said = (value: unknown): string => (value === null ? "–" : eighths(shown(value, units, "tape")));
+  const said = (value: Plain): string => {
+    if (value === null) return "–";
+    return typeof value === "string" ? value : eighths(amountText(value, units));
+  };
   return planDifferences(was, is)
-    .filter((one) => isPlain(one.before) && isPlain(one.after))
-    .map(({ path, label, before: one, after: other }): Differs => {
+    .flatMap(({ path, label, before: one, after: other }): readonly Differs[] => {
       const row = path.length > 3 ? `${String(path[2])}: ` : "";
-      return [`${row}${label}`, said(one), said(other)];
+      return isPlain(one) && isPlain(other) ? [[`${row}${label}`, said(one), said(other)]] : [];
     })
     .filter(([, one, other]) => one !== other);
 }

@@ -1,7 +1,9 @@
-import { planFrom, unitsOf } from "@thrum/plan";
+import { isQuantity } from "@thrum/maths";
+import type { Mass } from "@thrum/maths";
+import { amountText, planFrom, unitsOf } from "@thrum/plan";
 import type { Path, PlanData, Units } from "@thrum/plan";
 import type { Band, Yarn } from "../parts/yarn.js";
-import { eighths, shown } from "./format.js";
+import { eighths } from "./eighths.js";
 import { bandsOf, yarnsOf } from "./looks.js";
 import { toldOf } from "./told.js";
 import type { Finding } from "./told.js";
@@ -85,13 +87,22 @@ function readAt(plan: PlanData, path: Path): Read | null {
   return found === undefined || found.value === null ? null : found;
 }
 
-function sumAt(plan: PlanData, path: Path, units: Units, way: Way, rounding: Rounding): Sum | null {
+const isMass = (value: unknown): value is Mass => isQuantity(value) && value.dimension === "mass";
+
+function sumAt(plan: PlanData, path: Path, units: Units, by: Way, rounding: Rounding): Sum | null {
   const read = readAt(plan, path);
   if (read === null) return null;
   // All masses of one yarn stand in one unit.
   const of = path.slice(0, -1);
-  const like = (readAt(plan, [...of, "packageMass"]) ?? readAt(plan, [...of, "there"]))?.value;
-  return { label: read.label, value: eighths(shown(read.value, units, way, rounding, like)), path };
+  const other = (readAt(plan, [...of, "packageMass"]) ?? readAt(plan, [...of, "there"]))?.value;
+  const like = isMass(other) ? { like: other } : {};
+  const { label, value } = read;
+  const isAmount = typeof value === "number" || isQuantity(value);
+  return {
+    label,
+    value: isAmount ? eighths(amountText(value, units, { by, rounding, ...like })) : String(value),
+    path,
+  };
 }
 
 function yarnTable(plan: PlanData, yarns: readonly Yarn[], units: Units, all: readonly Column[]): YarnTable {

@@ -5,7 +5,7 @@ import type { Change } from "./act.js";
 import { begun } from "./act.js";
 import type { Loom } from "./loom.js";
 import { allTied, lastTied } from "./tie.js";
-import { loom as words } from "../words.js";
+import { loom as words } from "../words/loom.js";
 
 /** How the plan differs from that of the first tick: not in what it lists, after the last end done, or before it. */
 export interface PlanChange {

@@ -1,6 +1,6 @@
 import { isTicked } from "@thrum/plan";
 import type { Task, WorkRecord } from "../keep/records.js";
-import { loom as words } from "../words.js";
+import { loom as words } from "../words/loom.js";
 import { threadsCounted, toCount } from "./count.js";
 import type { Loom } from "./loom.js";
 import { allTied, toTie } from "./tie.js";

@@ -1,6 +1,6 @@
 import { isTicked, knotsTied } from "@thrum/plan";
 import type { Task, WorkRecord } from "../keep/records.js";
-import { loom as words } from "../words.js";
+import { loom as words } from "../words/loom.js";
 import { whenText } from "./stopped.js";
 
 /** How far the open task is, by the record alone: the shelf plans no warp to say it. */

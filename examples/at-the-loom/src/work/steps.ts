@@ -1,5 +1,5 @@
 import type { Task, WorkRecord } from "../keep/records.js";
-import { loom as words } from "../words.js";
+import { loom as words } from "../words/loom.js";
 import type { Change } from "./act.js";
 import { stepDone } from "./act.js";
 import type { Loom, Step } from "./loom.js";

@@ -1,5 +1,5 @@
 import type { Progress } from "@thrum/plan";
-import { loom as words } from "../words.js";
+import { loom as words } from "../words/loom.js";
 import type { Change } from "./act.js";
 import type { Mark } from "./loom.js";
 

@@ -1,7 +1,7 @@
 import { isTicked, knotsTied, miscounts, tickedOff, untick } from "@thrum/plan";
 import type { Miscount, Progress } from "@thrum/plan";
 import type { Here } from "../keep/records.js";
-import { loom as words } from "../words.js";
+import { loom as words } from "../words/loom.js";
 import type { Change } from "./act.js";
 import type { Group, Loom, Row } from "./loom.js";
 

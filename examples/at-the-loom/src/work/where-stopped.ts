@@ -1,6 +1,6 @@
 import { isTicked } from "@thrum/plan";
 import type { WorkRecord } from "../keep/records.js";
-import { loom as words } from "../words.js";
+import { loom as words } from "../words/loom.js";
 import { pieceNow } from "./tape.js";
 import type { Loom, Row } from "./loom.js";
 import { knotsInWork, lastTied, toTie } from "./tie.js";

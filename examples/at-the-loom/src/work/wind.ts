@@ -1,6 +1,6 @@
 import { isTicked, tickedOff } from "@thrum/plan";
 import type { Progress } from "@thrum/plan";
-import { loom as words } from "../words.js";
+import { loom as words } from "../words/loom.js";
 import type { Change } from "./act.js";
 import type { WoundChain } from "./loom.js";
 

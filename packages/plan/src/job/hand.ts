@@ -1,4 +1,5 @@
 import { Unreadable } from "./fault.js";
+import { handText } from "./hand-text.js";
 import type { Hand } from "./runs.js";
 import { yarnNameFault } from "./yarn-name.js";
 
@@ -13,10 +14,6 @@ export function readHand(written: string): Hand {
     if (fault !== undefined) throw new Unreadable(fault, "unreadable", "the name of a yarn", JSON.stringify(name));
   }
   return inTurn ? { yarns, order: "strictly in turn" } : { yarns };
-}
-
-export function handText({ yarns, order }: Hand): string {
-  return yarns.join(order === undefined ? " + " : " / ");
 }
 
 /** What a run is of, and of what on the way back, when what is taken in turn is turned round. */

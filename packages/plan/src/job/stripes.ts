@@ -1,7 +1,8 @@
 import { Unreadable } from "./fault.js";
 import { text } from "./form.js";
 import type { Form, Notation } from "./form.js";
-import { handOf, handText, numberAndRest, readHand } from "./hand.js";
+import { handText } from "./hand-text.js";
+import { handOf, numberAndRest, readHand } from "./hand.js";
 import type { Hand, Runs } from "./runs.js";
 import { runs } from "./runs-form.js";
 

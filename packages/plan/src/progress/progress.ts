@@ -10,7 +10,7 @@ import { list } from "../job/lists.js";
 import type { Hand } from "../job/runs.js";
 import { stripeNotation } from "../job/stripes.js";
 import { inLines } from "./in-lines.js";
-import { ticks } from "./ticks.js";
+import { ticks } from "./ticks-form.js";
 import type { Ticks } from "./ticks.js";
 
 /** A group as it was planned when the first tick was made. */

@@ -1,4 +1,4 @@
-import { handText } from "../job/hand.js";
+import { handText } from "../job/hand-text.js";
 import type { PlannedGroup, Progress } from "./progress.js";
 
 /** How far ticks made on an earlier plan still hold on the plan as it now is. */

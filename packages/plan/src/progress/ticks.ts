@@ -1,7 +1,3 @@
-import { Unreadable } from "../job/fault.js";
-import { text } from "../job/form.js";
-import type { Form } from "../job/form.js";
-
 /** Numbers ticked off, all of them, or some in stretches; none is an empty list. */
 export type Ticks = "all" | readonly Stretch[];
 
@@ -10,18 +6,8 @@ export interface Stretch {
   readonly to: number;
 }
 
-const MOST = 20_000;
-const STRETCH = /^(\d{1,5})(?: to (\d{1,5}))?$/u;
-
-function stretchOf(written: string): Stretch {
-  const [, first = "", last = first] = STRETCH.exec(written.trim()) ?? [];
-  const [from, to] = [Number(first), Number(last)];
-  if (from >= 1 && from <= to && to <= MOST) return { from, to };
-  throw new Unreadable("Write such as 1 to 6, 8, or all, or none.");
-}
-
 /** Stretches in order, those that meet in one. */
-function tidied(stretches: readonly Stretch[]): readonly Stretch[] {
+export function tidied(stretches: readonly Stretch[]): readonly Stretch[] {
   const sorted = [...stretches].sort((a, b) => a.from - b.from);
   return sorted.reduce<readonly Stretch[]>((done, next) => {
     const last = done.at(-1);
@@ -29,18 +15,6 @@ function tidied(stretches: readonly Stretch[]): readonly Stretch[] {
     return [...done.slice(0, -1), { from: last.from, to: Math.max(last.to, next.to) }];
   }, []);
 }
-
-export const ticks: Form<Ticks> = text<Ticks>("the numbers ticked off", "1 to 6, 8", {
-  read: (written) => {
-    if (written === "all") return written;
-    return written === "none" ? [] : tidied(written.split(",").map(stretchOf));
-  },
-  write: (given) => {
-    if (given === "all") return given;
-    const parts = given.map(({ from, to }) => (from === to ? String(from) : `${String(from)} to ${String(to)}`));
-    return parts.length === 0 ? "none" : parts.join(", ");
-  },
-});
 
 /** Whether this number is ticked off. */
 export function isTicked(given: Ticks | undefined, number: number): boolean {

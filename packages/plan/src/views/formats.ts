@@ -18,7 +18,7 @@ import type { Units } from "./units.js";
 
 type LengthFormat = (length: Length, units: Units) => string;
 type MassFormat = (mass: Mass, units: Units, like?: Unit<"mass">) => string;
-type Way = "nearest" | "roundUp" | "roundDown";
+export type Way = "nearest" | "roundUp" | "roundDown";
 
 /** Six figures at most: the step of the size of an amount. */
 function sixFigures(amount: Quantity<string>, rounding: Way): string {
@@ -27,14 +27,14 @@ function sixFigures(amount: Quantity<string>, rounding: Way): string {
   return asText(amount, { step, rounding });
 }
 
-function tape(rounding: Way): (length: Length, units: Units) => string {
+export function tape(rounding: Way): (length: Length, units: Units) => string {
   return (length, units) =>
     units === "inches"
       ? asText(inUnit(length, inches), { step: "1/8", rounding })
       : asText(inUnit(length, centimetres), { step: "0.1", rounding });
 }
 
-function yard(rounding: Way): (length: Length, units: Units) => string {
+export function yard(rounding: Way): (length: Length, units: Units) => string {
   return (length, units) =>
     units === "inches" ? sixFigures(inUnit(length, yards), rounding) : sixFigures(inUnit(length, metres), rounding);
 }
@@ -60,7 +60,7 @@ function pounds(mass: Mass, rounding: Way): string {
   return `${String((whole - over) / POUND)} lb${over === 0 ? "" : ` ${String(over)} oz`}`;
 }
 
-function scale(rounding: Way): (mass: Mass, units: Units, like?: Unit<"mass">) => string {
+export function scale(rounding: Way): (mass: Mass, units: Units, like?: Unit<"mass">) => string {
   return (mass, _, like = unitOf(mass)) => {
     const { symbol } = like;
     if (symbol === "lb" || symbol === "oz") return pounds(mass, rounding);
