@@ -1,17 +1,15 @@
-// pnpm docs:pages: a page for every formula, the verification table, the errata and the sources, all from the declarations
-// and the collected cases; and the API of each package. With --check it only tells which pages differ.
+// pnpm docs:pages: a page for every formula, the errata and the sources, all from the declarations and the collected cases.
+// With --check it only tells which pages differ. What nobody reads in a diff is made with the site.
 import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { format } from "prettier";
 import { root } from "./built.mjs";
-import { apiPages } from "./docs/api-pages.mjs";
 import { errorPages } from "./docs/error-pages.mjs";
 import { formulaPage } from "./docs/formula-page.mjs";
 import { calculations, cases, maths, sentencesOf } from "./docs/handbook.mjs";
 import { jobFilePage } from "./docs/job-file-page.mjs";
 import { book, capital, list } from "./docs/markdown.mjs";
 import { steps, tenFirst } from "./docs/order-of-work.mjs";
-import { errata, trustPage, verificationTable } from "./docs/trust-pages.mjs";
-import { turnedRound } from "./docs/turned-round.mjs";
+import { casesOfBook, errata, trustPage } from "./docs/trust-pages.mjs";
 
 const check = process.argv.includes("--check");
 const { inWords } = maths;
@@ -49,19 +47,20 @@ function sourcesPage() {
     kebabOf.has(name) ? `[${inWords(name)}](./formulas/${kebabOf.get(name)}.md)` : inWords(name);
   const entries = [...sources.values()]
     .sort((a, b) => book(a.source).localeCompare(book(b.source), "en"))
-    .map(({ source, calls }) => `${book(source)}. Used for ${[...calls].map(linked).join(", ")}.`);
+    .map(({ source, calls }) => {
+      const own = cases.some((one) => one.source.key === source.key) ? ` [Its cases](${casesOfBook(source)})` : "";
+      return `${book(source)}. Used for ${[...calls].map(linked).join(", ")}.${own}`;
+    });
   return ["# Sources", "Every book, paper and page the numbers were checked against.", list(entries)].join("\n\n");
 }
 
 const pages = new Map(calculations.map((one) => [`docs/formulas/${one.kebab}.md`, formulaPage(one)]));
 pages.set("docs/formulas/index.md", formulasIndex());
 pages.set("docs/trust.md", trustPage());
-pages.set("docs/verification.md", verificationTable());
 pages.set("docs/errata.md", errata());
 pages.set("docs/sources.md", sourcesPage());
-pages.set("docs/turned-round.md", turnedRound());
 pages.set("docs/job-file.md", jobFilePage());
-for (const [path, text] of [...errorPages(), ...(await apiPages())]) pages.set(path, text);
+for (const [path, text] of errorPages()) pages.set(path, text);
 
 for (const folder of GENERATED) mkdirSync(root + folder, { recursive: true });
 const stale = [];

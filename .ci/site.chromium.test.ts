@@ -29,7 +29,8 @@ const sorts = [
     "about/changes.html",
     "trust.html",
   ],
-  ...["guides/index.html", "glossary.html", "guides/command.html"],
+  ...["guides/index.html", "glossary.html", "guides/command.html", "api/index.html", "api/maths/check.html"],
+  ...["guides/spreadsheet.html"],
 ];
 
 /** What readers look for, with the pages that answer it: as it was found, and as it was written before the search was made. */
@@ -155,6 +156,37 @@ describeWith("Chromium", (executablePath) => {
       await expect.poll(() => page.locator("#warpLength-loomToFinished-is").innerText()).toContain("less than 100 %");
       expect(await page.locator("output").innerText()).toContain("252.222 in");
       expect(await page.getByLabel("loom to finished", { exact: true }).getAttribute("aria-invalid")).toBe("true");
+    });
+  });
+
+  it("turns a formula round: the answer goes in, the input asked for comes out, and the address keeps it", async () => {
+    await on("formulas/warp-length.html", {}, async (page) => {
+      const said = (): Promise<string> => page.locator("output").innerText();
+      await expect.poll(() => page.getByLabel("Solve for").locator("option").count()).toBe(7);
+      await page.getByLabel("Solve for").selectOption("pieces");
+      await page.getByLabel("warp", { exact: true }).fill("8 m");
+      // By hand: (800 − 75) × 0.9 ÷ 74 = 8.8, so 8 whole towels.
+      await expect.poll(said).toBe("pieces = 8 pieces");
+      await page.getByLabel("rounded").selectOption("roundUp");
+      await expect.poll(said).toBe("pieces = 9 pieces");
+      await page.getByLabel("Solve for").selectOption("loomWaste");
+      // 800 − 3 × 74 ÷ 0.9 = 553.333 cm.
+      await expect.poll(said).toContain("553.333 cm");
+      await page.getByRole("button", { name: "the code" }).click();
+      const code = page.locator(".uses");
+      await expect
+        .poll(() => code.innerText())
+        .toContain('solveFor(warpLength, "loomWaste", "warp", { in: centimetres })');
+      await page.reload({ waitUntil: "networkidle" });
+      await expect.poll(said).toContain("553.333 cm");
+    });
+  });
+
+  it("draws what is measured where, in the words of the fields", async () => {
+    await on("formulas/warp-length.html", {}, async (page) => {
+      const words = await page.locator(".drawn text").allTextContents();
+      const labels = await page.locator(".live label").allInnerTexts();
+      expect(labels.filter((label) => words.some((word) => word.includes(label)))).toEqual(labels);
     });
   });
 

@@ -94,6 +94,7 @@ export function formulaPage(one) {
     "<!-- live -->",
     linesOf(calculation, input),
     "<!-- /live -->",
+    "<!-- drawing -->",
     "## Formula",
     fence("formula", lines.filter(Boolean).join("\n")),
     `The answer: ${plain([result.noun, result.meaning].filter(Boolean).join(", "))}. What may stand in each field: ${ranges.join("; ")}. Source: ${book(declaration.source)}.`,

@@ -63,13 +63,20 @@ function countsBy(keyOf, rows) {
   return counts;
 }
 
+/** The cases of a book, found on the page of them all. */
+export function casesOfBook({ author, title }) {
+  const words = `${author}, ${title}`.slice(0, 80);
+  return `./verification.html?of=${encodeURIComponent(words)}`;
+}
+
 export function trustPage() {
   const sources = new Set(published.map(({ source }) => source.key));
   const stands = countsBy(standing, published);
   const many = (name) => stands.get(name) ?? 0;
   const wrongBooks = new Set(misprints.map(({ source }) => source.key));
   const withCases = calculations.filter(({ name }) => published.some(({ call }) => call === name));
-  const byBook = [...countsBy(({ source }) => book(source), published)].sort((a, b) => b[1] - a[1]).slice(0, 12);
+  const bookOf = new Map(published.map(({ source }) => [source.key, source]));
+  const byBook = [...countsBy(({ source }) => source.key, published)].sort((a, b) => b[1] - a[1]).slice(0, 12);
   return [
     "# What was checked",
     `**${published.length} answers printed in ${sources.size} books, papers and pages** were worked again, exactly, and are run as tests. Every one of them can be found from here and redone by hand.`,
@@ -92,8 +99,8 @@ export function trustPage() {
     "## From a printed sum to its row",
     "Look it up by book, formula or words: [every published case](./verification.md). A row names the page; the formula page has fields to put the numbers in. [How to redo one by hand](./guides/hand-checker.md)",
     "## The books most used",
-    list(byBook.map(([title, count]) => `${title}: ${count}`)),
-    "[All sources](./sources.md)",
+    list(byBook.map(([key, count]) => `${book(bookOf.get(key))}: [${count} cases](${casesOfBook(bookOf.get(key))})`)),
+    "[All sources](./sources.md), each with its cases.",
   ].join("\n\n");
 }
 

@@ -4,12 +4,15 @@ import { fileURLToPath } from "node:url";
 import { defineConfig } from "vitepress";
 import { calculations } from "../../.ci/docs/handbook.mjs";
 import { formulaMathml } from "../../.ci/docs/mathml.mjs";
+import { codeHighlighter } from "./code.mjs";
+import { drawingOf } from "./drawings/index.mjs";
 import { formNamed, formulaModules } from "./formulas.mjs";
 import { afterBuild } from "./after-build.mjs";
 import { jobPicture } from "./job-pictures.mjs";
 import { writeAboutPages } from "./about-pages.mjs";
 import { writeApiPages } from "./api-pages.mjs";
 import { writeNotebookPages } from "./notebook-pages.mjs";
+import { writeTables } from "./table-pages.mjs";
 import { searchModule } from "./search.mjs";
 import { writeClassPage, writeSheetFiles } from "./sheet-files.mjs";
 
@@ -18,16 +21,14 @@ const { version } = JSON.parse(readFileSync(`${root}packages/maths/package.json`
 const base = process.env.DOCS_BASE ?? "/";
 
 writeAboutPages();
-writeApiPages();
+await writeApiPages();
+writeTables();
 writeNotebookPages();
 writeSheetFiles();
 await writeClassPage();
 
+const highlight = await codeHighlighter();
 const escaped = (text) => text.replace(/[&<>"{}]/gu, (mark) => `&#${mark.codePointAt(0)};`);
-
-/** Code as it is, with what a line gives set apart. */
-const highlight = (code, language) =>
-  `<pre v-pre tabindex="0"${language === "text" ? ' class="said"' : ""}><code>${escaped(code).replace(/\/\/ .*$/gmu, (answer) => `<span class="gives">${answer}</span>`)}</code></pre>`;
 
 /** Formulas become MathML, marks become pictures; the part a reader can change is wrapped in its fields. */
 function ourMarkdown(md) {
@@ -60,6 +61,7 @@ function ourMarkdown(md) {
       const caption = escaped(env.frontmatter.caption ?? "");
       return `<LiveFormula form="${form}" caption="${caption}">`;
     }
+    if (text === "<!-- drawing -->") return drawingOf(env.frontmatter.formula);
     const [, picture] = /^<!-- picture: ([a-z]+) -->$/u.exec(text) ?? [];
     if (picture !== undefined) return jobPicture(picture);
     return text === "<!-- /live -->" ? "</LiveFormula>" : tokens[at].content;
@@ -88,7 +90,7 @@ export default defineConfig({
   markdown: { highlight, config: ourMarkdown, headers: { level: [2, 3] } },
   buildEnd: afterBuild,
   vite: {
-    plugins: [formulaModules(root), searchModule()],
+    plugins: [formulaModules(), searchModule()],
     resolve: {
       alias: [
         { find: "@thrum/stripes", replacement: `${root}packages/stripes/src/index.ts` },

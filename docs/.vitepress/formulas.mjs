@@ -2,8 +2,11 @@
 import { calculations, maths, shownCase, unitOf, unitsOf } from "../../.ci/docs/handbook.mjs";
 
 const PREFIX = "virtual:formula/";
+const TURNED = "virtual:turned/";
 const WORDS = "virtual:formulas-in-words";
-const { inWords } = maths;
+const root = new URL("../../", import.meta.url).pathname;
+const from = (path) => JSON.stringify(`${root}${path}`);
+const { inWords, rearrangement } = maths;
 
 /** The units to choose from: all of their kind, or of a currency the one the case is in, for none changes into another. */
 function choicesFor(example, ...dimensions) {
@@ -64,21 +67,24 @@ function formOf(one) {
   const fields = Object.entries(one.declaration.inputs).map(([field, declared]) =>
     startOf(field, declared, inUnitOfFirst(input[field])),
   );
-  const units = typeof answer === "number" ? [] : choicesFor(answer, answer.dimension);
   const { sign, value } = maths.explain(one.calculation, input).result;
-  const names = units.map(([name]) => name);
+  // Turned round, it is the reader who says what the answer is to be.
+  const { result, lines } = one.declaration;
+  const counted =
+    typeof answer === "number" ? result : { ...result, dimension: answer.dimension, orDimension: undefined };
+  const answerField = { ...startOf(lines.at(-1).name, counted, answer), value: "" };
+  const { unit, usual, units, symbols } = answerField;
   return {
     name: one.name,
     title: inWords(one.name),
     fields,
     first: `${sign} ${value}`,
     shownIn: null,
-    answer: {
-      unit: typeof answer === "number" ? null : answer.unit,
-      usual: typeof answer === "number" ? [] : usualOf(names, answer.dimension),
-      units: names,
-      symbols: units.map(([, symbol]) => symbol),
-    },
+    answer: { unit, usual, units, symbols },
+    answerField,
+    turns: fields
+      .filter(({ field }) => rearrangement(one.declaration, field).ok)
+      .map(({ field, label, what }) => ({ field, label, isWhole: what === "whole" })),
   };
 }
 
@@ -96,7 +102,7 @@ const READERS = {
   money: "moneyFrom",
 };
 
-function moduleOf(name, root) {
+function moduleOf(name) {
   const one = byName.get(name);
   const form = formOf(one);
   const units = [...new Set([...form.fields.flatMap(({ units: own }) => own), ...form.answer.units])];
@@ -104,16 +110,26 @@ function moduleOf(name, root) {
   const currencies = units.filter((unit) => !(unit in maths)).map((unit) => `${unit}: currency("${unit}")`);
   const kinds = [...new Set(form.fields.map(({ dimension }) => dimension))].filter((kind) => kind in READERS);
   const readers = [...new Set(kinds.map((kind) => READERS[kind]))];
-  const from = (path) => JSON.stringify(`${root}${path}`);
   return [
     `export { ${name} as calculation } from ${from(one.path)};`,
     `import { ${["currency", ...readers, ...exported].join(", ")} } from ${from("packages/maths/src/units/index.ts")};`,
     `export { explain } from ${from("packages/maths/src/engine/working/index.ts")};`,
+    `export const loadSolve = () => import("${TURNED}${(form.answerField.dimension ?? "").replaceAll(" ", "-")}");`,
     `export const loadCheck = () => import(${from("packages/maths/src/engine/check/index.ts")});`,
     `export const units = { ${[...exported, ...currencies].join(", ")} };`,
     `export const readers = { ${kinds.map((kind) => `${JSON.stringify(kind)}: ${READERS[kind]}`).join(", ")} };`,
     `export { decimalTextFrom } from ${from("packages/maths/src/units/index.ts")};`,
     `export { inUnit, quantityText } from ${from("packages/maths/src/engine/quantity/index.ts")};`,
+  ].join("\n");
+}
+
+/** What turns a formula round, with the reader of its answer: loaded when one is. */
+function turnedModule(dimension) {
+  const reader = READERS[dimension];
+  return [
+    `export { solveFor } from ${from("packages/maths/src/engine/solve/index.ts")};`,
+    ...(reader === undefined ? [] : [`import { ${reader} } from ${from("packages/maths/src/units/index.ts")};`]),
+    `export const readers = ${reader === undefined ? "{}" : `{ ${JSON.stringify(dimension)}: ${reader} }`};`,
   ].join("\n");
 }
 
@@ -130,17 +146,19 @@ function wordsModule() {
 }
 
 /** Vite's part: `virtual:formulas` loads `virtual:formula/<name>`. */
-export function formulaModules(root) {
+export function formulaModules() {
   return {
     name: "formula-modules",
-    resolveId: (id) => (id === "virtual:formulas" || id === WORDS || id.startsWith(PREFIX) ? `\0${id}` : null),
+    resolveId: (id) =>
+      id === "virtual:formulas" || id === WORDS || id.startsWith(PREFIX) || id.startsWith(TURNED) ? `\0${id}` : null,
     load(id) {
       if (id === "\0virtual:formulas") {
         const loaders = [...byName.keys()].map((name) => `${name}: () => import("${PREFIX}${name}")`);
         return `export const formulas = { ${loaders.join(",\n")} };`;
       }
       if (id === `\0${WORDS}`) return wordsModule();
-      return id.startsWith(`\0${PREFIX}`) ? moduleOf(id.slice(PREFIX.length + 1), root) : null;
+      if (id.startsWith(`\0${TURNED}`)) return turnedModule(id.slice(TURNED.length + 1).replaceAll("-", " "));
+      return id.startsWith(`\0${PREFIX}`) ? moduleOf(id.slice(PREFIX.length + 1)) : null;
     },
   };
 }

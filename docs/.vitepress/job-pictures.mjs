@@ -1,5 +1,6 @@
 // The pictures of the weaver's job, drawn from the plan of the example itself, so that they cannot say anything else.
 import { job, letteredSvg, paints, plan, sequenceOf, stripesSvg, warp } from "./napkins.mjs";
+import { cells } from "./cells-picture.mjs";
 import { tieOn } from "./tie-on-picture.mjs";
 
 const { figures } = plan;
@@ -57,7 +58,7 @@ function knots() {
   return figure(svg, "Here the knots are tied in front of the reed and drawn back through reed and heddles.");
 }
 
-const pictures = { stripes, chains, knots, tape, tieon: tieOn };
+const pictures = { cells, stripes, chains, knots, tape, tieon: tieOn };
 
 /** The picture of a name, as a piece of HTML. */
 export function jobPicture(name) {

@@ -1,5 +1,5 @@
 // The notebooks of the examples, with the outputs they were kept with, as pages of the site.
-import { mkdirSync, writeFileSync } from "node:fs";
+import { copyFileSync, mkdirSync, writeFileSync } from "node:fs";
 import { root } from "../../.ci/built.mjs";
 import { notebooks } from "../../.ci/notebooks.mjs";
 
@@ -24,9 +24,19 @@ function cellText({ cell_type, source, outputs }) {
   return [fenced("typescript", source.join("")), ...outputs.map(outputText)].join("\n\n");
 }
 
+/** The pages, and under `take` the notebooks themselves with the cases and programs one may want beside them. */
 export function writeNotebookPages() {
-  mkdirSync(`${root}docs/notebooks`, { recursive: true });
+  const take = `${root}docs/public/take`;
+  for (const folder of [`${root}docs/notebooks`, take]) mkdirSync(folder, { recursive: true });
+  for (const path of [
+    "examples/case-pack/check.py",
+    "examples/case-pack/one_formula.py",
+    "packages/maths/dist/case-pack.json",
+    "packages/sheets/dist/thrum.script.js",
+  ])
+    copyFileSync(root + path, `${take}/${path.split("/").at(-1)}`);
   for (const [name, { cells }] of notebooks()) {
+    copyFileSync(`${root}examples/notebooks/${name}.ipynb`, `${take}/${name}.ipynb`);
     writeFileSync(`${root}docs/notebooks/${name}.md`, `${cells.map(cellText).join("\n\n")}\n`);
   }
 }

@@ -49,6 +49,15 @@ describeWith("Python 3", (path) => {
     expect(readFileSync("examples/case-pack/check.py", "utf8").split("\n").length).toBeLessThan(60);
   });
 
+  it("works one formula in twenty lines", () => {
+    const script = "examples/case-pack/one_formula.py";
+    const { stdout } = spawnSync(path, [script, published], { encoding: "utf8" });
+    // By hand: 21 + 2; 8 × 23 ÷ 0.9; ÷ 0.92; + 30; ÷ 36.
+    const inches = ["cutLength = 23 in", "onLoom = 204.444 in", "threadInCloth = 222.222 in", "warp = 252.222 in"];
+    expect(stdout.trim().split("\n")).toEqual([...inches, "7.00617 yd"]);
+    expect(readFileSync(script, "utf8").trim().split("\n").length).toBeLessThanOrEqual(21);
+  });
+
   it("tells a case whose answer was changed", () => {
     const [first, ...others] = pack.cases;
     const file = join(mkdtempSync(join(tmpdir(), "thrum-")), "case-pack.json");

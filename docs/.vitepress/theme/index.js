@@ -2,7 +2,7 @@ import { defineAsyncComponent } from "vue";
 import HomeSheets from "./HomeSheets.vue";
 import HomeWays from "./HomeWays.vue";
 import Layout from "./Layout.vue";
-import LiveFormula from "./LiveFormula.vue";
+import LiveFormula from "./live/LiveFormula.vue";
 import Outside from "./Outside.vue";
 import "./style.css";
 

@@ -1,5 +1,5 @@
 // The same sum as code and as the formula of a cell, from the numbers in the fields.
-import { spreadsheetFormula } from "../../../packages/maths/src/engine/spreadsheet/index.ts";
+import { spreadsheetFormula } from "../../../../packages/maths/src/engine/spreadsheet/index.ts";
 
 const LETTERS = "ABCDEFGHIJKLMNOP";
 const numberText = ({ value }) => (String(Number(value)) === value ? value : JSON.stringify(value));
@@ -16,18 +16,22 @@ function unitCode(name, dimension, used) {
   return dimension === "money" ? `currency(${JSON.stringify(name)})` : name;
 }
 
-export function codeFor(form, input, answer, unit) {
-  const used = new Set([form.name]);
+/** The sum as code; `solved` tells which input comes out, and `from` the name under which the answer then goes in. */
+export function codeFor(form, input, { answer, unit, solved, from }) {
+  const used = new Set(solved === null ? [form.name] : [form.name, "solveFor"]);
   const lines = Object.entries(input).map(([field, value]) => `  ${field}: ${codeOf(value, used)},`);
   const shown = typeof answer === "number" ? answer : answer.in(unit);
-  const read = typeof answer === "number" ? "answer" : `answer.in(${unitCode(unit.name, answer.dimension, used)})`;
+  const unitText = unit === null ? "" : unitCode(unit.name, answer.dimension, used);
+  const read = unit === null ? "answer" : `answer.in(${unitText})`;
+  const how = solved?.isWhole ? `{ rounding: "${solved.rounding}" }` : `{ in: ${unitText} }`;
+  const call = solved === null ? form.name : `solveFor(${form.name}, "${solved.field}", "${from}", ${how})`;
   const imports = [...used].sort((a, b) => a.localeCompare(b)).join(", ");
   const short = JSON.stringify(shown);
   const cut = short.length > 10 && short.includes(".") && !short.includes("e") ? `${short.slice(0, 9)}…` : short;
   return [
     `import { ${imports} } from "@thrum/maths";`,
     "",
-    `const answer = ${form.name}({`,
+    `const answer = ${call}({`,
     ...lines,
     "});",
     `${read}; // ${cut}`,
