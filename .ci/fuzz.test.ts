@@ -5,7 +5,9 @@ import * as maths from "@thrum/maths";
 import { sequence, sequenceFromList, settFromThreadCount } from "@thrum/stripes";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { orderIn, readOrder, runsOf, Unwritten } from "../docs/.vitepress/theme/written-order.js";
+import { Unwritten } from "../docs/.vitepress/theme/stripes/marks.js";
+import { orderIn, runsOf } from "../docs/.vitepress/theme/stripes/order-as.js";
+import { readOrder } from "../docs/.vitepress/theme/stripes/read-order.js";
 import { root } from "./built.mjs";
 import { leastTime } from "./processor-time.js";
 

@@ -1,7 +1,8 @@
 // The stripes page reads an order as people write it, and asks where it could mean two things.
 import { readStripes } from "@thrum/plan";
 import { describe, expect, it } from "vitest";
-import { asJob, MOST_ENDS, readOrder, runsOf } from "../docs/.vitepress/theme/written-order.js";
+import { asJob, runsOf } from "../docs/.vitepress/theme/stripes/order-as.js";
+import { MOST_ENDS, readOrder } from "../docs/.vitepress/theme/stripes/read-order.js";
 
 const endsOf = (text: string): number => readOrder(text).total;
 

@@ -94,6 +94,7 @@ export default defineConfig({
     resolve: {
       alias: [
         { find: "@thrum/stripes", replacement: `${root}packages/stripes/src/index.ts` },
+        { find: "@thrum/maths/catalogue", replacement: `${root}packages/maths/src/catalogue/index.ts` },
         { find: "@thrum/maths", replacement: `${root}packages/maths/src/index.ts` },
       ],
     },

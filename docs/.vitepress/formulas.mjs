@@ -1,10 +1,11 @@
 // Modules of the site made from the declarations: one for each formula, loaded when its page is opened.
+import { root } from "../../.ci/built.mjs";
 import { calculations, maths, shownCase, unitOf, unitsOf } from "../../.ci/docs/handbook.mjs";
 
 const PREFIX = "virtual:formula/";
 const TURNED = "virtual:turned/";
 const WORDS = "virtual:formulas-in-words";
-const root = new URL("../../", import.meta.url).pathname;
+const catalogue = await import(`${root}packages/maths/dist/catalogue.js`);
 const from = (path) => JSON.stringify(`${root}${path}`);
 const { inWords, rearrangement } = maths;
 
@@ -14,16 +15,12 @@ function choicesFor(example, ...dimensions) {
   return unitsOf(...dimensions).map(([name, { symbol }]) => [name, symbol]);
 }
 
-/** The units most ask for, in the order of their lists; the old ones of the trade come after. */
-const USUAL = {
-  length: ["inches", "feet", "yards", "centimetres", "metres", "millimetres"],
-  mass: ["ounces", "pounds", "grams", "kilograms"],
-  "length per mass": ["cottonCount", "metricCount", "worstedCount", "linenCount", "yardsPerPound", "metresPerKilogram"],
-  "mass per length": ["tex", "denier", "decitex"],
-};
-
+/** The usual units, in the order a picker has them; the old ones of the trade come after. */
 const usualOf = (names, ...dimensions) => {
-  const usual = dimensions.flatMap((dimension) => USUAL[dimension] ?? []).filter((name) => names.includes(name));
+  const usual = dimensions
+    .flatMap((dimension) => (dimension === undefined ? [] : catalogue.unitsOf(dimension)))
+    .filter(({ name, use }) => use === "usual" && names.includes(name))
+    .map(({ name }) => name);
   return usual.length < names.length ? usual : [];
 };
 

@@ -16,7 +16,7 @@ export default {
       CaseFilter: () => import("./CaseFilter.vue"),
       CountConverter: () => import("./CountConverter.vue"),
       FormulaFilter: () => import("./FormulaFilter.vue"),
-      StripePage: () => import("./StripePage.vue"),
+      StripePage: () => import("./stripes/StripePage.vue"),
     })) {
       app.component(name, defineAsyncComponent(load));
     }

@@ -1,4 +1,5 @@
 // An order of stripes as people write it, read without guessing: what could be two things is asked about.
+import { stripeOf, tell, tokensOf } from "./marks.js";
 
 /** More text than any order needs; a link may bring more. */
 export const MOST_CHARACTERS = 4000;
@@ -6,59 +7,10 @@ export const MOST_CHARACTERS = 4000;
 export const MOST_ENDS = 5000;
 const DEEPEST = 8;
 
-/** Why an order was not read, in words for its writer. */
-export class Unwritten extends Error {}
-
-const tell = (says) => {
-  throw new Unwritten(says);
-};
-
-const TOKEN = /[ \t\r]*(?:([,;\n]+)|([[(])|([\])])|(=[^,;\n]*)|([^,;\n[\](){}=]+))/gu;
-
-/** The marks of an order: separators, brackets, a total, and words between them. */
-function tokensOf(text) {
-  const kinds = ["comma", "open", "close", "total", "words"];
-  const tokens = [];
-  // A break of the line parts stripes as a comma does.
-  for (const [, ...parts] of text.replace(/[ \t]+/gu, " ").matchAll(TOKEN)) {
-    const at = parts.findIndex((part) => part !== undefined);
-    const said = parts[at].trim();
-    if (said === "" && kinds[at] !== "comma") continue;
-    tokens.push({ kind: kinds[at], said });
-  }
-  return tokens;
-}
-
 const TIMES_BEFORE = /^(\d{1,4}) ?(?:x|×|\*|times|repeats? of)$/iu;
 const TIMES_AFTER =
   /^(?:(?:x|×|\*) ?(\d{1,4})|(\d{1,4}) ?(?:x|×|\*|times|repeats)|(?:repeat|repeated) (\d{1,4})(?: times)?)$/iu;
 const MIRROR = /^mirror(?:ed)?(?:,? ?(?:middle )?(once|twice))?(?: of)?$/iu;
-const IN_NAME = /\b(?:times|repeats?|repeated|mirror(?:ed)?|x)\b|[×*]/iu;
-
-/** One stripe: a number and a colour, in either order; two colours wound together are joined by +. */
-function stripeOf(said) {
-  const [, before, behind] = /^(?:(?:end|then) )?(\d{1,5}) ?(\D.*)$/iu.exec(said) ?? [];
-  const [, ahead, after] = /^(\D*?) ?(\d{1,5})$/u.exec(said) ?? [];
-  const ends = Number(before ?? after);
-  const name = (behind ?? ahead ?? "").trim().replace(/^ends?(?: of)? /iu, "");
-  if (name === "" && after !== undefined) tell(`${after} of which colour? Write ${after} natural.`);
-  if (name === "") tell(`How many ends of “${said}”? Write a number and a colour, such as 24 natural.`);
-  const digits = /\d+/u.exec(name)?.[0];
-  if (digits !== undefined) tell(`“${said}”: is a comma missing before ${digits}?`);
-  if (IN_NAME.test(name)) {
-    tell(`“${said}”: put what is repeated in brackets, such as [12 madder, 6 natural] 3 times.`);
-  }
-  if (ends === 0) tell(`“${said}”: a stripe has one end or more.`);
-  const yarns = name.split("+").map((one) => one.trim());
-  if (yarns.includes("")) tell(`“${said}”: write both colours, such as 16 plum + pink.`);
-  if (ends % yarns.length !== 0) {
-    tell(
-      `“${said}”: ${ends} ends are no whole number of ${yarns.join(" + ")}. Write ${ends - (ends % yarns.length)} or ${ends + yarns.length - (ends % yarns.length)}.`,
-    );
-  }
-  return { ends, yarns };
-}
-
 const endsIn = (list) =>
   list.reduce((sum, one) => {
     if (one.of !== undefined) return sum + one.repeat * endsIn(one.of);
@@ -155,54 +107,4 @@ export function readOrder(text) {
   const total = endsIn(list);
   if (total > MOST_ENDS) tell(`This page draws at most ${MOST_ENDS} ends; these are ${total}.`);
   return { list, total, printed };
-}
-
-/**
- * Every stripe in its place, blends end by end.
- *
- * @param {readonly object[]} list
- * @returns {{ colour: string, ends: number }[]}
- */
-export function runsOf(list) {
-  return list.flatMap((one) => {
-    if (one.of !== undefined) return Array.from({ length: one.repeat }, () => runsOf(one.of)).flat();
-    if (one.mirror !== undefined) {
-      const there = one.mirror.map((part) => runsOf([part]));
-      const back = there.map((runs) => runs.toReversed()).toReversed();
-      return [...there.flat(), ...(one.middle === "once" ? back.slice(1) : back).flat()];
-    }
-    if (one.yarns.length === 1) return [{ colour: one.yarns[0], ends: one.ends }];
-    return Array.from({ length: one.ends }, (_, end) => ({ colour: one.yarns[end % one.yarns.length], ends: 1 }));
-  });
-}
-
-/** The colours, in the order they appear. */
-export const coloursOf = (list) => [...new Set(runsOf(list).map(({ colour }) => colour))];
-
-/**
- * The order as a job file writes it.
- *
- * @param {readonly object[]} list
- * @returns {string}
- */
-export function asJob(list) {
-  const flow = (one) => {
-    if (one.of !== undefined) return `{ repeat: ${one.repeat}, of: [${one.of.map(flow).join(", ")}] }`;
-    if (one.mirror !== undefined) return `{ mirror: [${one.mirror.map(flow).join(", ")}], middle: ${one.middle} }`;
-    return `${one.ends} ${one.yarns.join(" + ")}`;
-  };
-  return `stripes:\n${list.map((one) => `  - ${flow(one)}\n`).join("")}`;
-}
-
-/** The order a link asks for; null where it asks for none. */
-export function orderIn(query) {
-  return new URLSearchParams(query).get("order")?.slice(0, MOST_CHARACTERS + 1) ?? null;
-}
-
-/** A job file as the part of an address that the app reads: deflated, in letters that an address may hold. */
-export async function linkOf(job) {
-  const packed = new Blob([job]).stream().pipeThrough(new CompressionStream("deflate-raw"));
-  const bytes = new Uint8Array(await new Response(packed).arrayBuffer());
-  const letters = btoa(String.fromCharCode(...bytes));
-  return `#j1.${letters.replaceAll("+", "-").replaceAll("/", "_").replace(/=+$/u, "")}`;
 }

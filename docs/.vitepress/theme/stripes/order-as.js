@@ -1,0 +1,52 @@
+// An order that has been read, as runs of colours, as a job file, and in an address.
+import { MOST_CHARACTERS } from "./read-order.js";
+
+/**
+ * Every stripe in its place, blends end by end.
+ *
+ * @param {readonly object[]} list
+ * @returns {{ colour: string, ends: number }[]}
+ */
+export function runsOf(list) {
+  return list.flatMap((one) => {
+    if (one.of !== undefined) return Array.from({ length: one.repeat }, () => runsOf(one.of)).flat();
+    if (one.mirror !== undefined) {
+      const there = one.mirror.map((part) => runsOf([part]));
+      const back = there.map((runs) => runs.toReversed()).toReversed();
+      return [...there.flat(), ...(one.middle === "once" ? back.slice(1) : back).flat()];
+    }
+    if (one.yarns.length === 1) return [{ colour: one.yarns[0], ends: one.ends }];
+    return Array.from({ length: one.ends }, (_, end) => ({ colour: one.yarns[end % one.yarns.length], ends: 1 }));
+  });
+}
+
+/** The colours, in the order they appear. */
+export const coloursOf = (list) => [...new Set(runsOf(list).map(({ colour }) => colour))];
+
+/**
+ * The order as a job file writes it.
+ *
+ * @param {readonly object[]} list
+ * @returns {string}
+ */
+export function asJob(list) {
+  const flow = (one) => {
+    if (one.of !== undefined) return `{ repeat: ${one.repeat}, of: [${one.of.map(flow).join(", ")}] }`;
+    if (one.mirror !== undefined) return `{ mirror: [${one.mirror.map(flow).join(", ")}], middle: ${one.middle} }`;
+    return `${one.ends} ${one.yarns.join(" + ")}`;
+  };
+  return `stripes:\n${list.map((one) => `  - ${flow(one)}\n`).join("")}`;
+}
+
+/** The order a link asks for; null where it asks for none. */
+export function orderIn(query) {
+  return new URLSearchParams(query).get("order")?.slice(0, MOST_CHARACTERS + 1) ?? null;
+}
+
+/** A job file as the part of an address that the app reads: deflated, in letters that an address may hold. */
+export async function linkOf(job) {
+  const packed = new Blob([job]).stream().pipeThrough(new CompressionStream("deflate-raw"));
+  const bytes = new Uint8Array(await new Response(packed).arrayBuffer());
+  const letters = btoa(String.fromCharCode(...bytes));
+  return `#j1.${letters.replaceAll("+", "-").replaceAll("/", "_").replace(/=+$/u, "")}`;
+}
