@@ -37,8 +37,8 @@ const sorts = [
 const queries: unknown = JSON.parse(readFileSync(join(root, ".ci/docs/queries.json"), "utf8"));
 const lookedFor = queries as Readonly<Record<"found" | "fresh", readonly (readonly [asked: string, wanted: string])[]>>;
 
-/** What stands beside the pages and is no page of the site: the app, the printed sheets, the page of the class. */
-const isOfAnother = (file: string): boolean => /^(?:plan-a-warp|sheets)\/|^class\.html$/u.test(file);
+/** What stands beside the pages and is no page of the site: the app, the printed sheets, files to take, the page of the class. */
+const isOfAnother = (file: string): boolean => /^(?:plan-a-warp|sheets|take)\/|^class\.html$/u.test(file);
 
 describeWith("Chromium", (executablePath) => {
   let browser: Browser;

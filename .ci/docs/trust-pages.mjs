@@ -66,7 +66,7 @@ function countsBy(keyOf, rows) {
 /** The cases of a book, found on the page of them all. */
 export function casesOfBook({ author, title }) {
   const words = `${author}, ${title}`.slice(0, 80);
-  return `./verification.html?of=${encodeURIComponent(words)}`;
+  return `./verification.html?of=${encodeURIComponent(words).replaceAll("'", "%27")}`;
 }
 
 export function trustPage() {

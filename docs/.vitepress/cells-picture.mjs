@@ -38,5 +38,5 @@ export function cells() {
   );
   const bar = `<text x="30" y="22" text-anchor="start" fill="currentColor" stroke="none">G2  ${formula}</text>`;
   const svg = `<svg viewBox="0 0 680 112" role="img" aria-label="Row 1 names the inputs, row 2 holds them from A to F, and G2 holds the formula" fill="none" stroke="var(--line)" font-size="11" text-anchor="middle">${bar}${head.join("")}${body.join("")}${numbers.join("")}</svg>`;
-  return `<figure class="drawn" tabindex="0" role="group" aria-label="The cells of one sum">${svg}<figcaption>The formula pasted into G2; its inputs in row 2, in inches and per cent.</figcaption></figure>`;
+  return `<figure class="drawn" tabindex="0" aria-label="The cells of one sum">${svg}<figcaption>The formula pasted into G2; its inputs in row 2, in inches and per cent.</figcaption></figure>`;
 }

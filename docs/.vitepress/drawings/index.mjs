@@ -45,5 +45,5 @@ export function drawingOf(formula) {
   };
   const svg = draw(named);
   if (marked < 2) throw new Error(`the drawing of ${formula} shows ${marked} of its measures`);
-  return `<figure class="drawn" tabindex="0" role="group" aria-label="What is measured where">${svg}<figcaption>What is measured where; not to scale.</figcaption></figure>`;
+  return `<figure class="drawn" tabindex="0" aria-label="What is measured where">${svg}<figcaption>What is measured where; not to scale.</figcaption></figure>`;
 }
