@@ -20,7 +20,7 @@ const ASKS = {
 const COUNTS = ["length per mass", "mass per length"];
 const PERCENTS = ["loss", "addition", "share"];
 
-export const asks = ({ of, dimension }) => ASKS[of === "quantity" ? dimension : of] ?? ASKS.number;
+const asks = ({ of, dimension }) => ASKS[of === "quantity" ? dimension : of] ?? ASKS.number;
 
 /** The keyboard a phone brings: digits alone only where no fraction or unit may be typed. */
 export const keyboardOf = ({ of, what }) => (what !== "list" && of === "whole" ? "numeric" : undefined);
@@ -38,7 +38,7 @@ function withPoint(text) {
 }
 
 /** A number typed alone or with its unit; `tools` are the readers and units the formula’s module brings. */
-export function amountOf(typed, field, unit, { readers, units, decimalTextFrom }) {
+function amountOf(typed, field, unit, { readers, units, decimalTextFrom }) {
   const fail = () => {
     throw new Unread(
       `${typed.trim() === "" ? "Nothing is written here" : `“${typed.trim()}” cannot be read`}: write ${asks(field)}.`,
