@@ -77,3 +77,5 @@ export { hatchedSvg } from "./picture/hatched-svg.js";
 export { letteredSvg } from "./picture/lettered-svg.js";
 export { type TextStripInput, textStrip } from "./picture/text-strip.js";
 export type { Legend } from "./notation/legend.js";
+export { type ColourDifferenceInput, colourDifference } from "./colour/colour-difference.js";
+export { type LabColour, labOf } from "./colour/lab-of.js";

@@ -252,3 +252,11 @@ export const lunaticFringe: Source = web(
   NO_DATE,
   "lunaticfringeyarns.com",
 );
+export const sharma2005: Source = {
+  key: "sharma-2005",
+  author: "G. Sharma, W. Wu and E. N. Dalal",
+  title:
+    "The CIEDE2000 color-difference formula: implementation notes, supplementary test data, and mathematical observations",
+  year: "2005",
+  place: "Color Research and Application 30(1), pp. 21-30",
+};

@@ -1,7 +1,6 @@
+import { colourDifference, labOf } from "@thrum/stripes";
 import type { Hand } from "../job/runs.js";
-import { colourDifference } from "./colour-difference.js";
 import type { LaidStripe } from "./laid-stripes.js";
-import { labOf } from "./screen-colour.js";
 import { firstSix } from "./told.js";
 import type { Told } from "./told.js";
 
@@ -22,7 +21,7 @@ function atSide({ yarns, order }: Hand, side: "first" | "last"): readonly string
 
 function differenceOf(one: string, other: string, seen: Readonly<Record<string, string>>): number | null {
   const [of, and] = [one, other].map((yarn) => (Object.hasOwn(seen, yarn) ? seen[yarn] : undefined));
-  return of === undefined || and === undefined ? null : colourDifference(labOf(of), labOf(and));
+  return of === undefined || and === undefined ? null : colourDifference({ one: labOf(of), other: labOf(and) });
 }
 
 /** Each two yarns once that meet at an edge, the least different first, those not judged last. */

@@ -1,3 +1,6 @@
+import { checked, judged } from "../refusal/check.js";
+import { StripeError } from "../refusal/stripe-error.js";
+
 /** Lightness, and how far from grey towards red (or green) and yellow (or blue): CIE 1976, in the light of D65. */
 export type LabColour = readonly [lightness: number, redness: number, yellowness: number];
 
@@ -20,9 +23,27 @@ function rooted(share: number): number {
   return share > 216 / 24389 ? Math.cbrt(share) : ((24389 / 27) * share + 16) / 116;
 }
 
-/** A colour as a screen shows it, sRGB written "#rrggbb", as the formulas of colour difference take it. */
+const SCREEN = /^#(?:[0-9a-f]{3}|[0-9a-f]{6})$/iu;
+
+const aScreenColour = /* @__PURE__ */ judged(
+  'a colour of a screen, written "#rrggbb" or "#rgb"',
+  'Write it that way, for example "#a03020".',
+  (value) => (typeof value === "string" ? !SCREEN.test(value) && "unreadable" : "wrong-kind"),
+  { kind: "colour", example: '"#a03020"' },
+);
+
+/**
+ * A colour as a screen shows it, as CIE Lab of 1976 in the light of D65: what `colourDifference` takes.
+ *
+ * @param screen sRGB, `#a03020` or `#a32`
+ * @throws StripeError "unreadable" for any other text, a name of a colour among them
+ * @example labOf("#ffffff")[0] // 100
+ */
 export function labOf(screen: string): LabColour {
-  const [red = 0, green = 0, blue = 0] = [1, 3, 5].map((at) => linear(parseInt(screen.slice(at, at + 2), 16) / 255));
+  const faults = checked(screen, ["screen"], aScreenColour);
+  if (faults.length > 0) throw new StripeError("labOf", faults);
+  const digits = screen.length === 4 ? screen.replace(/[0-9a-f]/giu, "$&$&") : screen;
+  const [red = 0, green = 0, blue = 0] = [1, 3, 5].map((at) => linear(parseInt(digits.slice(at, at + 2), 16) / 255));
   const [x = 0, y = 0, z = 0] = TO_XYZ.map(([r, g, b], at) =>
     rooted((r * red + g * green + b * blue) / (WHITE[at] ?? 1)),
   );

@@ -1,4 +1,27 @@
-import type { LabColour } from "./screen-colour.js";
+import { check, judged } from "../refusal/check.js";
+import type { LabColour } from "./lab-of.js";
+
+export interface ColourDifferenceInput {
+  /** As `labOf` gives it, or as measured: lightness from 0 to 100, then the two hues. */
+  readonly one: LabColour;
+  readonly other: LabColour;
+}
+
+const aLab = /* @__PURE__ */ judged(
+  "a colour as lightness from 0 to 100 and two numbers",
+  'Make it with labOf("#a03020").',
+  (value) => {
+    if (!Array.isArray(value) || value.length !== 3) return "wrong-kind";
+    const [lightness, ...hues]: readonly unknown[] = value;
+    if (![lightness, ...hues].every((part) => typeof part === "number")) return "wrong-kind";
+    if (![lightness, ...hues].every(Number.isFinite)) return "not-a-number";
+    return (
+      (Number(lightness) < 0 || Number(lightness) > 100 || hues.some((hue) => Math.abs(Number(hue)) > 1000)) &&
+      "out-of-range"
+    );
+  },
+  { kind: "colour", example: "[50, 2.5, 0]" },
+);
 
 const TURN = 360;
 const radians = (degrees: number): number => (degrees * Math.PI) / 180;
@@ -25,9 +48,15 @@ function middleHue(one: number, other: number): number {
 
 /**
  * How different two colours look, CIEDE2000 with all its weights 1: Sharma, Wu and Dalal, The CIEDE2000 color-difference
- * formula, Color Research and Application 30(1), 2005, equations 2 to 22.
+ * formula, Color Research and Application 30(1), 2005, equations 2 to 22. About 1 can just be told apart side by side.
+ *
+ * @throws StripeError for what is no colour of three finite numbers
+ * @example colourDifference({ one: [50, 2.5, 0], other: [50, 0, -2.5] }).toFixed(4) // "4.3065"
  */
-export function colourDifference([l1, a1, b1]: LabColour, [l2, a2, b2]: LabColour): number {
+export function colourDifference(input: ColourDifferenceInput): number {
+  check("colourDifference", input, { one: aLab, other: aLab });
+  const { one, other } = input;
+  const [[l1, a1, b1], [l2, a2, b2]] = [one, other];
   const stretch = 1.5 - 0.5 * faded((Math.hypot(a1, b1) + Math.hypot(a2, b2)) / 2);
   const [red1, red2] = [a1 * stretch, a2 * stretch];
   const [chroma1, chroma2] = [Math.hypot(red1, b1), Math.hypot(red2, b2)];
