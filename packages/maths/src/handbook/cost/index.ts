@@ -24,3 +24,7 @@ export { dryMass } from "./dry-mass.js";
 export type { DryMassInput } from "./dry-mass.js";
 export { costOfPackages } from "./cost-of-packages.js";
 export type { CostOfPackagesInput } from "./cost-of-packages.js";
+export { costByPicks } from "./cost-by-picks.js";
+export type { CostByPicksInput } from "./cost-by-picks.js";
+export { costByPieces } from "./cost-by-pieces.js";
+export type { CostByPiecesInput } from "./cost-by-pieces.js";

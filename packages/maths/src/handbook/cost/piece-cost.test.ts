@@ -63,6 +63,8 @@ describe("what a piece costs, and the least price", () => {
   it("shares all costs over the pieces fit for sale", () => {
     expect(pieceCost({ costs: usd("30", "60"), pieces: 9 }).toString()).toBe("10 USD");
     expect(pieceCost({ costs: usd("30", "60"), pieces: 8 }).toString()).toBe("11.25 USD");
+    expect(pieceCost({ costs: usd("30", "60"), pieces: 7.5 }).toString()).toBe("12 USD");
+    expect(() => pieceCost({ costs: usd("30"), pieces: 0 })).toThrow("more than 0");
   });
   it("refuses money of two currencies in one sum, and a commission of the whole price", () => {
     const mixed = { costs: [dollars(3), currency("EUR")(4)], pieces: 1 };

@@ -121,3 +121,7 @@ export { settAtLoom } from "./sett-at-loom.js";
 export type { SettAtLoomInput } from "./sett-at-loom.js";
 export { settFinished } from "./sett-finished.js";
 export type { SettFinishedInput } from "./sett-finished.js";
+export { combinedAddition } from "./combined-addition.js";
+export type { CombinedAdditionInput } from "./combined-addition.js";
+export { packsToBuy } from "./packs-to-buy.js";
+export type { PacksToBuyInput } from "./packs-to-buy.js";

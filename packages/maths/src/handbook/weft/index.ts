@@ -24,3 +24,5 @@ export { weftOfStripes } from "./weft-of-stripes.js";
 export type { WeftOfStripesInput } from "./weft-of-stripes.js";
 export { weftOfPieces } from "./weft-of-pieces.js";
 export type { WeftOfPiecesInput } from "./weft-of-pieces.js";
+export { hoursToWeave } from "./hours-to-weave.js";
+export type { HoursToWeaveInput } from "./hours-to-weave.js";

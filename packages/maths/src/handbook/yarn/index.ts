@@ -116,3 +116,7 @@ export { yarnSpareOfSizes } from "./yarn-spare-of-sizes.js";
 export type { YarnSpareOfSizesInput } from "./yarn-spare-of-sizes.js";
 export { yarnWithAllowance } from "./yarn-with-allowance.js";
 export type { YarnWithAllowanceInput } from "./yarn-with-allowance.js";
+export { regainFromMasses } from "./regain-from-masses.js";
+export type { RegainFromMassesInput } from "./regain-from-masses.js";
+export { contentFromMasses } from "./content-from-masses.js";
+export type { ContentFromMassesInput } from "./content-from-masses.js";
