@@ -11,14 +11,12 @@ const aLab = /* @__PURE__ */ judged(
   "a colour as lightness from 0 to 100 and two numbers",
   'Make it with labOf("#a03020").',
   (value) => {
-    if (!Array.isArray(value) || value.length !== 3) return "wrong-kind";
-    const [lightness, ...hues]: readonly unknown[] = value;
-    if (![lightness, ...hues].every((part) => typeof part === "number")) return "wrong-kind";
-    if (![lightness, ...hues].every(Number.isFinite)) return "not-a-number";
-    return (
-      (Number(lightness) < 0 || Number(lightness) > 100 || hues.some((hue) => Math.abs(Number(hue)) > 1000)) &&
-      "out-of-range"
-    );
+    const parts: readonly unknown[] = Array.isArray(value) ? value : [];
+    const numbers = parts.filter((part) => typeof part === "number");
+    const [lightness = 0, ...hues] = numbers;
+    if (parts.length !== 3 || numbers.length !== 3) return "wrong-kind";
+    if (!numbers.every(Number.isFinite)) return "not-a-number";
+    return (lightness < 0 || lightness > 100 || hues.some((hue) => Math.abs(hue) > 1000)) && "out-of-range";
   },
   { kind: "colour", example: "[50, 2.5, 0]" },
 );
