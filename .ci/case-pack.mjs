@@ -10,7 +10,7 @@ const VERSION = 1;
 const folder = `${root}packages/maths/`;
 const read = (path) => JSON.parse(readFileSync(folder + path, "utf8"));
 const maths = await mathsSource();
-const { cases, countsInUnit, powersOf, sources } = { ...maths, ...read("src/verification/cases.json") };
+const { cases, powersOf, sources } = { ...maths, ...read("src/verification/cases.json") };
 const calculations = new Map(calculationsOf(maths));
 
 const byText = (a, b) => (a < b ? -1 : a > b ? 1 : 0);
@@ -39,7 +39,7 @@ function packedUnit({ dimension, symbol, scale, of }) {
   return { kind: dimension, symbol, scale: scale.map(String), parts };
 }
 
-function packedInput({ what, dimension, orDimension, noun, meaning, range, words, member, mayBeEmpty }) {
+function packedInput({ what, dimension, orDimension, noun, meaning, range, words, member, mayBeEmpty, reckonedIn }) {
   const kinds = what === "quantity" || what === "unit" || member?.what === "quantity" ? [dimension] : [];
   const bounds = Object.fromEntries(Object.entries(range).filter(([, bound]) => bound !== null));
   return {
@@ -47,6 +47,8 @@ function packedInput({ what, dimension, orDimension, noun, meaning, range, words
     ...(words === undefined ? {} : { words }),
     ...(member === null ? {} : { of: member.what }),
     ...(mayBeEmpty ? { mayBeEmpty } : {}),
+    ...(typeof reckonedIn === "string" ? { reckonedIn } : {}),
+    ...(Array.isArray(reckonedIn) ? { reckonedIn: reckonedIn.map(({ name }) => name) } : {}),
   };
 }
 
@@ -61,7 +63,7 @@ function packedFormula({ declaration }) {
     inputs: Object.fromEntries(Object.entries(inputs).map(([field, input]) => [field, packedInput(input)])),
     atLeast,
     result: packedInput(result),
-    resultCountsIn: countsInUnit(declaration) ? declaration.resultIn : null,
+    resultCountsIn: inputs[declaration.resultIn]?.what === "unit" ? declaration.resultIn : null,
     source: source.key,
   };
 }

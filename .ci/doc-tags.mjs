@@ -5,6 +5,7 @@ import { format } from "prettier";
 import { root } from "./built.mjs";
 import { calculationsOf, fileOf, mathsSource } from "./source.mjs";
 
+const maths = await mathsSource();
 const check = process.argv.includes("--check");
 const sentence = (text) => `${text[0].toUpperCase()}${text.slice(1)}.`;
 
@@ -16,15 +17,21 @@ function formulaTag({ formula }) {
   return lines.length === 1 ? [`@formula ${lines[0]}`] : ["@formula", "```text", ...lines, "```"];
 }
 
-const nounOf = ({ what, noun, member }) =>
-  what === "whole" || what === "number" ? noun : what === "list" ? `a list, each ${member.noun}` : noun;
+const nounOf = ({ what, noun, member, reckonedIn }) => {
+  if (reckonedIn === undefined) return what === "list" ? `a list, each ${member.noun}` : noun;
+  const units =
+    typeof reckonedIn === "string" ? [`the ${reckonedIn}`] : reckonedIn.map(({ name }) => maths.inWords(name));
+  return `${noun}, reckoned in ${units.join(" or ")}`;
+};
 
 function unitsTag({ inputs, result }) {
   const nouns = [...new Set(Object.values(inputs).map(nounOf))];
-  return `@units ${nouns.join("; ")} → ${result.noun}`;
+  return `@units ${nouns.join("; ")} → ${nounOf(result)}`;
 }
 
-function exactnessTag({ inputs, formula }) {
+function exactnessTag({ inputs, formula, result }) {
+  if ([result, ...Object.values(inputs)].some(({ reckonedIn }) => reckonedIn !== undefined))
+    return "@exactness rule of thumb, its constants for the units it reckons in";
   if (Object.values(inputs).some(({ what, isCount }) => what === "number" && !isCount))
     return "@exactness rule of thumb, from plain numbers";
   return /[÷√]/u.test(formula) ? "@exactness to 34 digits" : "@exactness exact";
@@ -73,7 +80,7 @@ function withFields(text, { inputs }) {
 }
 
 const stale = [];
-for (const [name, { declaration }] of calculationsOf(await mathsSource())) {
+for (const [name, { declaration }] of calculationsOf(maths)) {
   const { path, text } = fileOf(name);
   const written = await format(withFields(withTags(text, name, declaration), declaration), {
     parser: "typescript",

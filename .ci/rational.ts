@@ -1,5 +1,5 @@
 // A second, tiny evaluator of the declared formulas in whole-number fractions, to hold the first against.
-import type { Declared, Quantity } from "@thrum/maths";
+import type { Declared, Quantity, Unit } from "@thrum/maths";
 import { unitOf } from "./inputs.js";
 
 export type Fraction = readonly [over: bigint, under: bigint];
@@ -100,15 +100,28 @@ function numberFrom(value: unknown): Fraction {
   return typeof value === "number" ? fractionFrom(String(value)) : inBase(value as Quantity<string>);
 }
 
+/** What one of the unit that a rule of thumb reckons in is of base units; one where it names none. */
+function reckoned(
+  { reckonedIn }: Declared["result"],
+  value: unknown,
+  input: Readonly<Record<string, unknown>>,
+): Fraction {
+  if (reckonedIn === undefined) return [1n, 1n];
+  const { dimension } = Object(value) as { readonly dimension?: string };
+  const named = typeof reckonedIn === "string" ? [input[reckonedIn] as Unit<string>] : reckonedIn;
+  const unit = named.find((one) => one.dimension === dimension) ?? named[0];
+  return unit === undefined ? [1n, 1n] : [BigInt(unit.scale[0]), BigInt(unit.scale[1])];
+}
+
 /** Every line of a formula in base units, of inputs that may be fractions already; a line whose value is nothing throws NoValue. */
 export function linesInFractions(
-  { inputs, lines }: Declared,
+  { inputs, lines, result }: Declared,
   input: Readonly<Record<string, unknown>>,
 ): ReadonlyMap<string, Value> {
   const known = new Map<string, Value>();
-  for (const [name, { what }] of Object.entries(inputs)) {
+  for (const [name, declared] of Object.entries(inputs)) {
     const value = input[name];
-    if (what === "unit") {
+    if (declared.what === "unit") {
       const { of } = value as {
         of: Readonly<Record<"length" | "mass", readonly [number, { scale: readonly number[] }]>>;
       };
@@ -116,9 +129,13 @@ export function linesInFractions(
         const [amount, { scale }] = of[part];
         known.set(`${name}.${part}`, fraction(BigInt(amount) * BigInt(scale[0] ?? 0), BigInt(scale[1] ?? 0)));
       }
-    } else known.set(name, Array.isArray(value) && !isFraction(value) ? value.map(numberFrom) : numberFrom(value));
+    } else if (Array.isArray(value) && !isFraction(value)) known.set(name, value.map(numberFrom));
+    else known.set(name, BINARY["÷"](numberFrom(value), reckoned(declared, value, input)));
   }
   for (const { name, tree } of lines) known.set(name, valueOf(tree, known));
+  const last = lines.at(-1)?.name ?? "";
+  const answer = known.get(last);
+  if (answer !== undefined && !isList(answer)) known.set(last, BINARY["×"](answer, reckoned(result, null, input)));
   return known;
 }
 

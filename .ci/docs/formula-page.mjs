@@ -60,6 +60,20 @@ function spreadsheetPart(one, input) {
   ];
 }
 
+/** The units that a rule of thumb reckons in, whatever units its numbers come in. */
+function reckonedPart({ inputs, result }) {
+  const told = [...Object.entries(inputs), ["the answer", result]].flatMap(([field, { reckonedIn }]) => {
+    if (reckonedIn === undefined) return [];
+    const units =
+      typeof reckonedIn === "string"
+        ? `the ${inWords(reckonedIn)} named`
+        : reckonedIn.map(({ name }) => plain(inWords(name))).join(" or ");
+    return [`${plain(inWords(field))} in ${units}`];
+  });
+  if (told.length === 0) return [];
+  return [`Its constants are for these units, into which whatever is given is turned: ${told.join(", ")}.`];
+}
+
 /** The working without the list of its inputs: they stand in the form. */
 const linesOf = (calculation, input) =>
   asMarkdown(explain(calculation, input))
@@ -97,6 +111,7 @@ export function formulaPage(one) {
     "<!-- drawing -->",
     "## Formula",
     fence("formula", lines.filter(Boolean).join("\n")),
+    ...reckonedPart(declaration),
     `The answer: ${plain([result.noun, result.meaning].filter(Boolean).join(", "))}. What may stand in each field: ${ranges.join("; ")}. Source: ${book(declaration.source)}.`,
     ...(own.length === 0 ? [] : [`## Published cases\n\n${casesTable(own)}`]),
     ...spreadsheetPart(one, input),

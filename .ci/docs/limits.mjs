@@ -48,7 +48,8 @@ const isOf = (dimension) => (input) => dimensionsOf(input).includes(dimension);
 
 /** Where the formula does not hold, a sentence each. */
 export function limitsOf(one) {
-  const { inputs, formula } = one.declaration;
+  const { inputs, formula, result } = one.declaration;
+  const ofRule = [...Object.values(inputs), result].some(({ reckonedIn }) => reckonedIn !== undefined);
   const plainNumbers = named(inputs, ({ what, isCount }) => what === "number" && !isCount);
   const losses = named(inputs, isOf("loss"));
   const additions = named(inputs, isOf("addition"));
@@ -60,7 +61,10 @@ export function limitsOf(one) {
     ...(additions
       ? [`With a percentage of the whole it ends up in: ${additions} counts from what it is added to.`]
       : []),
-    ...(plainNumbers
+    ...(ofRule
+      ? ["As if it were exact: it is a rule of thumb, good only for yarns and cloths like those it was taken from."]
+      : []),
+    ...(plainNumbers && !ofRule
       ? [
           `As if it were exact: it is a rule of thumb in plain numbers (${plainNumbers}), good only for yarns and cloths like those it was taken from.`,
         ]

@@ -24,6 +24,13 @@ def base(value):  # in metres, grams and what follows from them
         return [base(one) for one in value]
     return Fraction(value["amount"]) * scale(value["unit"]) if isinstance(value, dict) else Fraction(str(value))
 
+def reckoned(declared, case, given=None):  # what one of the unit is that a rule of thumb names for its numbers
+    units_named = declared.get("reckonedIn", [])
+    if isinstance(units_named, str):
+        units_named = [case["input"][units_named]["unit"]]
+    kind = units[given["unit"]]["kind"] if given else declared["kinds"][0] if declared["kinds"] else None
+    return next((scale(unit) for unit in units_named if units[unit]["kind"] == kind), 1)
+
 def work(tree, known):
     if isinstance(tree, str):
         return Fraction(tree) if tree[0].isdigit() else known[tree]
@@ -43,9 +50,12 @@ def answer(case):
             known.update({f"{name}.{part}": n * scale(of) for part, (n, of) in parts.items()})
         else:
             known[name] = base(value)
+            if "reckonedIn" in formula["inputs"][name]:
+                known[name] /= reckoned(formula["inputs"][name], case, value)
     for name, tree in formula["lines"]:
         known[name] = result = work(tree, known)
     counted = scale(case["input"][formula["resultCountsIn"]]["unit"]) if formula["resultCountsIn"] else 1
+    counted *= reckoned(formula["result"], case)
     return result * counted / (scale(case["answerIn"]) if case["answerIn"] else 1)
 
 def converted(case):  # a direct count is an indirect one turned over

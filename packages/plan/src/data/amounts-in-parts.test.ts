@@ -30,8 +30,8 @@ const ALONG_THE_WAY: readonly string[] = [
   ...["from", "to", "wovenFrom", "wovenTo"].map((one) => `tape.marks.marks[].${one}`),
   ...["from", "to", "wovenFrom", "wovenTo"].map((one) => `order.tape.marks[].${one}`),
   "fibre.holding.shares[]",
-  // Across a thread the rule tells bare millimetres.
-  ...["knots.oldDiameter", "knots.ofYarns[].diameter", "knots.ofYarns[].sideBySide", "yarn.diameter"],
+  "knots.ofYarns[].sideBySide",
+  ...["knots.oldCount", "yarn.lengthToMass"],
   "winding.raddle[].to",
 ];
 

@@ -1,12 +1,12 @@
-import { diameterByPeirce, millimetres, publishedAllowance, spaceInDent } from "@thrum/maths";
-import type { Length } from "@thrum/maths";
+import { diameterByPeirce, publishedAllowance, spaceInDent } from "@thrum/maths";
+import type { IndirectCount, Length } from "@thrum/maths";
 import type { Figure, Part } from "../core/source.js";
 import { waits } from "../core/waits.js";
 import { always, field, orNone } from "../core/wiring.js";
 import { worked } from "../core/worked.js";
 import { knotsOfYarns, mostInDent } from "../parts/knots.js";
 import type { KnotsOfYarn } from "../parts/knots.js";
-import { cottonCountOf, finishedCount } from "../parts/thread-diameter.js";
+import { finishedCount, thickest } from "../parts/thread-diameter.js";
 import { job } from "./keys.js";
 import * as loom from "./loom.js";
 
@@ -29,19 +29,13 @@ export const space: Figure<Length> = choice("space in a dent", spaceIs, {
     open: always(publishedAllowance("free share of a dent, power-loom reed").from),
   }),
 });
-/** Of the thickest old thread, told in the cotton system. */
-export const oldCotton: Figure<number> = counted(
-  "count of the thickest old thread, as cotton",
-  "cotton count",
-  { yarns: job.oldWarp.yarn },
-  ({ yarns }) =>
-    yarns.length === 0 ? waits("oldWarp", "yarn") : Math.min(...yarns.map((one) => cottonCountOf(finishedCount(one)))),
+/** Of the thickest old thread, as length to the mass. */
+export const oldCount: Part<IndirectCount> = part({ yarns: job.oldWarp.yarn }, ({ yarns }) =>
+  thickest(yarns.map(finishedCount)),
 );
-/** In millimetres. */
-export const oldAcross: Figure<number> = figure("across the thickest old thread", diameterByPeirce, {
-  cottonCount: oldCotton,
+export const oldDiameter: Figure<Length> = figure("across the thickest old thread", diameterByPeirce, {
+  count: oldCount,
 });
-export const oldDiameter: Part<Length> = part({ oldAcross }, (given) => millimetres(given.oldAcross));
 /** That stand in one dent. */
 export const endsInDent: Figure<number> = counted(
   "most ends of a dent",

@@ -1,9 +1,9 @@
 import {
+  compare,
   countOfLabel,
   convertCount,
   cottonCount,
   diameterByPeirce,
-  millimetres,
   resultantCount,
   resultantCountDirect,
 } from "@thrum/maths";
@@ -23,12 +23,19 @@ export function finishedCount({ label, number }: YarnCount): DirectCount | Indir
     : resultantCount({ count, plies });
 }
 
-/** A count told in the cotton system. */
-export function cottonCountOf(count: DirectCount | IndirectCount): number {
-  return convertCount(count, cottonCount).count.in(cottonCount);
+/** A count as length to the mass: as it is where it is one already, else told in the cotton system. */
+export function indirectCount(count: DirectCount | IndirectCount): IndirectCount {
+  return count.dimension === "length per mass" ? count : convertCount(count, cottonCount).count;
+}
+
+/** The count of the thickest of several threads, as length to the mass. */
+export function thickest(counts: readonly (DirectCount | IndirectCount)[]): IndirectCount {
+  const [first, ...others] = counts.map(indirectCount);
+  if (first === undefined) return waits("oldWarp", "yarn");
+  return others.reduce((thick, one) => (compare(one, thick) < 0 ? one : thick), first);
 }
 
 /** Across a thread taken as round, by its count: the rule of Peirce for cotton, whatever the fibre. */
 export function threadDiameter(count: DirectCount | IndirectCount): Length {
-  return millimetres(diameterByPeirce({ cottonCount: cottonCountOf(count) }));
+  return diameterByPeirce({ count: indirectCount(count) });
 }

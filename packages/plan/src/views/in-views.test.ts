@@ -40,26 +40,17 @@ const WORDS: readonly string[] = [
 
 /** Figures that are counted or a key, and only feed others: their number stands in the working of those. */
 const FEED_OTHERS: readonly string[] = [
-  ...["knots.endsInDent", "knots.oldCotton", "loom.empty", "loom.endsOfStripes", "loom.mended", "order.growing"],
+  ...["knots.endsInDent", "loom.empty", "loom.endsOfStripes", "loom.mended", "order.growing"],
   ...["piece.allowance", "piece.eachStripe", "piece.given", "piece.more", "piece.picks", "remaining.entriesOf"],
-  ...[
-    "warpLeft.wasteToCome",
-    "weft.picks",
-    "weft.shots",
-    "weft.stripes",
-    "weft.threads",
-    "yarn.beside",
-    "yarn.cotton",
-    "yarn.folded",
-  ],
+  ...["warpLeft.wasteToCome", "weft.picks", "weft.shots", "weft.stripes", "weft.threads", "yarn.beside", "yarn.folded"],
 ];
 
 /** Parts of the plan as data that no page prints, for programs beside it. */
 const FOR_PROGRAMS: Readonly<Record<string, string>> = {
   "order.tape": "the marks of the piece tape, drawn by the site and walked along at the loom",
   "stripe.neighbours": "yarns side by side and how different they look",
-  ...{ "yarn.inDent": "printed with its sum: the sentence of the knots says its number", "yarn.across": "as inDent" },
-  ...{ "yarn.cotton": "as inDent", "yarn.diameter": "as inDent" },
+  ...{ "yarn.inDent": "printed with its sum: the sentence of the knots says its number", "yarn.diameter": "as inDent" },
+  ...{ "yarn.lengthToMass": "as inDent" },
 };
 
 const nameOf = ({ group, name }: { readonly group: string; readonly name: string }): string => `${group}.${name}`;

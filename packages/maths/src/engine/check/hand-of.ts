@@ -1,4 +1,3 @@
-import { countsInUnit } from "../formula/index.js";
 import type { Read, Run, Tree } from "../formula/index.js";
 import type { Unit } from "../quantity/index.js";
 import { joined, name, number, part, product } from "./hand.js";
@@ -80,7 +79,7 @@ export function amountsOf(
 
 /** Writes a sum out as the hand does it, in the unit of the claim. */
 export function handOf(run: Run, unit: Unit<string> | null): Worked {
-  const { declared, inputs, frame, unit: own } = run;
+  const { declared, inputs, frame, unit: own, countedIn } = run;
   const ofInput = (key: string): Hand => {
     const [field = "", side] = key.split(".");
     const read = inputs.get(field);
@@ -92,7 +91,12 @@ export function handOf(run: Run, unit: Unit<string> | null): Worked {
     }
     const first = read?.what === "list" ? read.members[0] : read;
     if (first?.what !== "quantity" || isPercent(first.unit)) return name(key);
-    return product(part(name(key)), ...factorsInto(frame, first.unit, key));
+    const { unit: given, reckonedIn } = first;
+    const into =
+      reckonedIn === null
+        ? factorsInto(frame, given, key)
+        : written(size(given) / size(reckonedIn), "length", key, `${given.symbol} for ${reckonedIn.symbol}`);
+    return product(part(name(key)), ...into);
   };
   const built = (tree: Tree, line: string, above: ReadonlyMap<string, Hand>): Hand => {
     if (tree.op === "number") return number(Number(tree.text));
@@ -113,7 +117,7 @@ export function handOf(run: Run, unit: Unit<string> | null): Worked {
   const into = ((): readonly Part[] => {
     if (own === null || unit === null) return [];
     if (isPercent(unit)) return written(1 / size(unit), "percent", "", "hundred");
-    if (countsInUnit(declared)) return written(size(own) / size(unit), "length", "", unit.symbol);
+    if (countedIn !== null) return written(size(countedIn) / size(unit), "length", "", unit.symbol);
     return flipped(factorsInto(frame, unit, ""));
   })();
   const inClaim = (hand: Hand): Hand => (into.length === 0 ? hand : tidied(product(part(hand, false, end), ...into)));

@@ -1,6 +1,6 @@
 import { Decimal, kept } from "../numbers.js";
 import type { Unit } from "../quantity/index.js";
-import { countsInUnit, outOfFrame } from "../formula/index.js";
+import { outOfFrame } from "../formula/index.js";
 import type { Run } from "../formula/index.js";
 import { readDecimals, readTolerance, unitVerdict } from "./claim.js";
 import type { Claim, UnitVerdict } from "./claim.js";
@@ -33,14 +33,11 @@ export function inUnitOf(
   worked: Run,
   claimUnit: Unit<string> | null,
 ): Pick<Judged, "unit" | "unitVerdict" | "toClaim" | "exact"> {
-  const { declared, frame, unit: own } = worked;
+  const { frame, unit: own, countedIn } = worked;
   const verdict = unitVerdict([caller, "unit"], own, claimUnit);
   const unit = verdict === "as asked" || verdict === "another of its kind" ? claimUnit : own;
   const toClaim = (value: Decimal): Decimal => {
-    if (own === null || unit === null) return value;
-    if (!countsInUnit(declared)) return outOfFrame(frame, value, unit);
-    const over = new Decimal(own.scale[0]).times(unit.scale[1]);
-    return value.times(over).div(new Decimal(own.scale[1]).times(unit.scale[0]));
+    return own === null || unit === null ? value : outOfFrame(frame, value, unit, countedIn);
   };
   return { unit, unitVerdict: verdict, toClaim, exact: kept(toClaim(worked.steps.at(-1)?.value as Decimal)) };
 }

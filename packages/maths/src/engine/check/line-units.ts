@@ -39,29 +39,23 @@ export function countingsOf(
   asked: Unit<string> | null,
   own: Unit<string> | null | undefined,
 ): readonly Counting[] {
-  const { declared, frame, unit, inputs } = worked;
+  const { declared, frame, unit, inputs, countedIn } = worked;
   const powers = String(dimensionsOf(declared).get(line) ?? [0, 0]);
   const fits = (one: Unit<string>): boolean => String(powersOf(one.dimension)) === powers;
   const isLast = line === declared.lines.at(-1)?.name;
   const isBare = powers === "0,0";
-  if (own !== undefined && own !== null && (fits(own) || isLast)) return [counting(worked, own)];
-  if (
-    isLast &&
-    unit !== null &&
-    typeof declared.resultIn === "string" &&
-    inputs.get(declared.resultIn)?.what === "unit"
-  ) {
-    const by = (to: Unit<string>): Decimal =>
-      new Decimal(unit.scale[0]).times(to.scale[1]).div(new Decimal(unit.scale[1]).times(to.scale[0]));
-    return [asked, unit]
+  if (isLast && countedIn !== null) {
+    const units = own === undefined || own === null ? [asked, unit] : [own];
+    return units
       .filter((one) => one !== null)
       .map((one) => ({
         unit: one,
         symbol: one.symbol,
-        inFrame: (value: Decimal) => value.div(by(one)),
-        outOfFrame: (value: Decimal) => value.times(by(one)),
+        inFrame: (value: Decimal) => intoFrame(frame, value, one, countedIn),
+        outOfFrame: (value: Decimal) => outOfFrame(frame, value, one, countedIn),
       }));
   }
+  if (own !== undefined && own !== null && (fits(own) || isLast)) return [counting(worked, own)];
   const given = [...inputs.values()].flatMap((read) => {
     const one = read.what === "list" ? read.members[0] : read;
     return one?.what === "quantity" ? [one.unit] : [];

@@ -32,11 +32,11 @@ function powersIn(tree: Tree, known: ReadonlyMap<string, Powers>): Powers {
 /** The powers of length and mass of every input and line; a line that adds unlike things is refused. */
 export function dimensionsOf(declared: Declared): ReadonlyMap<string, Powers> {
   const known = new Map<string, Powers>();
-  for (const [name, { dimension, what }] of Object.entries(declared.inputs)) {
+  for (const [name, { dimension, what, reckonedIn }] of Object.entries(declared.inputs)) {
     if (what === "unit") {
       known.set(`${name}.length`, [1, 0]);
       known.set(`${name}.mass`, [0, 1]);
-    } else known.set(name, powersOf(dimension));
+    } else known.set(name, reckonedIn === undefined ? powersOf(dimension) : NONE);
   }
   for (const { name, tree } of declared.lines) known.set(name, powersIn(tree, known));
   const last = known.get(declared.lines.at(-1)?.name ?? "") ?? NONE;

@@ -1,5 +1,5 @@
 import { Decimal } from "../numbers.js";
-import { factorOf, powersOf, timesFactor } from "../quantity/index.js";
+import { factorBetween, factorOf, powersOf, timesFactor } from "../quantity/index.js";
 import type { Factor, Unit } from "../quantity/index.js";
 import type { Read } from "./read.js";
 
@@ -20,6 +20,7 @@ function isPart(unit: Unit<string>): boolean {
 
 function unitsIn(read: Read): readonly Unit<string>[] {
   if (read.what === "list") return read.members.flatMap(unitsIn);
+  if (read.what === "quantity" && read.reckonedIn !== null) return [];
   return "unit" in read && isPart(read.unit) ? [read.unit] : [];
 }
 
@@ -86,10 +87,10 @@ function asFraction([over, under]: readonly [number, number]): Fraction {
   return [new Decimal(over), new Decimal(under)];
 }
 
-/** One of the unit, counted in the frame: what a conversion line multiplies by. */
-export function factorInto(frame: Frame, unit: Unit<string>): Fraction {
+/** One of the unit, counted in the frame or in the unit reckoned in: what a conversion line multiplies by. */
+export function factorInto(frame: Frame, unit: Unit<string>, reckonedIn: Unit<string> | null = null): Fraction {
   const [over, under] = asFraction(unit.scale);
-  const [n, d] = scaleIn(frame, unit.dimension);
+  const [n, d] = reckonedIn === null ? scaleIn(frame, unit.dimension) : asFraction(reckonedIn.scale);
   return [over.times(d), under.times(n)];
 }
 
@@ -111,12 +112,22 @@ function factorsOf(frame: Frame, unit: Unit<string>): Factors {
   return both;
 }
 
-/** An amount of a unit, in the frame. */
-export function intoFrame(frame: Frame, value: Decimal, unit: Unit<string>): Decimal {
-  return timesFactor(value, factorsOf(frame, unit).into);
+/** An amount of a unit, in the frame or in the unit reckoned in. */
+export function intoFrame(
+  frame: Frame,
+  value: Decimal,
+  unit: Unit<string>,
+  reckonedIn: Unit<string> | null = null,
+): Decimal {
+  return timesFactor(value, reckonedIn === null ? factorsOf(frame, unit).into : factorBetween(unit, reckonedIn));
 }
 
-/** A number of the frame, in a unit. */
-export function outOfFrame(frame: Frame, value: Decimal, unit: Unit<string>): Decimal {
-  return timesFactor(value, factorsOf(frame, unit).outOf);
+/** A number of the frame, or of the unit reckoned in, in a unit. */
+export function outOfFrame(
+  frame: Frame,
+  value: Decimal,
+  unit: Unit<string>,
+  reckonedIn: Unit<string> | null = null,
+): Decimal {
+  return timesFactor(value, reckonedIn === null ? factorsOf(frame, unit).outOf : factorBetween(reckonedIn, unit));
 }

@@ -16,6 +16,7 @@ export {
   plainNumber,
   positive,
   positiveEither,
+  reckonedIn,
   unitFor,
   whole,
 } from "./input.js";
@@ -25,6 +26,7 @@ export { parseLines, parseTree } from "./parse.js";
 export { plainFormula, plainTree, scaled } from "./plain-tree.js";
 export { readInputs } from "./read.js";
 export type { Read } from "./read.js";
+export { reckonedUnit } from "./reckoned-unit.js";
 export { oneOf } from "./word-input.js";
 export { limitsOf } from "./wanted.js";
 export { countsInUnit, run } from "./run.js";

@@ -25,6 +25,11 @@ export interface Input<T> {
   readonly member: Input<unknown> | null;
   /** What a sum for a class puts here: what was given, or one of these numbers; left out where sizes near the given one do. */
   readonly draw?: "as given" | readonly number[];
+  /**
+   * The units a rule of thumb has it in, one for each kind, or the input that names one: given in any unit of its kind it
+   * goes into the formula as a number of these, and so do its constants stay as printed.
+   */
+  readonly reckonedIn?: readonly Unit<string>[] | string;
   /** Set where a number counts things, and is no coefficient of a rule. */
   readonly isCount?: true;
   /** Set where a list may have no members. */
@@ -59,7 +64,7 @@ export function whole(
   return { ...plain, what: "whole", noun, meaning, example, range: { ...anything, ...bounds } };
 }
 
-/** A plain number above zero, its unit in its name: for rules of thumb whose dimensions do not balance. */
+/** A plain number above zero: the constant of a rule, or a place on the scale of one. */
 export function plainNumber(noun: string, meaning: string): Input<number> {
   return { ...plain, what: "number", noun, meaning, example: "12.5", range: { ...anything, above: 0 } };
 }
@@ -100,6 +105,13 @@ export function unitFor<D extends string>(
 ): Input<Unit<D>> {
   const example = amount.slice(0, amount.lastIndexOf("("));
   return { what: "unit", dimension, noun: `a unit for ${noun}`, meaning, example, range: anything, member: null };
+}
+
+type UnitsOf<T> = T extends Quantity<infer D> ? Unit<D> : never;
+
+/** An amount, or the answer, as a rule of thumb has it whose dimensions do not balance: a number of the unit it names. */
+export function reckonedIn<T>(input: Input<T>, units: readonly UnitsOf<T>[] | string): Input<T> {
+  return { ...input, reckonedIn: units };
 }
 
 /** An input that a sum for a class leaves as given, as the named constant of a rule, or takes from a list. */

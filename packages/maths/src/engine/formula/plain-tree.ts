@@ -7,7 +7,8 @@ import type { Declared } from "./declaration.js";
 import { factorInto, frameOf, intoFrame } from "./frame.js";
 import type { Frame } from "./frame.js";
 import type { Read } from "./read.js";
-import { countsInUnit } from "./run.js";
+import { reckon } from "./read.js";
+import { countedUnit } from "./run.js";
 import { folded, withNames } from "./tree.js";
 import type { Tree } from "./tree.js";
 
@@ -26,8 +27,8 @@ export function scaled(tree: Tree, fraction: Fraction): Tree {
   return under.eq(1) ? times : { op: "÷", left: times, right: { op: "number", text: decimalText(under) } };
 }
 
-function unitNeeded(where: Place, dimension: string, given: unknown): Unit<string> {
-  if (isUnit(given) && given.dimension === dimension) return given;
+function unitNeeded(where: Place, dimension: string, given: unknown, orDimension = dimension): Unit<string> {
+  if (isUnit(given) && (given.dimension === dimension || given.dimension === orDimension)) return given;
   throw new QuantityError({
     code: isUnit(given) ? "wrong-kind" : missingOr(given, "unknown-unit"),
     ...inPlace(where),
@@ -72,6 +73,10 @@ interface PlainFormula {
   readonly inFrame: (tree: Tree) => Tree;
   /** How much of the unit wanted one of the last line is; null where the two are the same. */
   readonly answer: Fraction | null;
+  /** The units that the formula reckons in: of an input by its name. */
+  readonly reckonedIn: (field: string) => Unit<string> | null;
+  /** The unit the last line counts in by itself; null where that is the frame. */
+  readonly countedIn: Unit<string> | null;
 }
 
 /** The units of a formula whose inputs are plain numbers. */
@@ -86,15 +91,17 @@ export function plainFormula(
     if (!Object.hasOwn(declared.inputs, field)) refuseUnknown(declared, caller, field, given[field]);
   }
   const reads = new Map<string, Read>();
-  for (const [field, { dimension, what, member }] of Object.entries(declared.inputs)) {
+  for (const [field, { dimension, orDimension, what, member }] of Object.entries(declared.inputs)) {
     const needsUnit = what === "quantity" || what === "unit" || member?.what === "quantity";
     if (!needsUnit) {
       if (given[field] !== undefined) refuseUnit([caller, field], given[field]);
       continue;
     }
-    const unit = unitNeeded([caller, field], dimension, given[field]);
-    reads.set(field, what === "unit" ? { what, unit } : { what: "quantity", value: new Decimal(1), unit });
+    const unit = unitNeeded([caller, field], dimension, given[field], orDimension);
+    const amount = { what: "quantity", value: new Decimal(1), unit, reckonedIn: null } as const;
+    reads.set(field, what === "unit" ? { what, unit } : amount);
   }
+  reckon(reads, declared.inputs);
   const frame = frameOf(reads, declared.result.dimension);
   const placed = (name: string): Tree | null => {
     const [field = "", part] = name.split(".");
@@ -103,34 +110,37 @@ export function plainFormula(
       const parts = part === "length" ? read.unit.of?.length : read.unit.of?.mass;
       return parts ? constant(frame, parts) : null;
     }
-    return read?.what === "quantity" ? scaled({ op: "name", name }, factorInto(frame, read.unit)) : null;
+    if (read?.what !== "quantity") return null;
+    return scaled({ op: "name", name }, factorInto(frame, read.unit, read.reckonedIn));
   };
+  const countedIn = countedUnit(declared, (field) => {
+    const read = reads.get(field);
+    return read?.what === "unit" ? read.unit : null;
+  });
   return {
     frame,
     inFrame: (tree) => withNames(tree, placed),
-    answer: answerFraction(declared, caller, reads, frame, wanted),
+    answer: answerFraction(declared, caller, countedIn, frame, wanted),
+    reckonedIn: (field) => {
+      const read = reads.get(field);
+      return read?.what === "quantity" ? read.reckonedIn : null;
+    },
+    countedIn,
   };
 }
 
 function answerFraction(
   declared: Declared,
   caller: string,
-  reads: ReadonlyMap<string, Read>,
+  countedIn: Unit<string> | null,
   frame: Frame,
   wanted: Unit<string> | null,
 ): Fraction | null {
   if (declared.result.what !== "quantity") return null;
   const result = unitNeeded([caller, "unit"], declared.result.dimension, wanted);
-  const asked = typeof declared.resultIn === "string" ? reads.get(declared.resultIn) : undefined;
-  let fraction: Fraction;
-  if (!countsInUnit(declared) || asked?.what !== "unit") {
-    const [over, under] = factorInto(frame, result);
-    fraction = [under, over];
-  } else {
-    requireSameDimension(asked.unit, result, [caller, "unit"]);
-    const [n, d] = [asked.unit.scale, result.scale];
-    fraction = [new Decimal(n[0]).times(d[1]), new Decimal(n[1]).times(d[0])];
-  }
+  if (countedIn !== null) requireSameDimension(countedIn, result, [caller, "unit"]);
+  const [over, under] = factorInto(frame, result, countedIn);
+  const fraction: Fraction = [under, over];
   return fraction[0].eq(fraction[1]) ? null : fraction;
 }
 

@@ -7,11 +7,18 @@ import type { Place, Refusal } from "../refusal.js";
 import { mixedCurrencies, unevenLists } from "./agreement.js";
 import type { Input } from "./input.js";
 import { outside } from "./outside.js";
+import { reckonedUnit } from "./reckoned-unit.js";
 import { limitsOf, remedyFor, wanted } from "./wanted.js";
 
 /** An input as read: quantities keep their unit. */
 export type Read =
-  | { readonly what: "quantity"; readonly value: Decimal; readonly unit: Unit<string> }
+  | {
+      readonly what: "quantity";
+      readonly value: Decimal;
+      readonly unit: Unit<string>;
+      /** The unit the formula reckons it in; null where that is the unit of work. */
+      readonly reckonedIn: Unit<string> | null;
+    }
   | { readonly what: "number"; readonly value: Decimal }
   | { readonly what: "unit"; readonly unit: Unit<string> }
   | { readonly what: "word"; readonly word: string }
@@ -31,7 +38,7 @@ function readQuantity(input: Input<unknown>, given: unknown, refuse: Refuse): Re
   const value = decimalOf(given as Quantity<string>);
   const wrong = outside(value, unit, input.range, unit.symbol === "%");
   return wrong === null
-    ? { what: "quantity", value, unit }
+    ? { what: "quantity", value, unit, reckonedIn: null }
     : refuse("out-of-range", ` of ${wrong}`, `For example ${input.example}.`);
 }
 
@@ -82,6 +89,8 @@ interface Fields {
   readonly hasMoney: boolean;
   /** Whether a plain number stands among them, with a residue of doubles in it. */
   readonly hasPlain: boolean;
+  /** Those that a rule of thumb reckons in units of its own. */
+  readonly reckoned: readonly (readonly [field: string, input: Input<unknown>])[];
 }
 
 const known = /* @__PURE__ */ new WeakMap<object, Fields>();
@@ -94,9 +103,23 @@ export function fieldsOf(inputs: Readonly<Record<string, Input<unknown>>>): Fiel
     const hasLists = each.some(([, { what }]) => what === "list");
     const hasMoney = each.some(([, input]) => input.dimension === "money" || input.orDimension === "money");
     const hasPlain = each.some(([, { what }]) => what === "number");
-    known.set(inputs, (fields = { each, hasLists, hasMoney, hasPlain }));
+    const reckoned = each.filter(([, input]) => input.reckonedIn !== undefined);
+    known.set(inputs, (fields = { each, hasLists, hasMoney, hasPlain, reckoned }));
   }
   return fields;
+}
+
+/** Tells every amount the unit that the formula has it in, now that all are read. */
+export function reckon(reads: Map<string, Read>, inputs: Readonly<Record<string, Input<unknown>>>): void {
+  const unitGiven = (field: string): Unit<string> | null => {
+    const read = reads.get(field);
+    return read?.what === "unit" ? read.unit : null;
+  };
+  for (const [field, input] of fieldsOf(inputs).reckoned) {
+    const read = reads.get(field);
+    if (read?.what !== "quantity") continue;
+    reads.set(field, { ...read, reckonedIn: reckonedUnit(input, read.unit.dimension, unitGiven) });
+  }
 }
 
 /** Reads every input or refuses all that is wrong in one error; the place is the function's, or that of a part of its input. */
@@ -132,5 +155,6 @@ export function readInputs(
   if (hasMoney) faults.push(...mixedCurrencies(place, read));
   const [first, ...others] = faults;
   if (first !== undefined) throw new QuantityError(first, ...others);
+  reckon(read, inputs);
   return read;
 }

@@ -11,6 +11,7 @@ import type { Frame } from "./frame.js";
 import { outside } from "./outside.js";
 import { fieldsOf, readInputs } from "./read.js";
 import type { Read } from "./read.js";
+import { reckonedUnit } from "./reckoned-unit.js";
 import type { Tree } from "./tree.js";
 
 /** One formula worked through once: the answer and its working are both read from this. */
@@ -24,13 +25,15 @@ export interface Run {
   /** The answer in `unit`; a plain number where that is null. */
   readonly value: Decimal;
   readonly unit: Unit<string> | null;
+  /** The unit the last line counts in by itself, as a number of hanks to the pound does; null where that is the frame. */
+  readonly countedIn: Unit<string> | null;
 }
 
 function valuesIn(frame: Frame, inputs: ReadonlyMap<string, Read>): Map<string, Value> {
   const values = new Map<string, Value>();
   const one = (read: Read): Decimal | null => {
     if (read.what === "number") return read.value;
-    return read.what === "quantity" ? intoFrame(frame, read.value, read.unit) : null;
+    return read.what === "quantity" ? intoFrame(frame, read.value, read.unit, read.reckonedIn) : null;
   };
   for (const [name, read] of inputs) {
     if (read.what === "list")
@@ -66,12 +69,23 @@ function resultUnit(
       unit.of?.length?.[1].name === frame.length?.name && unit.of?.mass?.[1].name === frame.mass?.name;
     return resultIn.find(fits) ?? resultIn[0] ?? null;
   }
+  if (result.reckonedIn !== undefined) return null;
   return result.dimension === "mass" ? frame.mass : frame.length;
 }
 
-/** Whether the last line already counts in the unit asked for, as a number of hanks to the pound does. */
-export function countsInUnit({ resultIn, inputs }: Declared): boolean {
-  return typeof resultIn === "string" && inputs[resultIn]?.what === "unit";
+/** Whether the last line already counts in a unit: in the one asked for, or in that of a rule of thumb. */
+export function countsInUnit({ result, resultIn, inputs }: Declared): boolean {
+  return result.reckonedIn !== undefined || (typeof resultIn === "string" && inputs[resultIn]?.what === "unit");
+}
+
+/** The unit the last line counts in by itself, by the units given; null where that is the frame. */
+export function countedUnit(
+  declared: Declared,
+  unitGiven: (field: string) => Unit<string> | null,
+): Unit<string> | null {
+  const { result, resultIn } = declared;
+  if (result.reckonedIn !== undefined) return reckonedUnit(result, result.dimension, unitGiven);
+  return countsInUnit(declared) && typeof resultIn === "string" ? unitGiven(resultIn) : null;
 }
 
 function refuse({ name, result }: Declared, expected: string, received: string): never {
@@ -122,18 +136,18 @@ export function run(declared: Declared, given: unknown): Run {
       return refuse(declared, `${name} of ${String(least)} or more for`, String(value));
     }
   }
-  const unit = resultUnit(declared, inputs, frame);
+  const countedIn = countedUnit(declared, (field) => {
+    const read = inputs.get(field);
+    return read?.what === "unit" ? read.unit : null;
+  });
+  const unit = resultUnit(declared, inputs, frame) ?? countedIn;
   const inFrame = last as Decimal;
-  const value = settled(
-    declared,
-    unit === null || countsInUnit(declared) ? inFrame : outOfFrame(frame, inFrame, unit),
-    nearness,
-  );
+  const value = settled(declared, unit === null ? inFrame : outOfFrame(frame, inFrame, unit, countedIn), nearness);
   const percent = powersOf(declared.result.dimension).every((power) => power === 0) && unit !== null;
   if (declared.result.what === "whole" && onStep(value, nearness) === null) {
     return refuse(declared, "a whole number of", value.toSignificantDigits(10).toString());
   }
   const wrong = outside(value, unit, declared.result.range, percent);
   if (wrong !== null) return refuse(declared, wrong, value.toSignificantDigits(10).toString());
-  return { declared, inputs, frame, values, nearness, steps, value, unit };
+  return { declared, inputs, frame, values, nearness, steps, value, unit, countedIn };
 }

@@ -2,7 +2,7 @@ export { compare, difference, equal, inUnit, ratio, sum, times } from "./arithme
 export { described } from "./described.js";
 export { kind } from "./kind.js";
 export type { Kind } from "./kind.js";
-export { factorOf, timesFactor } from "./factor.js";
+export { factorBetween, factorOf, timesFactor } from "./factor.js";
 export type { Factor } from "./factor.js";
 export { areUnitsOf, isUnit, requireSameDimension } from "./genuine.js";
 export { decimalOf, genuineUnit, makeQuantity } from "./quantity.js";

@@ -36,9 +36,10 @@ function refuse(
 /** The answer as the last line counts it: a count in its unit, where the formula works in hanks to the pound. */
 function counted(declared: Declared, answer: string): Tree {
   const name: Tree = { op: "name", name: answer };
-  if (!countsInUnit(declared) || typeof declared.resultIn !== "string") return name;
-  const [length, mass] = powersOf(declared.result.dimension);
-  const part = (of: string): Tree => ({ op: "name", name: `${String(declared.resultIn)}.${of}` });
+  const { result, resultIn } = declared;
+  if (result.reckonedIn !== undefined || !countsInUnit(declared) || typeof resultIn !== "string") return name;
+  const [length, mass] = powersOf(result.dimension);
+  const part = (of: string): Tree => ({ op: "name", name: `${resultIn}.${of}` });
   const by = (tree: Tree, power: number, of: string): Tree =>
     power === 0 ? tree : { op: power > 0 ? "÷" : "×", left: tree, right: part(of) };
   return by(by(name, length, "length"), mass, "mass");
@@ -72,12 +73,15 @@ function unitFor(
   inputs: Readonly<Record<string, Input<unknown>>>,
   unit: Unit<string> | undefined,
 ): string | readonly Unit<string>[] | undefined {
+  const { dimension, orDimension = dimension, reckonedIn } = wanted;
   if (unit !== undefined) {
-    if (wanted.what === "quantity" && unit.dimension === wanted.dimension) return [unit];
+    if (wanted.what === "quantity" && [dimension, orDimension].includes(unit.dimension)) return [unit];
     const remedy = "Leave the unit out, or give one of the input's kind.";
     return refuse(["wrong-kind", "in"], `a unit for ${wanted.noun}`, unit.name, remedy);
   }
-  if (wanted.what !== "quantity" || ["length", "mass"].includes(wanted.dimension)) return undefined;
+  if (wanted.what !== "quantity" || ["length", "mass"].includes(dimension)) return undefined;
+  if (typeof reckonedIn === "string") return reckonedIn;
+  if (reckonedIn !== undefined && dimension === orDimension) return undefined;
   const alike = Object.entries(inputs).find(
     ([, { what, dimension }]) => what === "quantity" && dimension === wanted.dimension,
   );

@@ -1,7 +1,6 @@
 import { powersOf } from "../quantity/index.js";
 import type { Quantity, Unit } from "../quantity/index.js";
 import {
-  countsInUnit,
   declarationOf,
   dimensionsOf,
   formulaStyle,
@@ -60,7 +59,7 @@ function plainLines(
   units: Readonly<Record<string, unknown>>,
   unit: Unit<string> | null,
 ): readonly PlainLine[] {
-  const { frame, inFrame, answer } = plainFormula(declared, "spreadsheetLines", units, unit);
+  const { frame, inFrame, answer, reckonedIn, countedIn } = plainFormula(declared, "spreadsheetLines", units, unit);
   const powers = dimensionsOf(declared);
   const words = (tree: Tree): string => treeText(tree, formulaStyle(inWords));
   const singles = singleLines(declared);
@@ -71,7 +70,8 @@ function plainLines(
     const isBare = powersOf(dimension).every((power) => power === 0);
     if (what !== "quantity" || isBare || tree.op === "name" || !used.has(field)) continue;
     const own = units[field] as Unit<string>;
-    converted.set(field, { name: `${field}Converted`, words: words(tree), tree, unit: symbolFor(frame, own) });
+    const symbol = reckonedIn(field)?.symbol ?? symbolFor(frame, own);
+    converted.set(field, { name: `${field}Converted`, words: words(tree), tree, unit: symbol });
   }
   const inCells = (tree: Tree): Tree => {
     const moved = withNames(tree, (name) => {
@@ -85,7 +85,7 @@ function plainLines(
     if (unit === null) return declared.result.noun;
     if (answer === null) return unit.symbol;
     const isBare = powersOf(unit.dimension).every((power) => power === 0);
-    return isBare || countsInUnit(declared) ? "" : symbolFor(frame, unit);
+    return isBare ? "" : (countedIn?.symbol ?? symbolFor(frame, unit));
   };
   const lines = singles.map(({ name, tree }) => ({
     name,

@@ -22,7 +22,7 @@ function stepTexts(worked: Run): readonly WorkingStep[] {
   const symbolAt = (name: string): string => {
     const read = inputs.get(name);
     const one = read?.what === "list" ? read.members[0] : read;
-    if (one?.what === "quantity") return symbolFor(frame, one.unit);
+    if (one?.what === "quantity") return one.reckonedIn?.symbol ?? symbolFor(frame, one.unit);
     return symbolOf(frame, powers.get(name) ?? [0, 0]);
   };
   const valueText = (name: string): string => {
@@ -91,6 +91,7 @@ type Answered = Pick<Working, "answer" | "result">;
 function stepSymbol(worked: Run, name: string, powers: ReadonlyMap<string, Powers>, last: boolean): string {
   const own = powers.get(name) ?? [0, 0];
   const bare = own.every((power) => power === 0);
+  if (last && worked.countedIn !== null) return worked.countedIn.symbol;
   if (last && worked.unit !== null) return bare ? worked.unit.symbol : symbolFor(worked.frame, worked.unit);
   return symbolOf(worked.frame, own);
 }

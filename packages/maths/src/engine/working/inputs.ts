@@ -25,20 +25,20 @@ export function inputText(read: Read): string {
 /** How an input is turned into the unit of work; nothing where it already is in it. */
 export function conversionsOf({ inputs, frame }: Run): readonly { readonly name: string; readonly text: string }[] {
   const lines: { name: string; text: string }[] = [];
-  const convert = (name: string, value: Decimal, unit: Unit<string>): void => {
-    const factor = factorInto(frame, unit);
+  const convert = (name: string, value: Decimal, unit: Unit<string>, reckonedIn: Unit<string> | null): void => {
+    const factor = factorInto(frame, unit, reckonedIn);
     if (factor[0].eq(factor[1]) || powersOf(unit.dimension).every((power) => power === 0)) return;
-    const into = amount(intoFrame(frame, value, unit), symbolFor(frame, unit));
+    const into = amount(intoFrame(frame, value, unit, reckonedIn), reckonedIn?.symbol ?? symbolFor(frame, unit));
     const from = asGiven(value, unit.symbol);
     lines.push({ name: inWords(name), text: `${from} ${factorText(factor)} ${into.exact ? "=" : "≈"} ${into.text}` });
   };
   for (const [name, read] of inputs) {
     for (const one of read.what === "list" ? read.members : [read]) {
-      if (one.what === "quantity") convert(name, one.value, one.unit);
+      if (one.what === "quantity") convert(name, one.value, one.unit, one.reckonedIn);
       if (one.what !== "unit") continue;
       const { length, mass } = one.unit.of ?? { length: null, mass: null };
-      if (length) convert(`${name}.length`, new Decimal(length[0]), length[1]);
-      if (mass) convert(`${name}.mass`, new Decimal(mass[0]), mass[1]);
+      if (length) convert(`${name}.length`, new Decimal(length[0]), length[1], null);
+      if (mass) convert(`${name}.mass`, new Decimal(mass[0]), mass[1], null);
     }
   }
   return lines;

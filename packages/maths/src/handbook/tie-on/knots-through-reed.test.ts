@@ -7,7 +7,7 @@ import type { KnotsThroughReed } from "./index.js";
 import { knotsThroughReed } from "./index.js";
 
 const knot = "overhand of both ends";
-const across = (cotton: number): Length => millimetres(diameterByPeirce({ cottonCount: cotton }));
+const across = (cotton: number): Length => diameterByPeirce({ count: cottonCount(cotton) });
 
 describe("knots of the hall napkins", () => {
   // 2-ply of 8 cotton is 4s: 25.4 ÷ (28 × 2) = 0.4536 mm; 1.6 ÷ 0.4536 = 3.53, of which 0.7 is 2.47 and 1.3 is 4.59.

@@ -1,6 +1,6 @@
 import { oneOf, positive, readInputs, whole } from "../../engine/formula/index.js";
 import type { ReportStep } from "../../engine/formula/index.js";
-import { compare, quantityText, times } from "../../engine/quantity/index.js";
+import { compare, inUnit, quantityText, times, unitOf } from "../../engine/quantity/index.js";
 import { Length } from "../../units/index.js";
 import type { Standing } from "./finding.js";
 import { KNOTS } from "./knot.js";
@@ -95,7 +95,7 @@ export function knotsThroughReed(input: KnotsThroughReedInput): KnotsThroughReed
   const figure = (q: number): string => q.toFixed(1);
   const range = `A dent is ${figure(clearance)} threads wide, between ${figure(from)} and ${figure(to)} as far as it can be reckoned; this knot needs ${String(least)} to pass untouched${blocked ? "." : ":"}`;
   const crowd = crowded
-    ? ` ${String(endsInDent)} new threads side by side take ${quantityText(sideBySide, SHOWN)} of ${quantityText(space, SHOWN)}.`
+    ? ` ${String(endsInDent)} new threads side by side take ${quantityText(inUnit(sideBySide, unitOf(space)), SHOWN)} of ${quantityText(space, SHOWN)}.`
     : "";
   return Object.freeze({
     ...{ clearance, from, to, needs: least, sideBySide, grades },

@@ -1,28 +1,30 @@
-import { calculation, plainNumber } from "../../engine/formula/index.js";
+import { calculation, positive, reckonedIn } from "../../engine/formula/index.js";
 import type { Calculation } from "../../engine/formula/index.js";
 import { gateTextile } from "../../sources/index.js";
+import { IndirectCount, Length, cottonCount, inches, millimetres } from "../../units/index.js";
 
 export interface DiameterByPeirceInput {
   /** Of the finished thread. */
-  readonly cottonCount: number;
+  readonly count: IndirectCount;
 }
 
 /**
- * Diameter of a thread in millimetres by the rule of Peirce for cotton.
+ * Diameter of a thread by the rule of Peirce for cotton, which reckons in cotton counts and inches; told in millimetres.
  *
- * @formula diameter = 25.4 ÷ (28 × √cottonCount)
- * @units cotton count → millimetres
- * @exactness rule of thumb, from plain numbers
+ * @formula diameter = 1 ÷ (28 × √count)
+ * @units an indirect count, reckoned in cotton count → a length, reckoned in inches
+ * @exactness rule of thumb, its constants for the units it reckons in
  * @throws QuantityError "missing", "unknown-field", "wrong-kind", "out-of-range", one error for all faulty fields
  * @source gate-tf
- * @example diameterByPeirce({ cottonCount: 4 }) // 0.45357…
+ * @example diameterByPeirce({ count: cottonCount(4) }).in(millimetres) // 0.45357…
  */
-export const diameterByPeirce: Calculation<DiameterByPeirceInput, number> = /* @__PURE__ */ calculation(() => ({
+export const diameterByPeirce: Calculation<DiameterByPeirceInput, Length> = /* @__PURE__ */ calculation(() => ({
   name: "diameterByPeirce",
   inputs: {
-    cottonCount: plainNumber("cotton count", "of the finished thread"),
+    count: reckonedIn(positive(IndirectCount, "of the finished thread"), [cottonCount]),
   },
-  formula: "diameter = 25.4 ÷ (28 × √cottonCount)",
-  result: plainNumber("millimetres", "across the thread, taken as round"),
+  formula: "diameter = 1 ÷ (28 × √count)",
+  result: reckonedIn(positive(Length, "across the thread, taken as round"), [inches]),
+  resultIn: [millimetres],
   source: gateTextile,
 }));
