@@ -1,4 +1,4 @@
-import { Decimal } from "../numbers.js";
+import type { Decimal } from "../numbers.js";
 import { dimensionsOf, outOfFrame, intoFrame } from "../formula/index.js";
 import type { Run } from "../formula/index.js";
 import { powersOf } from "../quantity/index.js";

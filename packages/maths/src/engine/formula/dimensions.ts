@@ -1,6 +1,6 @@
 import { powersOf } from "../quantity/index.js";
 import type { Declared } from "./declaration.js";
-import { countsInUnit } from "./run.js";
+import { countsInUnit } from "./reckoned.js";
 import type { Tree } from "./tree.js";
 
 export type Powers = readonly [length: number, mass: number];

@@ -1,14 +1,14 @@
 import { Decimal, decimalText } from "../numbers.js";
-import { described, isUnit, requireSameDimension } from "../quantity/index.js";
+import { described, isUnit } from "../quantity/index.js";
 import type { Unit } from "../quantity/index.js";
 import { inPlace, missingOr, QuantityError } from "../refusal.js";
 import type { Place } from "../refusal.js";
 import type { Declared } from "./declaration.js";
 import { factorInto, frameOf, intoFrame } from "./frame.js";
 import type { Frame } from "./frame.js";
+import { fieldsOf } from "./read.js";
 import type { Read } from "./read.js";
-import { reckon } from "./read.js";
-import { countedUnit } from "./run.js";
+import { countedUnit, reckon } from "./reckoned.js";
 import { folded, withNames } from "./tree.js";
 import type { Tree } from "./tree.js";
 
@@ -73,8 +73,8 @@ interface PlainFormula {
   readonly inFrame: (tree: Tree) => Tree;
   /** How much of the unit wanted one of the last line is; null where the two are the same. */
   readonly answer: Fraction | null;
-  /** The units that the formula reckons in: of an input by its name. */
-  readonly reckonedIn: (field: string) => Unit<string> | null;
+  /** One of each unit given, and what the formula reckons it in. */
+  readonly reads: ReadonlyMap<string, Read>;
   /** The unit the last line counts in by itself; null where that is the frame. */
   readonly countedIn: Unit<string> | null;
 }
@@ -101,7 +101,7 @@ export function plainFormula(
     const amount = { what: "quantity", value: new Decimal(1), unit, reckonedIn: null } as const;
     reads.set(field, what === "unit" ? { what, unit } : amount);
   }
-  reckon(reads, declared.inputs);
+  reckon(reads, fieldsOf(declared.inputs).reckoned);
   const frame = frameOf(reads, declared.result.dimension);
   const placed = (name: string): Tree | null => {
     const [field = "", part] = name.split(".");
@@ -113,18 +113,12 @@ export function plainFormula(
     if (read?.what !== "quantity") return null;
     return scaled({ op: "name", name }, factorInto(frame, read.unit, read.reckonedIn));
   };
-  const countedIn = countedUnit(declared, (field) => {
-    const read = reads.get(field);
-    return read?.what === "unit" ? read.unit : null;
-  });
+  const countedIn = countedUnit(declared, reads);
   return {
     frame,
     inFrame: (tree) => withNames(tree, placed),
     answer: answerFraction(declared, caller, countedIn, frame, wanted),
-    reckonedIn: (field) => {
-      const read = reads.get(field);
-      return read?.what === "quantity" ? read.reckonedIn : null;
-    },
+    reads,
     countedIn,
   };
 }
@@ -138,7 +132,6 @@ function answerFraction(
 ): Fraction | null {
   if (declared.result.what !== "quantity") return null;
   const result = unitNeeded([caller, "unit"], declared.result.dimension, wanted);
-  if (countedIn !== null) requireSameDimension(countedIn, result, [caller, "unit"]);
   const [over, under] = factorInto(frame, result, countedIn);
   const fraction: Fraction = [under, over];
   return fraction[0].eq(fraction[1]) ? null : fraction;

@@ -7,7 +7,7 @@ import type { Place, Refusal } from "../refusal.js";
 import { mixedCurrencies, unevenLists } from "./agreement.js";
 import type { Input } from "./input.js";
 import { outside } from "./outside.js";
-import { reckonedUnit } from "./reckoned-unit.js";
+import { reckon } from "./reckoned.js";
 import { limitsOf, remedyFor, wanted } from "./wanted.js";
 
 /** An input as read: quantities keep their unit. */
@@ -109,19 +109,6 @@ export function fieldsOf(inputs: Readonly<Record<string, Input<unknown>>>): Fiel
   return fields;
 }
 
-/** Tells every amount the unit that the formula has it in, now that all are read. */
-export function reckon(reads: Map<string, Read>, inputs: Readonly<Record<string, Input<unknown>>>): void {
-  const unitGiven = (field: string): Unit<string> | null => {
-    const read = reads.get(field);
-    return read?.what === "unit" ? read.unit : null;
-  };
-  for (const [field, input] of fieldsOf(inputs).reckoned) {
-    const read = reads.get(field);
-    if (read?.what !== "quantity") continue;
-    reads.set(field, { ...read, reckonedIn: reckonedUnit(input, read.unit.dimension, unitGiven) });
-  }
-}
-
 /** Reads every input or refuses all that is wrong in one error; the place is the function's, or that of a part of its input. */
 export function readInputs(
   of: string | Place,
@@ -134,7 +121,7 @@ export function readInputs(
   const read = new Map<string, Read>();
   const isRecord = typeof given === "object" && given !== null && !Array.isArray(given);
   const record = (isRecord ? given : {}) as Readonly<Record<string, unknown>>;
-  const { each, hasLists, hasMoney } = fieldsOf(inputs);
+  const { each, hasLists, hasMoney, reckoned } = fieldsOf(inputs);
   for (const [field, input] of each) {
     const one = readOne([...place, field], input, Object.hasOwn(record, field) ? record[field] : undefined, faults);
     if (one !== null) read.set(field, one);
@@ -155,6 +142,6 @@ export function readInputs(
   if (hasMoney) faults.push(...mixedCurrencies(place, read));
   const [first, ...others] = faults;
   if (first !== undefined) throw new QuantityError(first, ...others);
-  reckon(read, inputs);
+  reckon(read, reckoned);
   return read;
 }

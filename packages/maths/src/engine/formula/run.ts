@@ -11,7 +11,7 @@ import type { Frame } from "./frame.js";
 import { outside } from "./outside.js";
 import { fieldsOf, readInputs } from "./read.js";
 import type { Read } from "./read.js";
-import { reckonedUnit } from "./reckoned-unit.js";
+import { countedUnit } from "./reckoned.js";
 import type { Tree } from "./tree.js";
 
 /** One formula worked through once: the answer and its working are both read from this. */
@@ -73,21 +73,6 @@ function resultUnit(
   return result.dimension === "mass" ? frame.mass : frame.length;
 }
 
-/** Whether the last line already counts in a unit: in the one asked for, or in that of a rule of thumb. */
-export function countsInUnit({ result, resultIn, inputs }: Declared): boolean {
-  return result.reckonedIn !== undefined || (typeof resultIn === "string" && inputs[resultIn]?.what === "unit");
-}
-
-/** The unit the last line counts in by itself, by the units given; null where that is the frame. */
-export function countedUnit(
-  declared: Declared,
-  unitGiven: (field: string) => Unit<string> | null,
-): Unit<string> | null {
-  const { result, resultIn } = declared;
-  if (result.reckonedIn !== undefined) return reckonedUnit(result, result.dimension, unitGiven);
-  return countsInUnit(declared) && typeof resultIn === "string" ? unitGiven(resultIn) : null;
-}
-
 function refuse({ name, result }: Declared, expected: string, received: string): never {
   const where: Place = [name];
   const remedy = "These inputs together give no such thing: look at each of them once more.";
@@ -136,10 +121,7 @@ export function run(declared: Declared, given: unknown): Run {
       return refuse(declared, `${name} of ${String(least)} or more for`, String(value));
     }
   }
-  const countedIn = countedUnit(declared, (field) => {
-    const read = inputs.get(field);
-    return read?.what === "unit" ? read.unit : null;
-  });
+  const countedIn = countedUnit(declared, inputs);
   const unit = resultUnit(declared, inputs, frame) ?? countedIn;
   const inFrame = last as Decimal;
   const value = settled(declared, unit === null ? inFrame : outOfFrame(frame, inFrame, unit, countedIn), nearness);

@@ -59,7 +59,7 @@ function plainLines(
   units: Readonly<Record<string, unknown>>,
   unit: Unit<string> | null,
 ): readonly PlainLine[] {
-  const { frame, inFrame, answer, reckonedIn, countedIn } = plainFormula(declared, "spreadsheetLines", units, unit);
+  const { frame, inFrame, answer, reads, countedIn } = plainFormula(declared, "spreadsheetLines", units, unit);
   const powers = dimensionsOf(declared);
   const words = (tree: Tree): string => treeText(tree, formulaStyle(inWords));
   const singles = singleLines(declared);
@@ -69,8 +69,9 @@ function plainLines(
     const tree = inFrame({ op: "name", name: field });
     const isBare = powersOf(dimension).every((power) => power === 0);
     if (what !== "quantity" || isBare || tree.op === "name" || !used.has(field)) continue;
-    const own = units[field] as Unit<string>;
-    const symbol = reckonedIn(field)?.symbol ?? symbolFor(frame, own);
+    const read = reads.get(field);
+    if (read?.what !== "quantity") continue;
+    const symbol = read.reckonedIn?.symbol ?? symbolFor(frame, read.unit);
     converted.set(field, { name: `${field}Converted`, words: words(tree), tree, unit: symbol });
   }
   const inCells = (tree: Tree): Tree => {
