@@ -94,7 +94,7 @@ const rows: readonly (readonly [calculation: string, more: readonly string[], le
   ["countOfLabel", ["length"], ["mass"]],
   ["yarnMore", ["ends", "warpMore"], []],
   ["piecesAllowed", ["onHand"], ["needed"]],
-  ["diameterByPeirce", [], ["cottonCount"]],
+  ["diameterByPeirce", [], ["count"]],
 ];
 
 type Measured = Quantity<string> | number;
