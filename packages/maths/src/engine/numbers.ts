@@ -25,6 +25,16 @@ export function decimalFrom(amount: unknown): Decimal | null {
   return isDecimalText(amount) ? new Decimal(amount) : null;
 }
 
+const FRACTION_TEXT = /^([+-]?)(?:(\d{1,20}) )?(\d{1,20})\/0*([1-9]\d{0,19})$/;
+
+/** As `decimalFrom`, or a fraction as it is written: "1/8", "17 1/3"; to 34 digits where it has no end. */
+export function amountFrom(amount: unknown): Decimal | null {
+  const found = typeof amount === "string" ? FRACTION_TEXT.exec(amount) : null;
+  if (found === null) return decimalFrom(amount);
+  const [, sign = "", whole = "0", over = "0", under = "1"] = found;
+  return kept(new Decimal(over).div(under).plus(whole).times(`${sign}1`));
+}
+
 /** Plain digits, never an exponent. */
 export function decimalText(x: Decimal): string {
   return x.isZero() ? "0" : x.toFixed();

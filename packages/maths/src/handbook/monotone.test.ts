@@ -50,6 +50,7 @@ const rows: readonly (readonly [calculation: string, more: readonly string[], le
   ["yarnCostByLength", ["yarn", "price"], ["packageLength"]],
   ["workCost", ["hours", "hourlyRate"], []],
   ["costByEnds", ["ends", "charge"], ["endsCharged"]],
+  ["countFromWrappingDirect", ["mass"], ["length"]],
   ["costByPicks", ["picks", "charge"], ["picksCharged"]],
   ["costByPieces", ["pieces", "charge"], []],
   ["hoursToWeave", ["picks", "timeLost"], ["picksPerMinute"]],

@@ -54,9 +54,11 @@ function readNumber({ what, range, example }: Input<unknown>, given: unknown, re
   return wrong === null ? { what: "number", value } : refuse("out-of-range", `, ${wrong}`, remedy);
 }
 
-function readUnit({ dimension }: Input<unknown>, given: unknown, refuse: Refuse): Read | null {
+function readUnit({ dimension, example }: Input<unknown>, given: unknown, refuse: Refuse): Read | null {
   if (isUnit(given) && given.dimension === dimension) return { what: "unit", unit: given };
-  return refuse(isUnit(given) ? "wrong-kind" : "unknown-unit");
+  return isUnit(given)
+    ? refuse("wrong-kind", "", `It is a unit of ${given.dimension}: take one of ${dimension}, for example ${example}.`)
+    : refuse("unknown-unit");
 }
 
 function readOne(place: Place, input: Input<unknown>, given: unknown, faults: Refusal[]): Read | null {

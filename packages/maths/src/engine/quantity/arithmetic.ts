@@ -1,4 +1,4 @@
-import { Decimal, decimalFrom, kept } from "../numbers.js";
+import { amountFrom, Decimal, kept } from "../numbers.js";
 import type { Decimal as DecimalNumber } from "../numbers.js";
 import { QuantityError } from "../refusal.js";
 import type { Place } from "../refusal.js";
@@ -66,27 +66,31 @@ export function difference<D extends string>(from: Quantity<D>, taken: NoInfer<Q
 }
 
 /**
- * A quantity taken so many times.
+ * A quantity taken so many times, or a part of it: an eighth of it is `times(quantity, "1/8")`.
  *
  * @param quantity any quantity
- * @param factor a finite number or decimal text
+ * @param factor a finite number, or text of a decimal or a fraction
  * @throws QuantityError "not-a-number" when the factor is none
  * @example times(inches("10.5"), 6).value // "63"
  */
 export function times<D extends string>(quantity: Quantity<D>, factor: number | string): Quantity<D> {
   const unit = ownUnit(quantity, ["times", "quantity"]) as Unit<D>;
-  const by = decimalFrom(factor);
+  const by = amountFrom(factor);
   if (by === null) {
+    const isText = typeof factor === "string";
     throw new QuantityError({
       code: "not-a-number",
       function: "times",
       path: ["factor"],
-      expected: "a finite number",
+      expected: 'a finite number, or text such as "2.5", "1/8" or "2 1/2"',
       received: described(factor),
-      remedy: "Two quantities are not multiplied here: use a calculation of the handbook.",
+      remedy: isText
+        ? "Write a number, or a whole number over another that is not zero."
+        : "Two quantities are not multiplied here: use a calculation of the handbook.",
     });
   }
-  return makeQuantity(unit, decimalOf(quantity).times(by));
+  const product = decimalOf(quantity).times(by);
+  return makeQuantity(unit, typeof factor === "string" && factor.includes("/") ? kept(product) : product);
 }
 
 /**

@@ -23,6 +23,7 @@ export function described(value: unknown): string {
   if (value === undefined || value === null) return "nothing";
   if (typeof value === "string") return `the text "${clean(value)}"`;
   if (typeof value === "number") return `the number ${String(value)}`;
+  if (typeof value === "function" && "scale" in value) return `the unit ${clean(value.name)}`;
   if (typeof value === "function") return value.name ? `the function ${clean(value.name)}` : "a function";
   if (Array.isArray(value)) return `a list of ${String(value.length)}`;
   if (typeof value !== "object") return `a ${typeof value}`;

@@ -50,8 +50,21 @@ describe("a quantity", () => {
     for (const use of [() => a + b, () => a < b, () => -a, () => a * 2]) expect(use).toThrow("use sum, difference");
   });
 
-  it("made of anything but a finite number or decimal text is refused", () => {
+  it("is made of a fraction as it is written, exactly where it ends", () => {
+    expect(inches("9 1/4").value).toBe("9.25");
+    expect(cottonCount("17 1/3").value).toBe("17.33333333333333333333333333333333");
+    expect(percentLost("6/7").in(percentLost)).toBeCloseTo(0.857142857142857, 14);
+    expect(inches("-1/2").value).toBe("-0.5");
+  });
+
+  it("made of anything but a finite number, decimal text or a fraction is refused", () => {
     for (const amount of [
+      "1/0",
+      "1/",
+      "/2",
+      "1 1 1/2",
+      "1.5/2",
+      "1/2/3",
       Number.NaN,
       Number.POSITIVE_INFINITY,
       "1e999",
@@ -182,6 +195,10 @@ describe("arithmetic", () => {
 
   it("takes a length so many times, and says how often it goes into another", () => {
     expect(times(inches("10.5"), 6).value).toBe("63");
+    expect(times(yards(50), "1/8").value).toBe("6.25");
+    expect(times(yards(6), "-2 1/3").value).toBe("-14");
+    expect(times(inches(3), "1/3").value).toBe("1");
+    expect(() => times(inches(3), "1/0")).toThrow("over another that is not zero");
     expect(ratio(yards(1), inches(12))).toBe(3);
     expect([yards(1), feet(2), inches(30)].sort(compare).map(String)).toEqual(["2 ft", "30 in", "1 yd"]);
   });

@@ -1,5 +1,5 @@
 import type { Decimal } from "../numbers.js";
-import { decimalFrom } from "../numbers.js";
+import { amountFrom } from "../numbers.js";
 import { inPlace, missingOr, QuantityError } from "../refusal.js";
 import { described } from "./described.js";
 import { ourUnit, UNIT } from "./genuine.js";
@@ -53,7 +53,7 @@ export function unit<D extends string>(definition: SimpleUnit<D> | CompoundUnit<
 }
 
 function readAmount(name: string, amount: number | string): Decimal {
-  const read = decimalFrom(amount);
+  const read = amountFrom(amount);
   if (read === null) {
     const isText = typeof amount === "string";
     const isFinite = Number.isFinite(amount);
@@ -64,7 +64,7 @@ function readAmount(name: string, amount: number | string): Decimal {
           ? "not-a-number"
           : missingOr(amount, "wrong-kind"),
       ...inPlace([name, "amount"]),
-      expected: isFinite ? "a number of at most 60 digits" : "a finite number or decimal text such as 12.5",
+      expected: isFinite ? "a number of at most 60 digits" : 'a finite number, or text such as "12.5" or "3 1/2"',
       received: described(amount),
       remedy: "To turn one unit into another write inUnit(quantity, unit); to read text write lengthFrom or massFrom.",
     });

@@ -47,7 +47,7 @@ describe("the regain agreed on for a fibre", () => {
 
   it.each([
     [{ convention: "EU 1007/2011", fibre: "wool" }, "ambiguous", "carded wool or combed wool"],
-    [{ convention: "ASTM D1909", fibre: "silk" }, "no-answer", "yourself"],
+    [{ convention: "ASTM D1909", fibre: "cotton" }, "no-answer", "yourself"],
     [{ convention: "EU 1007/2011", fibre: "nettle" }, "unknown-word", "carded wool"],
     [{ convention: "EU 1007/2011", fibre: "toString" }, "unknown-word", "carded wool"],
     [{ convention: "everywhere", fibre: "wool" }, "unknown-word", "ASTM D1909"],

@@ -18,16 +18,34 @@ type Row = readonly [percent: string, status: AgreedRegain["status"]];
 /** A fibre as one convention or another divides it. */
 export type Fibre =
   | "acetate"
+  | "acrylic"
+  | "alginate"
+  | "aramid"
+  | "bleached ramie"
   | "carded wool"
+  | "coir"
   | "combed wool"
   | "cotton"
+  | "cupro"
+  | "elastane"
   | "flax"
+  | "hemp"
   | "jute"
+  | "kapok"
+  | "lyocell"
   | "mercerised cotton"
+  | "modacrylic"
+  | "modal"
+  | "nylon"
+  | "paper yarn"
   | "polyamide filament"
   | "polyamide staple"
   | "polyester"
+  | "polylactide"
+  | "polypropylene"
   | "silk"
+  | "sisal"
+  | "triacetate"
   | "viscose"
   | "wool";
 
@@ -53,11 +71,36 @@ const conventions: Readonly<Record<AgreedRegainOf["convention"], Rows>> = {
     polyester: ["1.5", "from memory"],
     "polyamide staple": ["6.25", "read"],
     "polyamide filament": ["5.75", "from memory"],
+    acrylic: ["2", "from memory"],
+    alginate: ["20", "from memory"],
+    aramid: ["8", "from memory"],
+    "bleached ramie": ["8.5", "from memory"],
+    coir: ["13", "from memory"],
+    cupro: ["13", "from memory"],
+    elastane: ["1.5", "from memory"],
+    hemp: ["12", "from memory"],
+    kapok: ["10.9", "from memory"],
+    lyocell: ["13", "from memory"],
+    modacrylic: ["2", "from memory"],
+    modal: ["13", "from memory"],
+    "paper yarn": ["13.75", "from memory"],
+    polylactide: ["1.5", "from memory"],
+    polypropylene: ["2", "from memory"],
+    sisal: ["14", "from memory"],
+    triacetate: ["7", "from memory"],
   },
   "ASTM D1909": {
     wool: ["13.6", "read"],
     jute: ["13.75", "from memory"],
     polyester: ["0.4", "from memory"],
+    acetate: ["6.5", "from memory"],
+    acrylic: ["1.5", "from memory"],
+    flax: ["12", "from memory"],
+    hemp: ["12", "from memory"],
+    nylon: ["4.5", "from memory"],
+    silk: ["11", "from memory"],
+    triacetate: ["3.5", "from memory"],
+    viscose: ["11", "from memory"],
   },
 };
 

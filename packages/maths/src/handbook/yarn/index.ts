@@ -120,3 +120,5 @@ export { regainFromMasses } from "./regain-from-masses.js";
 export type { RegainFromMassesInput } from "./regain-from-masses.js";
 export { contentFromMasses } from "./content-from-masses.js";
 export type { ContentFromMassesInput } from "./content-from-masses.js";
+export { countFromWrappingDirect } from "./count-from-wrapping-direct.js";
+export type { CountFromWrappingDirectInput } from "./count-from-wrapping-direct.js";

@@ -52,6 +52,19 @@ describe("the numbers of a label", () => {
     expect(yarnFrom(label, how)).toMatchObject({ count: { value: String(count) }, plies, counted: "single" });
   });
 
+  it("alike on both sides are not taken for as many plies: 16/16 may be two threads of 16", () => {
+    for (const [label, how, two] of [
+      ["16/16", british, "2/16"],
+      ["16/16s", british, "2/16"],
+      ["16/16", american, "16/2"],
+    ] as const) {
+      const read = yarnReading(label, how);
+      expect(read.ok ? null : read.faults[0]).toMatchObject({ code: "ambiguous", params: { candidates: [two] } });
+      expect(yarnFrom(two, how).plies).toBe(2);
+    }
+    expect(yarnFrom("2/2", british)).toMatchObject({ count: { value: "2" }, plies: 2 });
+  });
+
   it("make one yarn of 8/2 and 2/8 when each is read in its own order", () => {
     expect(yarnCount(yarnFrom("8/2", american)).value).toBe(yarnCount(yarnFrom("2/8", british)).value);
   });

@@ -30,8 +30,8 @@ function readHow(how: YarnNotation): void {
 /**
  * A yarn from the numbers of its label: `2/40s`, `2-40s`, `8/2`, `28/2`, `40s-2`, or a single `20s`.
  *
- * An s stands behind the count; where it contradicts the order stated the label is refused. A ticket number, such as
- * No. 60 of sewing cotton, is no count.
+ * An s stands behind the count; where it contradicts the order stated the label is refused. Two like numbers, 16/16, are
+ * refused too: some books mean two threads of 16. A ticket number, such as No. 60 of sewing cotton, is no count.
  *
  * @param label the numbers as they are printed, without the name of the system
  * @param how the order of the two numbers, the system, and what the count counts
@@ -40,7 +40,7 @@ function readHow(how: YarnNotation): void {
  */
 export function yarnFrom(label: string, how: YarnNotation): Yarn {
   readHow(how);
-  const refuse = (code: RefusalCode, remedy: string): never => {
+  const refuse = (code: RefusalCode, remedy: string, candidates?: readonly string[]): never => {
     const expected = "the numbers of a yarn, such as 2/40s or 8/2";
     throw new QuantityError({
       code,
@@ -49,6 +49,7 @@ export function yarnFrom(label: string, how: YarnNotation): Yarn {
       expected,
       received: described(label),
       remedy,
+      ...(candidates === undefined ? {} : { params: { candidates } }),
     });
   };
   const text: unknown = label;
@@ -59,6 +60,11 @@ export function yarnFrom(label: string, how: YarnNotation): Yarn {
   const pliesFirst = how.order === "plies first";
   if (second !== undefined && (pliesFirst ? firstMark : secondMark) !== undefined) {
     return refuse("ambiguous", `The s marks the count, but the order stated is ${how.order}.`);
+  }
+  if (first === second && Number(first) > 2) {
+    const two = pliesFirst ? `2/${first}` : `${first}/2`;
+    const remedy = `Some books mean two threads of ${first}: write ${two} for those. Where ${first} plies are meant make the yarn of its parts: { count, plies: ${first}, counted }.`;
+    return refuse("ambiguous", remedy, [two]);
   }
   const [count, plies] = second === undefined ? [first, "1"] : pliesFirst ? [second, first] : [first, second];
   if (!/^[1-9]\d*$/u.test(plies)) return refuse("unreadable", "The plies are a whole number, 1 or more.");
