@@ -15,6 +15,8 @@ export interface Apportionment {
   readonly parts: readonly number[];
   /** Numbers, from 1, of the shares among which equal remainders had to be decided. */
   readonly tied: readonly number[];
+  /** What the shares add up to: another number than the total was fitted to it. */
+  readonly sharesInAll: number;
 }
 
 /**
@@ -30,5 +32,5 @@ export interface Apportionment {
 export function apportionment(input: ApportionmentInput): Apportionment {
   check("apportionment", input, { shares: listOf(1, whole(1)), total: whole(1, MOST_ENDS), smallest: whole(0) });
   const { parts, tied } = sharedOut("apportionment", input.shares, input.total, input.smallest, 1);
-  return { parts, tied: tied.map((index) => index + 1) };
+  return { parts, tied: tied.map((index) => index + 1), sharesInAll: input.shares.reduce((sum, one) => sum + one, 0) };
 }

@@ -14,5 +14,6 @@ export function fittedShares<C>(refusedBy: string, input: SequenceFromSharesInpu
     .map(({ colour }, index) => stripe(colour, item(parts, index) * step))
     .filter(({ ends: some }) => some > 0);
   const vanished = parts.flatMap((part, index) => (part === 0 ? [index + 1] : []));
-  return { sequence: madeSequence(refusedBy, kept), tied: tied.map((index) => index + 1), vanished };
+  const sharesInAll = shares.reduce((sum, one) => sum + one, 0);
+  return { sequence: madeSequence(refusedBy, kept), tied: tied.map((index) => index + 1), vanished, sharesInAll };
 }

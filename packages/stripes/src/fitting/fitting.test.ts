@@ -151,7 +151,16 @@ test("equal stripes share out a tie in pairs from the outside, the middle one ta
 
 test("a remainder larger than all others is no tie", () => {
   // 7 × 5, 3 and 2 tenths: 3.5, 2.1 and 1.4.
-  expect(apportionment({ shares: [5, 3, 2], total: 7, smallest: 0 })).toEqual({ parts: [4, 2, 1], tied: [] });
+  expect(apportionment({ shares: [5, 3, 2], total: 7, smallest: 0 })).toEqual({
+    parts: [4, 2, 1],
+    tied: [],
+    sharesInAll: 10,
+  });
+  const stripes = [
+    { colour: "ash", share: 50 },
+    { colour: "coal", share: 40 },
+  ];
+  expect(sequenceFromShares({ stripes, ends: 18, step: 1, smallest: 1 })).toMatchObject({ sharesInAll: 90, tied: [] });
 });
 
 test("places in order lie as near to their targets as any in that order", () => {

@@ -25,6 +25,8 @@ export interface FittedSequence<C> {
   readonly tied: readonly number[];
   /** Numbers of the stripes too narrow to receive an end. */
   readonly vanished: readonly number[];
+  /** What the shares add up to: shares in per cent that make 90 were fitted to the ends all the same. */
+  readonly sharesInAll: number;
 }
 
 /**

@@ -2,6 +2,7 @@ import { law, stripes } from "#ci/law.js";
 import { refusalOf } from "#ci/refusal-of.js";
 import fc from "fast-check";
 import { expect, test } from "vitest";
+import { everyEnd } from "../sequence/every-end.js";
 import { fullSett, type Pivots } from "../sequence/full-sett.js";
 import { item } from "../sequence/item.js";
 import { sequence, type Stripe } from "../sequence/sequence.js";
@@ -49,7 +50,9 @@ law(
   [warps, fc.constantFrom("left", "right")],
   (made, readFrom) => {
     const rows = colourRows({ sequence: made, readFrom });
-    expect(sequenceFromColourRows({ rows, brackets: [], readFrom }).written).toEqual(made.written);
+    expect(sequenceFromColourRows({ rows, brackets: [], readFrom, columnsOfTwo: "refused" }).written).toEqual(
+      made.written,
+    );
   },
 );
 
@@ -202,7 +205,39 @@ const chart = {
   ],
   brackets: [],
   readFrom: "left",
+  columnsOfTwo: "refused",
 } as const;
+test("a column of two rows is threads wound in pairs where the chart says so, the upper row first", () => {
+  const rows = [
+    { colour: "red", ends: [2, 3] },
+    { colour: "tan", ends: [0, 3] },
+  ];
+  const read = (readFrom: "left" | "right") =>
+    sequenceFromColourRows({ rows, brackets: [], readFrom, columnsOfTwo: "wound in pairs" });
+  expect(everyEnd(read("left")).join(" ")).toBe("red red red tan red tan red tan");
+  expect(everyEnd(read("right")).join(" ")).toBe("tan red tan red tan red red red");
+  const bracketed = { rows, brackets: [{ from: 1, to: 2, times: 3 }], readFrom: "left" } as const;
+  expect(sequenceFromColourRows({ ...bracketed, columnsOfTwo: "wound in pairs" }).ends).toBe(24);
+});
+test.each<[string, readonly (readonly number[])[], string]>([
+  ["a pair of unlike counts", [[2], [3]], "does-not-fit"],
+  ["three rows", [[2], [2], [2]], "does-not-fit"],
+  ["no row", [[0], [0]], "does-not-fit"],
+  ["more than any warp", [[1e15], [1e15]], "too-long"],
+])("%s in a column wound in pairs is refused", (_, counts, code) => {
+  const rows = counts.map((ends, index) => ({ colour: `yarn ${index}`, ends }));
+  const chart = { rows, brackets: [], readFrom: "left", columnsOfTwo: "wound in pairs" } as const;
+  expect(refusalOf(() => sequenceFromColourRows(chart)).code).toBe(code);
+});
+test.each([
+  ["K/4 R24 K24 Y/4", "K/4R24K24Y/4"],
+  ["/K4 R24 Y4/", "/K4R24Y4/"],
+  ["[K/4] R24 [Y/4]", "[K/4]R24[Y/4]"],
+])("%s is read without its spaces", (spaced, close) => {
+  const legend = { K: "black", R: "red", Y: "yellow" };
+  const read = (text: string) => settFromThreadCount({ text, legend, pivots: "full count" }).sett.written;
+  expect(read(close)).toEqual(read(spaced));
+});
 test("a bracket over columns repeats them, and a chart may be read from the right", () => {
   const read = sequenceFromColourRows({ ...chart, brackets: [{ from: 1, to: 2, times: 21 }] });
   expect([read.ends, read.runs.length]).toEqual([21 * 6 + 2, 43]);
@@ -213,6 +248,7 @@ test("a bracket over columns repeats them, and a chart may be read from the righ
     ],
     brackets: [],
     readFrom: "right",
+    columnsOfTwo: "refused",
   });
   expect(turned.runs[0]).toEqual({ colour: "tan", ends: 4 });
 });
@@ -243,7 +279,7 @@ test.each<[string, unknown, string]>([
   ["a bracket outside the chart", { ...chart, brackets: [{ from: 3, to: 4, times: 2 }] }, "out-of-range"],
   ["a bracket that ends before it begins", { ...chart, brackets: [{ from: 3, to: 2, times: 2 }] }, "out-of-range"],
   ["a bracket past every loom", { ...chart, brackets: [{ from: 1, to: 3, times: 1e15 }] }, "too-long"],
-  ["a chart read from no side", { rows: chart.rows, brackets: [] }, "missing"],
+  ["a chart read from no side", { rows: chart.rows, brackets: [], columnsOfTwo: "refused" }, "missing"],
   ["a blank that is not 0", { ...chart, rows: [{ colour: "red", ends: [2, null] }] }, "missing"],
 ])("%s is refused", (_, input, code) => {
   expect(refusalOf(() => sequenceFromColourRows(input as never)).code).toBe(code);
@@ -322,6 +358,6 @@ test("brackets over a chart may be given in any order, and over one column", () 
     { from: 3, to: 3, times: 2 },
     { from: 1, to: 2, times: 2 },
   ];
-  const made = sequenceFromColourRows({ rows, brackets, readFrom: "left" });
+  const made = sequenceFromColourRows({ rows, brackets, readFrom: "left", columnsOfTwo: "refused" });
   expect(made.written).toEqual([dark(4), light(3), dark(4), light(3), dark(2), dark(2)]);
 });

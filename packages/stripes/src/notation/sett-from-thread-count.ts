@@ -9,7 +9,7 @@ import { aLetterLegend } from "./thread-count.js";
 import { refuseText } from "./refuse-text.js";
 
 export interface SettFromThreadCountInput<C> {
-  /** Letters and counts: `K/4 R24 K24 Y/4`, `/K4 R24 Y4/`, `[K/4] R24 [Y/4]`, `K2* R24 Y2*`, `... K4 R24 ...`. */
+  /** Letters and counts: `K/4 R24 K24 Y/4`, `/K4 R24 Y4/`, `[K/4] R24 [Y/4]`, `K2* R24 Y2*`, `... K4 R24 ...`; spaces may be left out. */
   readonly text: string;
   readonly legend: Legend<C>;
   /** The same marks mean different things in different books: say which is meant. */
@@ -24,6 +24,8 @@ export interface Sett<C> {
 }
 
 const NAME = "settFromThreadCount";
+/** Dots, a count with another letter close behind it (`K4R24`), or all up to the next space. */
+const WORD = /\.{3}|…|[[/]?[A-Za-z]+\/?\d+[*/\]]?(?=[[/]?[A-Za-z])|(?:(?!\.{3})[^\s,…])+/g;
 const STRIPE = /^[[/]?([A-Za-z]{1,3})\/?(0*[1-9]\d{0,6})[*/\]]?$/;
 /** How the first word and the last are marked, each letter and count written K4, and the pivots that can mean. */
 const MARKS: Readonly<Record<string, readonly Pivots[]>> = {
@@ -50,7 +52,7 @@ export function settFromThreadCount<C>(input: SettFromThreadCountInput<C>): Sett
     pivots: oneOf("full count", "half count", "repeating"),
   });
   const { text, legend, pivots } = input;
-  const words = [...text.matchAll(/\.{3}|…|(?:(?!\.{3})[^\s,…])+/g)].map(({ 0: found, index }) => {
+  const words = [...text.matchAll(WORD)].map(({ 0: found, index }) => {
     const word = found === "…" ? "..." : found;
     return { word, position: index + 1, marked: word.replace(/[A-Za-z]+/, "K").replace(/\d+/, "4") };
   });

@@ -218,7 +218,7 @@ function chartTotal(rows: Readonly<Record<string, readonly number[]>>): number {
     colour,
     ends: [...Array<number>(before(index)).fill(0), ...ends],
   }));
-  return sequenceFromColourRows({ rows: chart, brackets: [], readFrom: "left" }).ends;
+  return sequenceFromColourRows({ rows: chart, brackets: [], readFrom: "left", columnsOfTwo: "refused" }).ends;
 }
 const band = { source: durhamWeaver, at: "22 May 2020", status: "read" } as const;
 cited("band of three colours charted in rows", { ...band, prints: "37", exact: "37" }, chartTotal, [

@@ -158,7 +158,13 @@ test.each<[() => unknown, string]>([
     'sequenceFromList({ legend }): expected an object from letters to colours, received "ash". Write { K: "black" }.',
   ],
   [
-    () => sequenceFromColourRows({ rows: [{ colour: "ash", ends: [0] }], brackets: [], readFrom: "left" }),
+    () =>
+      sequenceFromColourRows({
+        rows: [{ colour: "ash", ends: [0] }],
+        brackets: [],
+        readFrom: "left",
+        columnsOfTwo: "refused",
+      }),
     "sequenceFromColourRows({ rows }): expected ends in one row, received ends in 0 rows at column 1. A column is one stripe: write 0 in its other rows.",
   ],
   [
@@ -211,6 +217,7 @@ test.each<[() => unknown, string]>([
         rows: [{ colour: "ash", ends: [4, 2] }],
         brackets: [{ from: 1, to: 3, times: 2 }],
         readFrom: "left",
+        columnsOfTwo: "refused",
       }),
     "sequenceFromColourRows({ brackets }): expected brackets side by side within columns 1 to 2, received columns 1 to 3. Count the columns from the left, from 1.",
   ],
@@ -223,6 +230,7 @@ test.each<[() => unknown, string]>([
         ],
         brackets: [],
         readFrom: "left",
+        columnsOfTwo: "refused",
       }),
     "sequenceFromColourRows({ rows }): expected ends in one row, received ends in 2 rows at column 2. A column is one stripe: write 0 in its other rows.",
   ],
