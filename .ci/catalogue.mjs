@@ -27,17 +27,17 @@ const WORDS = {
 
 const files = readdirSync(handbook, { recursive: true })
   .filter((file) => file.endsWith(".ts") && !file.includes(".test"))
-  .map((file) => ({ group: file.split("/")[0], text: readFileSync(handbook + file, "utf8") }));
+  .map((file) => ({ file, group: file.split("/")[0], text: readFileSync(handbook + file, "utf8") }));
 
-/** The file that declares a name, and the first sentence of the comment above it; null for what is no formula. */
+/** The file that declares a name, its folder, and the first sentence of the comment above it; null for what is no formula. */
 function declaredAt(name) {
-  for (const { group, text } of files) {
+  for (const { file, group, text } of files) {
     const [found] = new RegExp(`^export (?:const|function) ${name}\\b`, "mu").exec(text) ?? [];
     if (found === undefined) continue;
     const at = text.indexOf(found);
     const comment = text.slice(text.lastIndexOf("/**", at) + 3, at).replace(/^\s*\*\/? ?/gmu, "");
     const sentences = comment.split(/^@/mu)[0].trim().split("\n\n")[0].replace(/\s+/gu, " ");
-    return { group, says: /^.*?[.](?= [A-Z]|$)/u.exec(sentences)?.[0] ?? sentences };
+    return { file, group, says: /^.*?[.](?= [A-Z]|$)/u.exec(sentences)?.[0] ?? sentences };
   }
   return null;
 }
@@ -50,6 +50,7 @@ function wordsOf(declaration) {
   return [...new Set(kinds.flatMap((kind) => WORDS[kind] ?? []))];
 }
 
+const places = [];
 const entries = Object.entries(maths)
   .filter(([name, value]) => typeof value === "function" && !("scale" in value) && !name.endsWith("Reading"))
   .flatMap(([name, value]) => {
@@ -57,7 +58,9 @@ const entries = Object.entries(maths)
     if (declared === null) return [];
     const title = spaced(name).replace(/^./u, (letter) => letter.toUpperCase());
     const what = "declaration" in value ? "calculation" : "report";
-    return [{ name, what, ...declared, title, alsoCalled: wordsOf(value.declaration) }];
+    const { file, group, says } = declared;
+    places.push([name, what, file]);
+    return [{ name, what, group, says, title, alsoCalled: wordsOf(value.declaration) }];
   })
   .sort((a, b) => (a.name < b.name ? -1 : 1));
 
@@ -75,9 +78,24 @@ export function allUnits(): readonly Unit<string>[] {
 }
 `;
 
+// Each formula by a file of its own, which a bundler makes a chunk of, and the build a file beside the main module.
+const loaders = `// Written by pnpm catalogue.
+type Loader = () => Promise<Readonly<Record<string, unknown>>>;
+
+/** Every calculation by its name, each in a file of its own. */
+export const LOADERS: Readonly<Record<string, Loader>> = {
+${places
+  .filter(([, what]) => what === "calculation")
+  .sort(([a], [b]) => (a < b ? -1 : 1))
+  .map(([name, , file]) => `${name}: () => import("../handbook/${file.replace(/ts$/u, "js")}"),`)
+  .join("\n")}
+};
+`;
+
 const written = [
   [target, await format(JSON.stringify(entries), { parser: "json", printWidth: 120 })],
   [`${root}packages/maths/src/catalogue/all-units.ts`, await format(list, { parser: "typescript", printWidth: 120 })],
+  [`${root}packages/maths/src/catalogue/loaders.ts`, await format(loaders, { parser: "typescript", printWidth: 120 })],
 ];
 for (const [path, text] of written) {
   if (!process.argv.includes("--check")) writeFileSync(path, text);

@@ -15,7 +15,7 @@ import { cases } from "./packages/maths/src/verification/index.ts";
 import { argumentsOf } from "./packages/maths/src/verification/self-test.ts";
 import { planJson, planText, planWarp, readJob } from "./packages/plan/src/index.ts";
 const answers = cases.map((one) => [one.title, maths[one.call](...argumentsOf(one))]);
-const plan = planWarp(readJob(JOB).job);
+const plan = planWarp(readJob(JOB).value);
 globalThis.said = [JSON.stringify(answers), planJson(plan), planText(plan)].join("\\n");`;
 
 describeWith("Chromium", (executablePath) => {

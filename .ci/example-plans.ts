@@ -12,7 +12,7 @@ const FOLDER = "examples/jobs/";
 export function jobIn(text: string): Job {
   const reading = readJob(text);
   if (!reading.ok) throw new Error(faultsText(reading.faults));
-  return reading.job;
+  return reading.value;
 }
 
 export const examplePlans: readonly (readonly [name: string, plan: PlanData])[] = readdirSync(FOLDER)

@@ -4,9 +4,10 @@ import { posix } from "node:path";
 const packages = { maths: [], stripes: [], plan: ["maths", "stripes"], sheets: ["maths", "stripes", "plan"] };
 // Other packages may import what their package.json lists.
 const outside = { maths: ["decimal.js"], stripes: [] };
-const rooms = ["engine", "units", "sources", "handbook", "verification", "catalogue"];
+const rooms = ["engine", "units", "sources", "handbook", "verification", "catalogue", "define"];
 const parts = [
   "fault",
+  "looked-at",
   "refusal",
   "numbers",
   "quantity",

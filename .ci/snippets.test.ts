@@ -5,6 +5,7 @@ import { runInNewContext } from "node:vm";
 import * as maths from "@thrum/maths";
 import * as verification from "@thrum/maths/verification";
 import * as catalogue from "@thrum/maths/catalogue";
+import * as define from "@thrum/maths/define";
 import * as plan from "@thrum/plan";
 import * as sheets from "@thrum/sheets";
 import * as stripes from "@thrum/stripes";
@@ -16,12 +17,12 @@ type Scope = Readonly<Record<string, unknown>>;
 
 /** What an example may use without importing it: its own package, and for documents all of them. */
 const scopes: Readonly<Record<string, Scope>> = {
-  maths: { ...maths, ...verification, ...catalogue },
+  maths: { ...maths, ...verification, ...catalogue, ...define },
   stripes: { ...stripes },
   plan: { ...maths, ...plan },
   sheets: { ...maths, ...sheets },
 };
-const everything: Scope = { ...plan, ...sheets, ...stripes, ...verification, ...maths };
+const everything: Scope = { ...plan, ...sheets, ...stripes, ...verification, ...define, ...maths };
 
 function filesIn(folder: string, ends: string): readonly string[] {
   const files = readdirSync(root + folder, { recursive: true, encoding: "utf8" });
@@ -49,6 +50,7 @@ function blocksIn(file: string): readonly string[] {
 const modules: Readonly<Record<string, Scope>> = {
   "@thrum/maths": { ...maths },
   "@thrum/maths/catalogue": { ...catalogue },
+  "@thrum/maths/define": { ...define },
   "@thrum/maths/verification": { ...verification },
   "@thrum/stripes": { ...stripes },
   "@thrum/plan": { ...plan },

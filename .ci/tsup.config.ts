@@ -1,7 +1,8 @@
 // An ESM file for each entry of a package: its main module, and whatever else its package.json names under dist/.
 import { existsSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
-import { resolve } from "node:path";
-import { transform } from "esbuild";
+import { basename, resolve } from "node:path";
+import { build, transform } from "esbuild";
+import type { Plugin } from "esbuild";
 import { defineConfig, type Options } from "tsup";
 
 interface Manifest {
@@ -57,6 +58,14 @@ const mainModuleOnce: NonNullable<Options["esbuildPlugins"]>[number] = {
   },
 };
 
+// What the two commands share is no part of the plan's entries: each command holds its own.
+const filesWithin: Plugin = {
+  name: "files-within",
+  setup(builder) {
+    builder.onResolve({ filter: /^@thrum\/plan\/files$/ }, () => ({ path: resolve("../plan/src/files/index.ts") }));
+  },
+};
+
 // decimal.js is four times what it need be to read: one minified file beside ours, its notice kept, read by all of them.
 const decimalBeside: NonNullable<Options["esbuildPlugins"]>[number] = {
   name: "decimal-beside",
@@ -66,6 +75,39 @@ const decimalBeside: NonNullable<Options["esbuildPlugins"]>[number] = {
 };
 const decimal =
   manifest.devDependencies?.["decimal.js"] === undefined ? {} : { decimal: "node_modules/decimal.js/decimal.mjs" };
+
+// A formula that is loaded by its name stands in a file of its own, beside the main module, which holds them all: as a file
+// a formula the main module would be slow to load.
+const FORMULAS = "src/catalogue/loaders.ts";
+const PARTS = "src/catalogue/formula-parts.ts";
+const parts: Record<string, string> = existsSync(PARTS) ? { "formula-parts": PARTS } : {};
+const formulasBeside: Plugin = {
+  name: "formulas-beside",
+  setup(builder) {
+    builder.onResolve({ filter: /\/handbook\/.*\.js$/ }, ({ kind, path }) =>
+      kind === "dynamic-import" ? { path: `./formulas/${basename(path)}`, external: true } : undefined,
+    );
+  },
+};
+const partsOnce: Plugin = {
+  name: "parts-once",
+  setup(builder) {
+    builder.onResolve({ filter: /\/(?:engine\/.*|units\/index)\.js$/ }, () => ({
+      path: "../formula-parts.js",
+      external: true,
+    }));
+  },
+};
+
+async function writeFormulas(): Promise<void> {
+  if (!existsSync(FORMULAS)) return;
+  const files = [...readFileSync(FORMULAS, "utf8").matchAll(/import\("\.\.\/(handbook\/.*)\.js"\)/gu)];
+  const entries = files.map(([, file = ""]) => ({ in: `src/${file}.ts`, out: basename(file) }));
+  await build({
+    ...{ entryPoints: entries, outdir: "dist/formulas", bundle: true, format: "esm", target: "es2022" },
+    ...{ minifyIdentifiers: true, minifySyntax: true, charset: "utf8", plugins: [partsOnce] },
+  });
+}
 
 /** What is taken whole or not at all needs no marks, and no blanks. */
 async function withoutBlanks(): Promise<void> {
@@ -85,7 +127,7 @@ function withoutDoors(): void {
 }
 
 const config: Options = {
-  entry: { ...Object.fromEntries(sources), ...Object.fromEntries(rooms), ...decimal },
+  entry: { ...Object.fromEntries(sources), ...Object.fromEntries(rooms), ...parts, ...decimal },
   format: ["esm"],
   target: "es2022",
   platform: "neutral",
@@ -95,6 +137,7 @@ const config: Options = {
   onSuccess: async () => {
     await withoutBlanks();
     withoutDoors();
+    await writeFormulas();
   },
   // Short names, but the blanks stay: without them the marks of what has no side effect go too, and with them every bundle
   // would hold the whole handbook.
@@ -103,7 +146,7 @@ const config: Options = {
     options.minifySyntax = true;
   },
   clean: true,
-  esbuildPlugins: [mainModuleOnce, decimalBeside],
+  esbuildPlugins: [mainModuleOnce, decimalBeside, filesWithin, formulasBeside],
   // `paths` point at sources for the editor and the tests; declarations are made against the built packages.
   dts: { entry: Object.fromEntries(sources), compilerOptions: { ignoreDeprecations: "6.0", paths: {} } },
 };

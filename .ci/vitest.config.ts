@@ -12,6 +12,7 @@ const config: ViteUserConfig = {
       { find: /^#ci\//, replacement: `${root}.ci/` },
       { find: /^@thrum\/maths\/verification$/, replacement: source("maths/src/verification/index.ts") },
       { find: /^@thrum\/maths\/catalogue$/, replacement: source("maths/src/catalogue/index.ts") },
+      { find: /^@thrum\/maths\/define$/, replacement: source("maths/src/define/index.ts") },
       { find: /^@thrum\/plan\/files$/, replacement: source("plan/src/files/index.ts") },
       { find: /^@thrum\/([a-z]+)$/, replacement: source("$1/src/index.ts") },
     ],

@@ -21,7 +21,7 @@ export async function figures() {
   const jobOf = (written) => {
     const reading = readJob(written);
     if (!reading.ok) throw new Error(reading.faults.map(({ expected }) => expected).join("\n"));
-    return reading.job;
+    return reading.value;
   };
   const job = jobOf(text);
   const [fifth, whole] = [3900, 19_500].map((ends) => jobOf(longText(text, ends)));

@@ -23,7 +23,7 @@ const { sequence } = loaded;
 export const { letteredSvg, planHtml, planWarp, readJob, stripesSvg, workbookOf } = loaded;
 
 const text = readFileSync(`${root}examples/jobs/2-hall-napkins.yaml`, "utf8");
-export const { job } = readJob(text);
+export const { value: job } = readJob(text);
 export const plan = planWarp(job);
 
 export const paints = new Map([

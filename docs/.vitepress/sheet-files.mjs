@@ -38,7 +38,7 @@ export function writeSheetFiles() {
     const text = readFileSync(`${root}examples/jobs/${file}`, "utf8");
     const reading = readJob(text);
     if (!reading.ok) throw new Error(`examples/jobs/${file} does not read`);
-    const made = planWarp(reading.job);
+    const made = planWarp(reading.value);
     const name = file.replace(/^\d-/u, "").replace(/\.yaml$/u, "");
     writeFileSync(`${folder}/${name}.html`, planHtml(made));
     writeFileSync(`${folder}/${name}.xlsx`, workbookOf(made));

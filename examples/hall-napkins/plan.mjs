@@ -5,7 +5,7 @@ import { faultsText, planText, planWarp, readJob } from "@thrum/plan";
 const [file] = process.argv.slice(2);
 const reading = readJob(readFileSync(file, "utf8"));
 if (reading.ok) {
-  console.log(planText(planWarp(reading.job)));
+  console.log(planText(planWarp(reading.value)));
 } else {
   console.error(faultsText(reading.faults));
   process.exitCode = 1;

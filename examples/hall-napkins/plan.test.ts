@@ -9,7 +9,7 @@ import { describe, expect, it } from "vitest";
 const text = readFileSync("examples/jobs/2-hall-napkins.yaml", "utf8");
 const reading = readJob(text);
 if (!reading.ok) throw new Error("the job of the napkins cannot be read");
-const plan = planWarp(reading.job);
+const plan = planWarp(reading.value);
 const printed = planText(plan);
 const { loom, piece, tying, warp, winding, yarn } = plan.figures;
 

@@ -11,7 +11,7 @@ for (const file of files) {
     process.exitCode = 1;
     continue;
   }
-  const plan = planWarp(reading.job);
+  const plan = planWarp(reading.value);
   const { ends } = plan.figures.loom;
   const { length } = plan.figures.warp;
   // What is wound is rounded up: the nearest figure may be too short.

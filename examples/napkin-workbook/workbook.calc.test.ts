@@ -42,7 +42,7 @@ describeWith("LibreOffice Calc", (soffice) => {
       .replace("widthReedToFinished: 15 %", "widthReedToFinished: 20 %");
     const reading = readJob(job);
     if (!reading.ok) throw new Error("the edited job is none");
-    const { loom, warp, yarn } = planWarp(reading.job).figures;
+    const { loom, warp, yarn } = planWarp(reading.value).figures;
     const shown = (words: string): number => Number(cells?.get(at(workbook, "Plan", words, "C")));
     // 18.4 × 0.8 = 14.72 in; 10 × 17.5 ÷ 0.9 ÷ 0.92 + 10 = 221.3527 in.
     expect(shown("finished width")).toBeCloseTo(14.72, 12);

@@ -10,7 +10,7 @@ import { loomOf } from "./loom-of.js";
 function planOf(file: string): PlanData {
   const reading = readJob(jobText(file));
   if (!reading.ok) throw new Error(`${file} does not read`);
-  return planWarp(reading.job);
+  return planWarp(reading.value);
 }
 const EIGHTHS = { "⅛": "1/8", "¼": "1/4", "⅜": "3/8", "½": "1/2", "⅝": "5/8", "¾": "3/4", "⅞": "7/8" };
 const plain = (text: string): string =>

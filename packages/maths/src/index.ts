@@ -12,7 +12,7 @@ export {
   unitOf,
 } from "./engine/quantity/index.js";
 export type { Kind, Quantity, TextOptions, Unit, UnitParts } from "./engine/quantity/index.js";
-export { attempt, faultText, isThrumError, QuantityError } from "./engine/refusal.js";
+export { attempt, faultsText, faultText, isThrumError, pathText, QuantityError } from "./engine/refusal.js";
 export type { Fault, FaultParams, FaultPath, Faults, Reading, RefusalCode, ThrumError } from "./engine/refusal.js";
 export { isCalculation } from "./engine/formula/index.js";
 export type { AnyCalculation, Calculation, Declared, ReportStep, Source } from "./engine/formula/index.js";

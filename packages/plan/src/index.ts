@@ -7,6 +7,7 @@ export {
   jobSchema,
   jobText,
   jobTextWith,
+  jobWords,
   newJob,
   readJob,
   readStripes,

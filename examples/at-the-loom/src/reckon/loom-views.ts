@@ -11,7 +11,7 @@ import { marksOf } from "./marks.js";
 function planIn(text: string): PlanData {
   const read = readJob(text);
   if (!read.ok) throw new RangeError(read.faults.map(faultText).join("\n"));
-  return planWarp(read.job);
+  return planWarp(read.value);
 }
 
 /** The job with the stripes of the first tick: groups alike that follow each other are one stripe again. */
@@ -39,7 +39,7 @@ function loom(text: string, progress: Pick<Progress, "wovenTo" | "groups"> = {},
 const progressFile = (progress: Progress): string => progressText(progress);
 function progressIn(text: string): Progress | null {
   const read = readProgress(text);
-  return read.ok ? read.progress : null;
+  return read.ok ? read.value : null;
 }
 
 /** What the screens at the loom ask of a plan: each takes plain data and gives plain data. */

@@ -7,7 +7,7 @@ import { eighths } from "./eighths.js";
 function planIn(text: string): PlanData {
   const reading = readJob(text);
   if (!reading.ok) throw new RangeError("a job that does not read has no plan");
-  return planFrom(planWarp(reading.job));
+  return planFrom(planWarp(reading.value));
 }
 
 type Plain = number | string | Quantity<string> | null;

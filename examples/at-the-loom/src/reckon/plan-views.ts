@@ -57,13 +57,13 @@ const told = (fault: Fault): ToldFault => ({ path: pathText(fault.path), says: f
 function reckoned(text: string): Reckoned {
   const reading = readJob(text);
   if (!reading.ok) return { ok: false, faults: reading.faults.map(told) };
-  return { ok: true, job: reading.job, plan: planWarp(reading.job) };
+  return { ok: true, job: reading.value, plan: planWarp(reading.value) };
 }
 
 function planIn(text: string): PlanData {
   const reading = readJob(text);
   if (!reading.ok) throw new RangeError(reading.faults.map(faultText).join("\n"));
-  return planWarp(reading.job);
+  return planWarp(reading.value);
 }
 
 /** Every value with its place; one yarn all of the piece is the whole of a weft. */

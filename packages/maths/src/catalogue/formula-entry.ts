@@ -1,3 +1,4 @@
+import { declarationOf } from "../engine/formula/index.js";
 import type { Declared, Input, Range } from "../engine/formula/index.js";
 import formulas from "./formulas.json" with { type: "json" };
 
@@ -49,10 +50,11 @@ export function labelOf(key: string): string {
  * The inputs of a calculation, each with all that a form needs.
  *
  * @param calculation any calculation, one of solveFor among them
+ * @throws QuantityError "wrong-kind" for what is no calculation
  * @example inputEntries(reedWidth).map(({ label }) => label) // ["ends", "sett"]
  */
 export function inputEntries(calculation: { readonly declaration: Declared }): readonly InputEntry[] {
-  return Object.entries(calculation.declaration.inputs).map(([key, input]) => {
+  return Object.entries(declarationOf("inputEntries", calculation).inputs).map(([key, input]) => {
     const { what, dimension, orDimension, words = [], range, meaning } = input.member ?? input;
     const isOfKind = what === "quantity" || what === "unit";
     return {

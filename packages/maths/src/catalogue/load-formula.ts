@@ -2,20 +2,19 @@ import { isCalculation } from "../engine/formula/index.js";
 import type { AnyCalculation } from "../engine/formula/index.js";
 import { described } from "../engine/quantity/index.js";
 import { missingOr, QuantityError } from "../engine/refusal.js";
-import { formulaEntries } from "./formula-entry.js";
+import { LOADERS } from "./loaders.js";
 
 /**
- * A calculation by its name; the handbook is loaded when the first one is asked for.
+ * A calculation by its name; its file, and no other of the handbook, is loaded when it is asked for.
  *
  * @param name of an entry that is a calculation
  * @throws QuantityError "unknown-word" for a name of none, a report function's among them
  * @example typeof loadFormula("reedWidth").then // "function"
  */
 export async function loadFormula(name: string): Promise<AnyCalculation> {
-  const handbook: Readonly<Record<string, unknown>> = await import("../index.js");
-  const found = Object.hasOwn(handbook, name) ? handbook[name] : undefined;
+  const load = Object.hasOwn(LOADERS, name) ? LOADERS[name] : undefined;
+  const found = (await load?.())?.[name];
   if (isCalculation(found)) return found;
-  const candidates = formulaEntries.filter(({ what }) => what === "calculation").map((entry) => entry.name);
   throw new QuantityError({
     code: missingOr(name, "unknown-word"),
     function: "loadFormula",
@@ -23,6 +22,6 @@ export async function loadFormula(name: string): Promise<AnyCalculation> {
     expected: "the name of a calculation",
     received: described(name),
     remedy: "Take it from formulaEntries.",
-    params: { candidates },
+    params: { candidates: Object.keys(LOADERS) },
   });
 }

@@ -29,7 +29,7 @@ export interface FaultParams {
   readonly below?: number;
   readonly atMost?: number;
   /** What may stand there instead: names of fields, words or units, or texts that have one reading. */
-  readonly candidates?: readonly string[];
+  readonly candidates?: readonly (string | number)[];
   /** Something of the right kind, as one writes it in a program or a field. */
   readonly example?: string;
   /** The calculation that a function such as `check` was given. */
@@ -70,25 +70,32 @@ export type Refusal<Code extends string = RefusalCode> = Omit<Fault<Code>, "para
 /** One fault or more. */
 export type Faults<Code extends string = RefusalCode> = readonly [Fault<Code>, ...Fault<Code>[]];
 
-const LONGEST = 40;
+const LONGEST = 60;
+const MOST_TOLD = 50;
 
 /** The code of a fault: nothing given is missing, whatever else might be wrong with it. */
 export function missingOr(given: unknown, code: RefusalCode): RefusalCode {
   return given === undefined || given === null ? "missing" : code;
 }
 
-/** Text fit for any screen: never longer than a line, never a control character. */
-function printable(text: string): string {
-  const clean = text.slice(0, LONGEST).replace(/[\p{Cc}\p{Cf}\p{Zl}\p{Zp}]/gu, "�");
-  return text.length > LONGEST ? `${clean}…` : clean;
+/** A name fit for any screen: never longer than a line, never a control character or a mark of direction. */
+function printable(name: string): string {
+  const clean = name.slice(0, LONGEST).replace(/[\p{Cc}\p{Cf}\p{Cs}\p{Zl}\p{Zp}]/gu, "�");
+  return name.length > LONGEST ? `${clean}…` : clean;
 }
 
-/** A place as one reads it: `pieces[2].finishedLength`. */
-function pathText(path: FaultPath): string {
-  return path.reduce<string>((text, part) => {
-    if (typeof part === "number") return `${text}[${String(part)}]`;
-    return text === "" ? printable(part) : `${text}.${printable(part)}`;
-  }, "");
+/**
+ * A place as one reads it; a name that is no word stands in quotes.
+ *
+ * @param path of a fault, or of anything else in an input
+ * @example pathText(["yarns", "no. 2", "packages", 0]) // "yarns[\"no. 2\"].packages[0]"
+ */
+export function pathText(path: FaultPath): string {
+  const steps = path.map((step) => {
+    if (typeof step === "number") return `[${String(step)}]`;
+    return /^[\p{L}\p{N}_-]+$/u.test(step) ? `.${printable(step)}` : `[${JSON.stringify(printable(step))}]`;
+  });
+  return steps.join("").replace(/^\./u, "");
 }
 
 function placeOf({ function: name, path, line }: Fault<string>): string {
@@ -106,4 +113,16 @@ function placeOf({ function: name, path, line }: Fault<string>): string {
 export function faultText(fault: Fault<string>): string {
   const { expected, received, remedy } = fault;
   return `${placeOf(fault)}: expected ${expected}, received ${received}. ${remedy}`.trimEnd();
+}
+
+/**
+ * Faults for a screen, one a line; of very many only the first fifty are told.
+ *
+ * @param faults of any package
+ * @example faultsText([]) // ""
+ */
+export function faultsText(faults: readonly Fault<string>[]): string {
+  const more = faults.length - MOST_TOLD;
+  const told = faults.slice(0, MOST_TOLD).map(faultText);
+  return (more > 0 ? [...told, `… and ${String(more)} more.`] : told).join("\n");
 }

@@ -1,7 +1,8 @@
-import { faultText } from "./fault.js";
+import { faultsText } from "./fault.js";
+import { lookedAt } from "./looked-at.js";
 import type { Fault, FaultParams, FaultPath, Faults, Refusal, RefusalCode } from "./fault.js";
 
-export { faultText, inPlace, missingOr } from "./fault.js";
+export { faultsText, faultText, inPlace, missingOr, pathText } from "./fault.js";
 export type { Fault, FaultParams, FaultPath, Faults, Place, Refusal, RefusalCode } from "./fault.js";
 
 function whole({ params = {}, path, ...rest }: Refusal): Fault {
@@ -25,7 +26,7 @@ export class QuantityError extends Error {
 
   constructor(first: Refusal, ...others: readonly Refusal[]) {
     const faults: Faults = [whole(first), ...others.map(whole)];
-    super(faults.map(faultText).join("\n"));
+    super(faultsText(faults));
     this.faults = Object.freeze(faults);
     ({
       code: this.code,
@@ -78,19 +79,35 @@ export function reading<T>(read: () => T): Reading<T, RefusalCode> {
   }
 }
 
+/** A call whose refusals are data; any other error comes back as such. */
+function called<R>(f: (...input: never[]) => R, given: readonly unknown[]): Reading<R> | { readonly error: unknown } {
+  try {
+    return { ok: true, value: (f as (...input: readonly unknown[]) => R)(...given) };
+  } catch (error) {
+    return isThrumError(error) ? { ok: false, faults: error.faults } : { error };
+  }
+}
+
 /**
  * Calls a function of any of the packages without throwing what it refuses: the value, or every fault as data. The input
- * may be anything, as it comes from a form or a file.
+ * may be anything, as it comes from a form or a file; what throws when it is looked at is a fault too.
  *
  * @param f a calculation, a report function, a reader, or any function that throws refusals of ours
  * @param given what it is called with
  * @example attempt(yards, "120").ok // true
  */
 export function attempt<R>(f: (...input: never[]) => R, ...given: readonly unknown[]): Reading<R> {
-  try {
-    return { ok: true, value: (f as (...input: readonly unknown[]) => R)(...given) };
-  } catch (error) {
-    if (isThrumError(error)) return { ok: false, faults: error.faults };
-    throw error;
-  }
+  const first = called(f, given);
+  if ("ok" in first) return first;
+  const faults: Fault[] = [];
+  const words = { expected: "what can be looked at", received: "what throws", remedy: "Give plain data.", params: {} };
+  const seen = given.map((one, at) =>
+    lookedAt(one, (path) => {
+      faults.push({ code: "unreadable", function: "attempt", path: at === 0 ? path : [at, ...path], ...words });
+    }),
+  );
+  const [fault, ...others] = faults;
+  if (fault === undefined) throw first.error;
+  const again = called(f, seen);
+  return "ok" in again && !again.ok ? again : { ok: false, faults: [fault, ...others] };
 }

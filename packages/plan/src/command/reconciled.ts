@@ -1,5 +1,5 @@
 import { QuantityError } from "@thrum/maths";
-import { readFigures, reconcile } from "../index.js";
+import { faultsText, readFigures, reconcile } from "../index.js";
 import { shownText } from "../text/clean.js";
 import type { World } from "./world.js";
 
@@ -7,11 +7,11 @@ import type { World } from "./world.js";
 export function reconciled(path: string, world: World): boolean {
   const reading = readFigures(world.read(path));
   if (!reading.ok) {
-    world.complain(`${shownText(path)}:\n${reading.faults.join("\n")}\n`);
+    world.complain(`${shownText(path)}:\n${faultsText(reading.faults)}\n`);
     return false;
   }
   try {
-    world.print(`${reconcile(reading.figures).says.join("\n")}\n`);
+    world.print(`${reconcile(reading.value).says.join("\n")}\n`);
     return true;
   } catch (error) {
     if (!(error instanceof QuantityError)) throw error;

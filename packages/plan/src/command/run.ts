@@ -42,7 +42,7 @@ function jobFrom(path: string, world: World, text = world.read(path)): Job | nul
   const reading = readJob(text);
   if (reading.ok) {
     if (reading.told.length > 0) world.complain(`${reading.told.map(faultText).join("\n")}\n`);
-    return reading.job;
+    return reading.value;
   }
   const many = reading.faults.length === 1 ? "1 fault" : `${String(reading.faults.length)} faults`;
   world.complain([`${shownText(path)}: ${many}`, ...reading.faults.map(faultText), ""].join("\n"));

@@ -83,7 +83,7 @@ function answers(name: string, plan: PlanData): ReadonlyMap<string, Answer> {
   const answerTo = (): Answer => {
     const reading = readJob(String(document));
     if (!reading.ok) return "refused";
-    const changed = planOf(reading.job);
+    const changed = planOf(reading.value);
     for (const one of numbersOnlySaid(changed)) onlySaid.add(one);
     if (valuesOf(changed) !== values) return "figures";
     return planText(changed) === text ? "nothing" : "sheets";

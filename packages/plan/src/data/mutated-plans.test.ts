@@ -16,7 +16,7 @@ it("plans every changed job that is read, and prints no slip of a program", () =
       all += 1;
       if (!reading.ok) return;
       planned += 1;
-      expect(planText(planOf(reading.job))).not.toMatch(/\bundefined\b|\bNaN\b|\bInfinity\b|\[object/u);
+      expect(planText(planOf(reading.value))).not.toMatch(/\bundefined\b|\bNaN\b|\bInfinity\b|\[object/u);
     }),
     { seed: SEED, numRuns: number, endOnFailure: true },
   );

@@ -9,7 +9,7 @@ import type { PlanData } from "./plan-data.js";
 function planned(name: string): PlanData {
   const reading = readJob(readFileSync(`examples/jobs/${name}.yaml`, "utf8"));
   if (!reading.ok) throw new Error(faultsText(reading.faults));
-  return planOf(reading.job);
+  return planOf(reading.value);
 }
 
 /** The value as far as its digits go, beside a fraction worked out apart from it. */

@@ -88,5 +88,5 @@ export function planFrom(copy: unknown): PlanData {
     if (fault !== undefined) refuse(["job", ...fault.path], fault.expected, fault.received);
     return refuse(["job"], "a job", made["job"]);
   }
-  return isPlan(made) ? frozen({ thrumPlan: 1, job: reading.job, figures: made.figures }) : refuse([], "a plan", made);
+  return isPlan(made) ? frozen({ thrumPlan: 1, job: reading.value, figures: made.figures }) : refuse([], "a plan", made);
 }

@@ -13,8 +13,8 @@ import type { PlanData } from "./plan-data.js";
  */
 export function planWarp(job: Job): PlanData {
   const reading = checkedJob(job);
-  if (reading.ok) return planOf(reading.job);
+  if (reading.ok) return planOf(reading.value);
   const [first, ...others] = reading.faults;
-  if (first === undefined) throw new RangeError("a job refused without a fault");
-  throw new QuantityError(first, ...others);
+  const here = { function: "planWarp" };
+  throw new QuantityError({ ...first, ...here }, ...others.map((fault) => ({ ...fault, ...here })));
 }

@@ -19,7 +19,7 @@ function planned(name: string, ...changes: readonly (readonly [from: string, to:
   );
   const reading = readJob(text);
   if (!reading.ok) throw new Error(faultsText(reading.faults));
-  return planOf(reading.job);
+  return planOf(reading.value);
 }
 
 function told({ figures }: PlanData): readonly Told[] {

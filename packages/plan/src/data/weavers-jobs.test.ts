@@ -11,7 +11,7 @@ import { planOf } from "./plan-data.js";
 function plan(text: string): PlanData {
   const reading = readJob(text);
   if (!reading.ok) throw new Error(faultsText(reading.faults));
-  return planOf(reading.job);
+  return planOf(reading.value);
 }
 
 /** The hall napkins with some of their text written otherwise; every piece of it must stand there. */

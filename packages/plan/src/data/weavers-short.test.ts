@@ -7,7 +7,7 @@ import { planOf } from "./plan-data.js";
 const text = (job: string): string => {
   const reading = readJob(job);
   if (!reading.ok) throw new Error(faultsText(reading.faults));
-  return planText(planOf(reading.job), { without: "workings" }).replace(/\s+/gu, " ");
+  return planText(planOf(reading.value), { without: "workings" }).replace(/\s+/gu, " ");
 };
 
 const CLOTH = "cloth: { takeUp: 8 % lost, lengthLoomToFinished: 10 % lost, picks: 16 per inch }";

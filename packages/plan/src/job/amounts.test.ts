@@ -8,7 +8,7 @@ function again(key: string, written: string): string {
   const [outer = "", inner = ""] = key.split(".");
   const reading = readJob(`${outer}: { ${inner}: ${JSON.stringify(written)} }`);
   if (!reading.ok) return faultsText(reading.faults);
-  return /: \{ \w+: (.*) \}\n$/u.exec(jobText(reading.job))?.[1] ?? jobText(reading.job);
+  return /: \{ \w+: (.*) \}\n$/u.exec(jobText(reading.value))?.[1] ?? jobText(reading.value);
 }
 
 describe("an amount", () => {
@@ -77,13 +77,13 @@ describe("an amount", () => {
     ["fibre", "70 % silk + 30 % wool", "70 % silk + 30 % wool"],
   ])("of a yarn's %s written %j is written back as %j", (key, written, back) => {
     const reading = readJob(`yarns: { a: { ${key}: ${written} } }`);
-    expect(reading.ok && jobText(reading.job)).toBe(`yarns: { a: { ${key}: ${back} } }\n`);
+    expect(reading.ok && jobText(reading.value)).toBe(`yarns: { a: { ${key}: ${back} } }\n`);
   });
 
   it("keeps apart what is one thing in a dent and two in a list", () => {
     const job = (text: string): unknown => {
       const reading = readJob(text);
-      return reading.ok && reading.job.loom;
+      return reading.ok && reading.value.loom;
     };
     expect(job("loom: { sley: 2 }")).toEqual({ sley: { places: [2] } });
     expect(job("loom: { sley: [1 dent at 2] }")).toEqual({ sley: { places: [{ dents: 1, at: 2 }] } });

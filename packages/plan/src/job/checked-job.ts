@@ -1,5 +1,5 @@
 import { crossFaults } from "./cross-faults.js";
-import type { Fault } from "./fault.js";
+import type { Fault, Faults } from "./fault.js";
 import { Unreadable } from "./fault.js";
 import { printable } from "../text/printable.js";
 import type { At } from "./form.js";
@@ -12,8 +12,8 @@ import { plainData } from "./plain-data.js";
 
 /** A job, or everything that is wrong with it. */
 export type JobReading =
-  | { readonly ok: true; readonly job: Job; readonly told: readonly Fault[] }
-  | { readonly ok: false; readonly faults: readonly Fault[] };
+  | { readonly ok: true; readonly value: Job; readonly told: readonly Fault[] }
+  | { readonly ok: false; readonly faults: Faults };
 
 const LONGEST_SENTENCE = 1000;
 
@@ -22,14 +22,22 @@ const held = new WeakMap<object, Job>();
 
 export type Told = Omit<Fault, "function">;
 
-/** A list of faults in the order of their lines. */
-export function refused(name: string, faults: readonly Told[]): JobReading {
+/** The job, or its faults in the order of their lines, where there are any. */
+function readingOf(name: string, job: Job, told: readonly Told[], faults: readonly Told[]): JobReading {
   const clean = (text: string): string => printable(text, LONGEST_SENTENCE);
   const named = faults.map((fault): Fault => {
     const [expected, received, remedy] = [clean(fault.expected), clean(fault.received), clean(fault.remedy)];
     return { ...fault, function: name, expected, received, remedy };
   });
-  return frozen({ ok: false, faults: named.sort((a, b) => (a.line ?? 0) - (b.line ?? 0)) });
+  const [first, ...others] = named.sort((a, b) => (a.line ?? 0) - (b.line ?? 0));
+  if (first !== undefined) return frozen({ ok: false, faults: [first, ...others] });
+  held.set(job, job);
+  return frozen({ ok: true, value: job, told: told.map((one) => ({ ...one, function: name })) });
+}
+
+/** What is wrong with a job, in the order of its lines. */
+export function refused(name: string, faults: readonly [Told, ...Told[]]): JobReading {
+  return readingOf(name, {}, [], faults);
 }
 
 /** What the form reads of it, and whether it holds together. */
@@ -44,9 +52,7 @@ export function checked(name: string, node: Node, earlier: readonly Told[]): Job
     faults.push({ ...fault, ...place });
   }
   for (const seen of emptyColours(node)) told.push(seen);
-  if (faults.length > 0) return refused(name, faults);
-  held.set(job, job);
-  return frozen({ ok: true, job, told: told.map((one) => ({ ...one, function: name })) });
+  return readingOf(name, job, told, faults);
 }
 
 /** After # stands a remark, so a colour without quotes is no colour: that is told. */
@@ -73,7 +79,7 @@ function emptyColours(node: Node): readonly Told[] {
  */
 export function checkedJob(value: unknown): JobReading {
   const known = typeof value === "object" && value !== null ? held.get(value) : undefined;
-  if (known !== undefined) return frozen({ ok: true, job: known, told: [] });
+  if (known !== undefined) return frozen({ ok: true, value: known, told: [] });
   const whole = { path: [], params: {} };
   try {
     const data = plainData(value);

@@ -146,7 +146,7 @@ describe("what cannot be planned", () => {
 describe("values that stay the text they are", () => {
   it("are words, whatever they look like", () => {
     const reading = readJob("title: 1.10\nnote: ~\nyarns:\n  null:\n  no:\n  true:\nstripes: [4 null, 3 no]");
-    expect(reading.ok && [reading.job.title, reading.job.note, Object.keys(reading.job.yarns ?? {})]).toEqual([
+    expect(reading.ok && [reading.value.title, reading.value.note, Object.keys(reading.value.yarns ?? {})]).toEqual([
       "1.10",
       "~",
       ["null", "no", "true"],
@@ -155,7 +155,7 @@ describe("values that stay the text they are", () => {
 
   it("are numbers and truth values where JSON has them", () => {
     const reading = readJob('{"groups": 24, "oldWarp": {"faults": [{"after": 3, "is": "broken", "mend": false}]}}');
-    expect(reading.ok && [reading.job.groups, reading.job.oldWarp?.faults]).toEqual([
+    expect(reading.ok && [reading.value.groups, reading.value.oldWarp?.faults]).toEqual([
       24,
       [{ after: 3, is: "broken", mend: false }],
     ]);
@@ -165,7 +165,7 @@ describe("values that stay the text they are", () => {
 describe("a program's job", () => {
   it("holds quantities; a key that is undefined is left out", () => {
     const reading = checkedJob({ title: undefined, warp: { length: inches(200), wasteBehind: undefined } });
-    expect(reading.ok && reading.job).toEqual({ warp: { length: inches(200) } });
+    expect(reading.ok && reading.value).toEqual({ warp: { length: inches(200) } });
   });
 
   it.each([
@@ -179,7 +179,7 @@ describe("a program's job", () => {
     ["an unknown key", { groop: 3 }, "groop"],
   ])("is refused for %s, by its path", (_, value, path) => {
     const reading = checkedJob(value);
-    expect(reading.ok ? [] : reading.faults.map(faultText)[0]).toContain(`${path}: expected `);
+    expect(reading.ok ? [] : reading.faults.map(faultText)[0]).toContain(`checkedJob({ ${path} }): expected `);
   });
 });
 

@@ -1,5 +1,6 @@
 import { QuantityError } from "@thrum/maths";
-import type { Fault, FaultCode, FaultPath } from "./fault.js";
+import type { RefusalCode } from "@thrum/maths";
+import type { Fault, FaultPath } from "./fault.js";
 import { Unreadable } from "./fault.js";
 import type { Node } from "./node.js";
 import { opened, receivedText } from "./node.js";
@@ -48,7 +49,7 @@ export interface Refusal {
   readonly expected: string;
   readonly received?: string | undefined;
   readonly remedy: string;
-  readonly code?: FaultCode | undefined;
+  readonly code?: RefusalCode | undefined;
   readonly params?: Fault["params"];
 }
 

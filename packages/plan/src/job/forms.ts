@@ -1,3 +1,4 @@
+import type { RefusalCode } from "@thrum/maths";
 import { refuse } from "./form.js";
 import type { Form } from "./form.js";
 import { unlike } from "../text/near-name.js";
@@ -20,6 +21,14 @@ export function oneOf<const W extends string | number>(...words: readonly W[]): 
   };
 }
 
+/** What is wrong with what is no number that belongs here, as every package names it. */
+function codeOf(given: unknown, ofNumbers: "not-whole" | "out-of-range"): RefusalCode {
+  if (typeof given !== "string" && typeof given !== "number") return "wrong-kind";
+  return Number.isFinite(typeof given === "number" ? given : Number(given.trim() === "" ? "none" : given))
+    ? ofNumbers
+    : "not-a-number";
+}
+
 const limits = (least: number, most: number): string => `from ${String(least)} to ${String(most)}`;
 
 /** A whole number in digits alone. */
@@ -33,9 +42,10 @@ export function whole(noun: string, least = 1, most = 20_000): Form<number> {
       const given = textOf(node)?.trim();
       const value =
         node.kind === "data" ? node.value : given !== undefined && /^\d{1,9}$/u.test(given) ? Number(given) : null;
-      const params = { least, most };
+      const params = { kind: "whole", atLeast: least, atMost: most };
       if (typeof value !== "number" || !Number.isInteger(value)) {
-        return refuse(at, node, { expected, remedy: "Write the number in digits alone.", code: "not-whole", params });
+        const code = codeOf(node.kind === "data" ? node.value : given, "not-whole");
+        return refuse(at, node, { expected, remedy: "Write the number in digits alone.", code, params });
       }
       const fits = value >= least && value <= most;
       return fits
@@ -64,10 +74,9 @@ export function number(noun: string, most = 100_000): Form<number> {
       const given = typeof data === "number" ? String(data) : (textOf(node)?.trim() ?? "");
       const value = /^\d{1,7}(?:\.\d{1,17})?$/u.test(given) ? Number(given) : 0;
       const remedy = "Write it in digits, with a point before decimals.";
-      const params = { least: LEAST, most };
-      return value >= LEAST && value <= most
-        ? value
-        : refuse(at, node, { expected, remedy, code: "out-of-range", params });
+      const params = { kind: "number", atLeast: LEAST, atMost: most };
+      const code = codeOf(data ?? textOf(node) ?? undefined, "out-of-range");
+      return value >= LEAST && value <= most ? value : refuse(at, node, { expected, remedy, code, params });
     },
   };
 }

@@ -95,7 +95,7 @@ describe("a hostile file", () => {
   it("gives no other meaning to its numbers", () => {
     expect(saidOf(readJob("%YAML 1.1\n---\noldWarp: { ends: 0560 }"))[0]).toContain("without directives");
     const reading = readJob("oldWarp: { ends: 0560 }");
-    expect(reading.ok && reading.job.oldWarp?.ends).toBe(560);
+    expect(reading.ok && reading.value.oldWarp?.ends).toBe(560);
     expect(saidOf(readJob("loom:\n  <<: { sley: 2 }"))[0]).toContain("a merge");
   });
 
@@ -103,7 +103,7 @@ describe("a hostile file", () => {
     const reading = readJob(
       "yarns: { __proto__: { fibre: wool }, constructor: {} }\nstripes: [3 __proto__, 4 constructor]",
     );
-    expect(reading.ok && Object.keys(reading.job.yarns ?? {})).toEqual(["__proto__", "constructor"]);
+    expect(reading.ok && Object.keys(reading.value.yarns ?? {})).toEqual(["__proto__", "constructor"]);
     expect(saidOf(readJob("__proto__: 3"))).toHaveLength(1);
     expect(saidOf(readJob("toString: 3"))).toHaveLength(1);
   });

@@ -1,6 +1,7 @@
 export * from "./job.js";
 export { faultsText, faultText, pathText } from "./fault.js";
-export type { Fault, FaultCode, FaultPath } from "./fault.js";
+export type { Fault, FaultPath, Faults } from "./fault.js";
+export { jobWords } from "./job-words.js";
 export { jobTextWith } from "./job-text-with.js";
 export type { JobChange, Remark } from "./job-text-with.js";
 export { jobText } from "./job-text.js";

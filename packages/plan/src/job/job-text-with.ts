@@ -19,9 +19,8 @@ const branchesOf = (job: Job): readonly Branch[] => groupIn(jobForm.write(job)) 
 /** What a file without faults says, as a job writes it. */
 function readBranches(text: string): readonly Branch[] {
   const reading = readJob(text);
-  if (reading.ok) return branchesOf(reading.job);
+  if (reading.ok) return branchesOf(reading.value);
   const [first, ...others] = reading.faults;
-  if (first === undefined) throw new RangeError("a text refused without a fault");
   throw new QuantityError(first, ...others);
 }
 

@@ -271,7 +271,7 @@ const job = some({
 function read(text: string): Job {
   const reading = readJob(text);
   if (!reading.ok) throw new Error(`${faultsText(reading.faults)}\n${text}`);
-  return reading.job;
+  return reading.value;
 }
 
 describe("a job as text", () => {
@@ -280,8 +280,8 @@ describe("a job as text", () => {
       fc.property(job, (one) => {
         const checked = checkedJob(one);
         if (!checked.ok) throw new Error(faultsText(checked.faults));
-        const text = jobText(checked.job);
-        expect(read(text)).toEqual(checked.job);
+        const text = jobText(checked.value);
+        expect(read(text)).toEqual(checked.value);
         expect(jobText(read(text))).toBe(text);
       }),
     );
@@ -291,7 +291,7 @@ describe("a job as text", () => {
     const checked = (one: Job): Job => {
       const reading = checkedJob(one);
       if (!reading.ok) throw new Error(faultsText(reading.faults));
-      return reading.job;
+      return reading.value;
     };
     fc.assert(
       fc.property(job, fc.option(job), (one, other) => {
@@ -299,7 +299,7 @@ describe("a job as text", () => {
         expect(read(jobTextWith(there, wanted))).toEqual(wanted);
         // One key of another job in the midst of this one.
         const mixed = checkedJob({ ...read(there), ...wanted });
-        if (mixed.ok) expect(read(jobTextWith(there, mixed.job))).toEqual(mixed.job);
+        if (mixed.ok) expect(read(jobTextWith(there, mixed.value))).toEqual(mixed.value);
       }),
     );
   });

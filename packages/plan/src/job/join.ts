@@ -5,6 +5,7 @@ import { number, oneOf } from "./forms.js";
 import { group, shapes } from "./group.js";
 import { opened } from "./node.js";
 import type { Meanings } from "./meaning.js";
+import { jobWords } from "./job-words.js";
 
 /** Ends added or dropped at the two sides. */
 export interface JobSides {
@@ -54,18 +55,17 @@ const numbers: Form<Numbers> = {
   },
 };
 
-const sides: Form<JobSides> = shapes<JobSides>(
-  { where: oneOf("both", "before end 1", "after the last"), numbers },
-  (node) => (opened(node).kind === "group" ? "numbers" : "where"),
+const sides: Form<JobSides> = shapes<JobSides>({ where: oneOf(...jobWords["join.sides.where"]), numbers }, (node) =>
+  opened(node).kind === "group" ? "numbers" : "where",
 );
 
 export const join: Form<JobJoin> = group<JobJoin>({
-  knots: oneOf("in front of the reed", "behind the reed", "behind the heddles"),
-  knot: oneOf("overhand of both ends", "overhand of one end", "square", "weaver's"),
-  faces: oneOf("back of the loom", "front of the loom"),
+  knots: oneOf(...jobWords["join.knots"]),
+  knot: oneOf(...jobWords["join.knot"]),
+  faces: oneOf(...jobWords["join.faces"]),
   sides,
-  partner: oneOf("hang a thrum", "thread it itself"),
-  order: oneOf("from end 1", "from the last end", "one colour at a time"),
+  partner: oneOf(...jobWords["join.partner"]),
+  order: oneOf(...jobWords["join.order"]),
   perHour: number("knots an hour", 10_000),
 });
 

@@ -13,6 +13,7 @@ import { sleyed, threading } from "./threading.js";
 import type { Sleyed, Threaded } from "./threading.js";
 import { yarnNameFault } from "./yarn-name.js";
 import type { Meanings } from "./meaning.js";
+import { jobWords } from "./job-words.js";
 
 export type { Sleyed, Threaded } from "./threading.js";
 
@@ -84,8 +85,13 @@ export const loom: Form<JobLoom> = group<JobLoom>({
   threading,
   room: group<NonNullable<JobLoom["room"]>>({ before: room, after: room }),
   gapInDent: gap,
-  heddleEye: group<HeddleEye>({ wide: length, high: length, of: oneOf("metal", "cord") }, "wide", "high", "of"),
-  endOneOn: oneOf("left", "right"),
+  heddleEye: group<HeddleEye>(
+    { wide: length, high: length, of: oneOf(...jobWords["loom.heddleEye.of"]) },
+    "wide",
+    "high",
+    "of",
+  ),
+  endOneOn: oneOf(...jobWords["loom.endOneOn"]),
 });
 
 /** What each key of `loom` means, for the schema. */

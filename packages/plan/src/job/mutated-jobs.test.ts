@@ -17,8 +17,8 @@ describe("changed jobs", () => {
         all += 1;
         if (reading.ok) {
           read += 1;
-          const again = readJob(jobText(reading.job));
-          expect(again.ok && again.job).toEqual(reading.job);
+          const again = readJob(jobText(reading.value));
+          expect(again.ok && again.value).toEqual(reading.value);
           return;
         }
         expect(reading.faults.length).toBeGreaterThan(0);

@@ -15,6 +15,7 @@ import type { Hand } from "./runs.js";
 import { weft } from "./weft.js";
 import type { JobWeft } from "./weft.js";
 import type { Meanings } from "./meaning.js";
+import { jobWords } from "./job-words.js";
 
 /** A number of pieces left open. */
 export type OpenNumber = "as many as the warp gives" | "as many as the yarn gives";
@@ -42,7 +43,7 @@ export interface BetweenPieces {
   readonly weft?: Hand;
 }
 
-const open: Form<OpenNumber> = oneOf("as many as the warp gives", "as many as the yarn gives");
+const open: Form<OpenNumber> = oneOf(...jobWords["pieces.number"]);
 const number = either<OpenNumber, number>(
   open,
   whole("pieces"),

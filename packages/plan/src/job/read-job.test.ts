@@ -13,7 +13,7 @@ const examples = readdirSync(FOLDER).filter((name) => /^\d[^.]*\.yaml$/u.test(na
 function jobIn(text: string): Job {
   const reading = readJob(text);
   if (!reading.ok) throw new Error(faultsText(reading.faults));
-  return reading.job;
+  return reading.value;
 }
 
 describe("the nine jobs", () => {
@@ -22,7 +22,7 @@ describe("the nine jobs", () => {
     const text = jobText(job);
     expect(jobIn(text)).toEqual(job);
     expect(jobText(jobIn(text))).toBe(text);
-    expect(checkedJob(job)).toEqual({ ok: true, job, told: [] });
+    expect(checkedJob(job)).toEqual({ ok: true, value: job, told: [] });
   });
 });
 
@@ -40,9 +40,9 @@ describe("a job checked before", () => {
   it("is taken as it is, for nothing in it can be changed; a copy of it is checked again", () => {
     const reading = readJob("stripes: [24 oat]\ncloth: { sett: 16 per inch }\n");
     if (!reading.ok) throw new Error("it reads");
-    const again = checkedJob(reading.job);
-    expect(again.ok && again.job).toBe(reading.job);
-    expect(() => Object.assign(reading.job.cloth ?? {}, { sett: "16" })).toThrow(TypeError);
-    expect(checkedJob({ ...reading.job, cloth: { sett: "16" } }).ok).toBe(false);
+    const again = checkedJob(reading.value);
+    expect(again.ok && again.value).toBe(reading.value);
+    expect(() => Object.assign(reading.value.cloth ?? {}, { sett: "16" })).toThrow(TypeError);
+    expect(checkedJob({ ...reading.value, cloth: { sett: "16" } }).ok).toBe(false);
   });
 });

@@ -1,5 +1,6 @@
 import { checked, refused } from "./checked-job.js";
 import type { JobReading } from "./checked-job.js";
+import { textFault } from "./text-fault.js";
 import { yamlNode } from "./yaml-node.js";
 
 const LONGEST = 100_000;
@@ -11,31 +12,10 @@ const LONGEST = 100_000;
  * @returns the job with what is told of it, or all its faults at once, each with its line and what to write instead
  */
 export function readJob(text: unknown): JobReading {
-  const whole = { path: [], line: 1, params: {} };
-  if (typeof text !== "string") {
-    return refused("readJob", [
-      {
-        ...whole,
-        code: "wrong-kind",
-        expected: "the text of a job file",
-        received: `a ${typeof text}`,
-        remedy: "Read the file as text first.",
-      },
-    ]);
-  }
-  if (text.length > LONGEST) {
-    const expected = `a job file of at most ${String(LONGEST)} characters`;
-    return refused("readJob", [
-      {
-        ...whole,
-        code: "too-long",
-        expected,
-        received: `${String(text.length)} characters`,
-        remedy: "Is it a job file?",
-        params: { atMost: LONGEST },
-      },
-    ]);
-  }
-  const { node, faults } = yamlNode(text);
-  return node.kind === "nothing" && faults.length > 0 ? refused("readJob", faults) : checked("readJob", node, faults);
+  const unread = textFault(text, "the text of a job file", LONGEST);
+  if (unread !== null) return refused("readJob", [unread]);
+  const { node, faults } = yamlNode(String(text));
+  const [first, ...others] = faults;
+  if (node.kind === "nothing" && first !== undefined) return refused("readJob", [first, ...others]);
+  return checked("readJob", node, faults);
 }

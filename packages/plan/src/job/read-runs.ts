@@ -6,6 +6,7 @@ import { entryOf, opened } from "./node.js";
 import type { RunKind } from "./run-kind.js";
 import { isMirrored, isRepeated } from "./runs.js";
 import type { AnyRun, Runs } from "./runs.js";
+import { jobWords } from "./job-words.js";
 
 const DEEPEST = 8;
 
@@ -41,7 +42,7 @@ function isGroupOfRuns(node: Node): boolean {
 const NOTHING: Node = { kind: "nothing" };
 const times = oneOf("the rest");
 const number = whole("repeats");
-const middle = oneOf("once", "twice");
+const middle = oneOf(...jobWords["stripes.middle"]);
 
 function readRun<Run>(kind: RunKind<Run>, node: Node, at: At, reach: Reach): AnyRun<Run> | null {
   if (!isGroupOfRuns(node)) {

@@ -1,14 +1,13 @@
-import type { Fault } from "./fault.js";
-import { frozen } from "./frozen.js";
+import type { Reading, RefusalCode } from "@thrum/maths";
 import type { Runs } from "./runs.js";
 import { stripes as form } from "./stripes.js";
 import type { Stripe } from "./stripes.js";
+import { textReading } from "./text-reading.js";
 import { flowText } from "./yaml-lines.js";
 import { yamlNode } from "./yaml-node.js";
 
 /** Stripes, or everything that is wrong with them. */
-export type StripesReading =
-  { readonly ok: true; readonly stripes: Runs<Stripe> } | { readonly ok: false; readonly faults: readonly Fault[] };
+export type StripesReading = Reading<Runs<Stripe>, RefusalCode>;
 
 const LONGEST = 100_000;
 
@@ -21,30 +20,30 @@ const LONGEST = 100_000;
  * @example readStripes("24 natural, { mirror: [6 indigo, 12 natural], middle: once }").ok // true
  */
 export function readStripes(text: unknown): StripesReading {
-  const faults: Fault[] = [];
-  const tell = (fault: Omit<Fault, "function">): void => void faults.push({ ...fault, function: "readStripes" });
-  if (typeof text !== "string" || text.length > LONGEST || text.trim() === "") {
-    const expected = `stripes in at most ${String(LONGEST)} characters`;
-    const received = typeof text === "string" ? `${String(text.trim().length)} characters` : `a ${typeof text}`;
-    tell({
-      code: "unreadable",
-      path: [],
-      expected,
-      received,
-      remedy: "Write such as 24 natural, 6 indigo.",
-      params: {},
-    });
-    return frozen({ ok: false, faults });
-  }
-  const isList = /^\s*(?:-\s|\[)/u.test(text);
-  const lines = text
-    .trim()
-    .replace(/\s*\n\s*(?=\d|the rest|\{)/gu, ", ")
-    .replace(/,\s*,/gu, ",");
-  const { node, faults: unreadable } = yamlNode(isList ? text : `[${lines}]`);
-  unreadable.forEach(tell);
-  const stripes = unreadable.length > 0 ? null : form.read(node, { path: [], tell });
-  return frozen(stripes === null ? { ok: false, faults } : { ok: true, stripes });
+  return textReading(text, {
+    name: "readStripes",
+    what: "stripes, such as 24 natural, 6 indigo",
+    longest: LONGEST,
+    read: (given, tell) => {
+      if (given.trim() === "") return null;
+      const { node, faults } = yamlNode(isList(given) ? given : inBrackets(given));
+      faults.forEach(tell);
+      return faults.length > 0 ? null : form.read(node, { path: [], tell });
+    },
+  });
+}
+
+const isList = (text: string): boolean => /^\s*(?:-\s|\[)/u.test(text);
+
+/** A run that begins a line needs no comma before it; lines stay lines, as a remark ends with its own. */
+function inBrackets(text: string): string {
+  const lines = text.split("\n").filter((line) => line.trim() !== "");
+  const separated = lines.map((line, at) => {
+    const [before = ","] = lines.slice(Math.max(0, at - 1), at);
+    const begins = /^(?:\d|the rest|\{)/u.test(line.trim());
+    return begins && !/,\s*(?:#.*)?$/u.test(before) ? `, ${line}` : line;
+  });
+  return `[${separated.join("\n")}\n]`;
 }
 
 /** Stripes on one line, as `readStripes` reads them. */

@@ -15,6 +15,7 @@ import type { Hand, Runs } from "./runs.js";
 import { isMirrored, isRepeated } from "./runs.js";
 import { runs } from "./runs-form.js";
 import type { Meanings } from "./meaning.js";
+import { jobWords } from "./job-words.js";
 
 /** Shots of one yarn, or of several: in one shot, or shot by shot in turn. Neither picks nor length: all of the piece. */
 export interface Shots extends Hand {
@@ -77,7 +78,7 @@ const shots: Form<Runs<Shots>> = runs<Shots>({
 
 const asGroup = group<JobWeft>({
   stripes: shots,
-  lengths: oneOf("finished", "at the loom"),
+  lengths: oneOf(...jobWords["weft.lengths"]),
   allowance: addition,
   eachStripe: length,
 });

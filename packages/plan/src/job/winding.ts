@@ -9,6 +9,7 @@ import { group } from "./group.js";
 import { numberAndRest, readHand } from "./hand.js";
 import { dentsPerLength } from "./per-length.js";
 import type { Meanings } from "./meaning.js";
+import { jobWords } from "./job-words.js";
 
 /** Ends wound beside the warp, never tied. */
 export interface BesideTheWarp {
@@ -33,7 +34,7 @@ export interface JobWinding {
 type Chains = NonNullable<JobWinding["chains"]>;
 type Most = NonNullable<JobWinding["most"]>;
 
-const WAYS = ["by stripe", "by group", "by colour"] as const;
+const WAYS = jobWords["winding.chains"];
 
 /** Digits of so many ends; from 1 to 20,000. */
 function endsOf(digits: string | undefined): number | undefined {

@@ -9,7 +9,7 @@ import { readJob } from "./read-job.js";
 function read(text: string): Job {
   const reading = readJob(text);
   if (!reading.ok) throw new Error("a job with faults");
-  return reading.job;
+  return reading.value;
 }
 
 /** The lines that the change took away, and those it brought. */

@@ -13,7 +13,7 @@ const napkins = readFileSync("examples/jobs/2-hall-napkins.progress.yaml", "utf8
 function progressIn(text: string): Progress {
   const reading = readProgress(text);
   if (!reading.ok) throw new Error(reading.faults.map(faultText).join("\n"));
-  return reading.progress;
+  return reading.value;
 }
 
 function faultsOf(text: string): readonly string[] {

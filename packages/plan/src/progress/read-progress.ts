@@ -1,7 +1,6 @@
-import type { Fault } from "../job/fault.js";
-import { printable } from "../text/printable.js";
-import { frozen } from "../job/frozen.js";
+import type { Reading, RefusalCode } from "@thrum/maths";
 import { placeIn } from "../job/place-in.js";
+import { textReading } from "../job/text-reading.js";
 import { yamlText } from "../job/yaml-lines.js";
 import { yamlNode } from "../job/yaml-node.js";
 import { beyondTheLast } from "./beyond-the-last.js";
@@ -9,11 +8,18 @@ import { progressForm } from "./progress.js";
 import type { Progress } from "./progress.js";
 
 /** How far the work is, or everything that is wrong with the file. */
-export type ProgressReading =
-  { readonly ok: true; readonly progress: Progress } | { readonly ok: false; readonly faults: readonly Fault[] };
+export type ProgressReading = Reading<Progress, RefusalCode>;
 
 const LONGEST = 500_000;
-const LONGEST_SENTENCE = 1000;
+const NO_JOB = {
+  code: "missing",
+  path: ["job"],
+  expected: "the name of the job file",
+  received: "nothing",
+  remedy: "Add job.",
+  params: {},
+  line: 1,
+} as const;
 
 /**
  * Reads a progress file.
@@ -22,34 +28,23 @@ const LONGEST_SENTENCE = 1000;
  * @returns how far the work is, or all faults at once; a tick beyond the last group or chain it names is one
  */
 export function readProgress(text: unknown): ProgressReading {
-  const faults: Fault[] = [];
-  const clean = (words: string): string => printable(words, LONGEST_SENTENCE);
-  const tell = ({ expected, received, remedy, ...fault }: Omit<Fault, "function">): void => {
-    const sentence = { expected: clean(expected), received: clean(received), remedy: clean(remedy) };
-    faults.push({ ...fault, function: "readProgress", ...sentence });
-  };
-  if (typeof text !== "string" || text.length > LONGEST) {
-    const received = typeof text === "string" ? `${String(text.length)} characters` : `a ${typeof text}`;
-    const expected = `the text of a progress file, at most ${String(LONGEST)} characters`;
-    tell({ code: "wrong-kind", path: [], expected, received, remedy: "Read the file as text first.", params: {} });
-    return frozen({ ok: false, faults });
-  }
-  const { node, faults: unreadable } = yamlNode(text);
-  unreadable.forEach(tell);
-  const progress = node.kind === "nothing" && faults.length > 0 ? null : progressForm.read(node, { path: [], tell });
-  if (progress === null && faults.length === 0) {
-    tell({
-      code: "missing",
-      path: ["job"],
-      expected: "the name of the job file",
-      received: "nothing",
-      remedy: "Add job.",
-      params: {},
-    });
-  }
-  const beyond = progress === null ? [] : beyondTheLast(progress, progress.groups?.length, progress.chains?.length);
-  for (const { path, ...fault } of beyond) tell({ ...fault, ...placeIn(node, path) });
-  return frozen(progress === null || faults.length > 0 ? { ok: false, faults } : { ok: true, progress });
+  return textReading(text, {
+    name: "readProgress",
+    what: "the text of a progress file",
+    longest: LONGEST,
+    read: (given, tell) => {
+      const { node, faults } = yamlNode(given);
+      faults.forEach(tell);
+      if (node.kind === "nothing") {
+        if (faults.length === 0) tell(NO_JOB);
+        return null;
+      }
+      const progress = progressForm.read(node, { path: [], tell });
+      const beyond = progress === null ? [] : beyondTheLast(progress, progress.groups?.length, progress.chains?.length);
+      for (const { path, ...fault } of beyond) tell({ ...fault, ...placeIn(node, path) });
+      return progress;
+    },
+  });
 }
 
 /**

@@ -17,16 +17,19 @@ import {
   yards,
   yardsPerPound,
 } from "@thrum/maths";
+import type { Reading, RefusalCode } from "@thrum/maths";
+import type { Fault } from "../job/fault.js";
+import { textReading } from "../job/text-reading.js";
 import { printable } from "../text/printable.js";
 import { unlike } from "../text/near-name.js";
 import { figureKinds } from "./figures.js";
 import type { FigureName } from "./figures.js";
 import type { PrintedFigure } from "./stated-figure.js";
 
-/** The figures of a page read from text, or what is wrong with it, a sentence a line. */
-export type FiguresReading =
-  | { readonly ok: true; readonly figures: readonly PrintedFigure[] }
-  | { readonly ok: false; readonly faults: readonly string[] };
+/** The figures of a page read from text, or everything that is wrong with it. */
+export type FiguresReading = Reading<readonly PrintedFigure[], RefusalCode>;
+
+const LONGEST = 100_000;
 
 type Unit = PrintedFigure["unit"];
 
@@ -60,15 +63,30 @@ function isFigure(name: string): name is FigureName {
   return Object.hasOwn(figureKinds, name);
 }
 
-function figureFrom(text: string): PrintedFigure | string {
+type Unlike = Pick<Fault, "code" | "expected" | "received" | "remedy" | "params">;
+
+function figureFrom(text: string): PrintedFigure | Unlike {
   const [, name = "", printed = "", unitText = ""] = LINE.exec(text) ?? [];
-  if (name === "") return `expected "figure: number unit", as "warpLength: 5 2/3 yd", received "${printable(text)}".`;
-  if (!isFigure(name)) return `there is no figure "${printable(name)}". ${unlike(name, NAMES)}`;
+  const received = `"${printable(text)}"`;
+  if (name === "") {
+    const remedy = "Write such as warpLength: 5 2/3 yd.";
+    return { code: "unreadable", expected: "figure: number unit", received, remedy, params: {} };
+  }
+  if (!isFigure(name)) {
+    const [expected, remedy] = ["a figure of a printed project", unlike(name, NAMES)];
+    return { code: "unknown-word", expected, received: `"${printable(name)}"`, remedy, params: { candidates: NAMES } };
+  }
   const { counted, says } = figureKinds[name];
   const unit = unitOf(counted, unitText);
   if (unit !== undefined) return { figure: name, printed, unit };
-  const received = unitText === "" ? "none" : `"${printable(unitText)}"`;
-  return `${says} takes ${wantedIn(counted)}, received ${received}.`;
+  const wanted = wantedIn(counted);
+  return {
+    ...{ code: "unknown-unit", expected: `${says} with ${wanted}`, params: {} },
+    ...{
+      received: unitText === "" ? "none" : `"${printable(unitText)}"`,
+      remedy: `Write ${wanted} behind the number.`,
+    },
+  };
 }
 
 /**
@@ -77,20 +95,33 @@ function figureFrom(text: string): PrintedFigure | string {
  *
  * @example readFigures("ends: 390\nwidthInReed: 19 1/2 in # to the nearest half").ok // true
  */
-export function readFigures(text: string): FiguresReading {
-  const faults: string[] = [];
-  const figures: PrintedFigure[] = [];
-  for (const [at, whole] of text.split(/\r?\n/u).entries()) {
-    const line = whole.replace(/(?:^|\s)#.*$/u, "").trim();
-    if (line === "") continue;
-    const found = figureFrom(line);
-    const twice = typeof found !== "string" && figures.some(({ figure }) => figure === found.figure);
-    if (typeof found === "string" || twice) {
-      faults.push(
-        `line ${String(at + 1)}: ${typeof found === "string" ? found : `${found.figure} stands there twice.`}`,
-      );
-    } else figures.push(found);
-  }
-  if (faults.length === 0 && figures.length === 0) return { ok: false, faults: ["No figure stands in it."] };
-  return faults.length > 0 ? { ok: false, faults } : { ok: true, figures };
+export function readFigures(text: unknown): FiguresReading {
+  return textReading(text, {
+    name: "readFigures",
+    what: "the figures of a printed project",
+    longest: LONGEST,
+    read: (given, tell) => {
+      const figures: PrintedFigure[] = [];
+      for (const [at, whole] of given.split(/\r?\n/u).entries()) {
+        const remark = whole.search(/(?:^|\s)#/u);
+        const line = (remark < 0 ? whole : whole.slice(0, remark)).trim();
+        if (line === "") continue;
+        const found = figureFrom(line);
+        const place = { line: at + 1, path: [] };
+        if ("code" in found) tell({ ...found, ...place });
+        else if (figures.some(({ figure }) => figure === found.figure)) {
+          const received = `${found.figure} a second time`;
+          tell({
+            ...place,
+            code: "unreadable",
+            expected: "every figure once",
+            received,
+            remedy: "Keep one.",
+            params: {},
+          });
+        } else figures.push(found);
+      }
+      return figures.length === 0 ? null : figures;
+    },
+  });
 }

@@ -12,7 +12,7 @@ const napkins = readFileSync("examples/jobs/2-hall-napkins.yaml", "utf8");
 function planned(text: string): string {
   const reading = readJob(text);
   if (!reading.ok) throw new Error(faultsText(reading.faults));
-  return planText(planWarp(reading.job), { without: "workings" });
+  return planText(planWarp(reading.value), { without: "workings" });
 }
 
 /** On one line, and the first page apart from the rest. */

@@ -9,7 +9,7 @@ import { planDifferencesHtml, planDifferencesText } from "./differences.js";
 function planned(text: string): PlanData {
   const reading = readJob(text);
   if (!reading.ok) throw new Error(faultsText(reading.faults));
-  return planWarp(reading.job);
+  return planWarp(reading.value);
 }
 
 const napkins = readFileSync("examples/jobs/2-hall-napkins.yaml", "utf8");

@@ -14,7 +14,7 @@ import { planText } from "./text.js";
 function read(text: string): Job {
   const reading = readJob(text);
   if (!reading.ok) throw new Error(faultsText(reading.faults));
-  return reading.job;
+  return reading.value;
 }
 
 describe("a page of a plan", () => {

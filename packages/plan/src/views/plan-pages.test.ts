@@ -9,7 +9,7 @@ import { planText } from "./text.js";
 function pages(file: string): { readonly pages: readonly Section[]; readonly text: string } {
   const reading = readJob(readFileSync(`examples/jobs/${file}`, "utf8"));
   if (!reading.ok) throw new Error("the example's job cannot be read");
-  const plan = planWarp(reading.job);
+  const plan = planWarp(reading.value);
   return { pages: planPages(structuredClone(plan)), text: planText(plan) };
 }
 

@@ -6,7 +6,7 @@ import { yarnSigns } from "./yarn-signs.js";
 const signs = (text: string): ReturnType<typeof yarnSigns> => {
   const reading = readJob(text);
   if (!reading.ok) throw new Error("no job");
-  return yarnSigns(planWarp(reading.job));
+  return yarnSigns(planWarp(reading.value));
 };
 
 it("gives each yarn the letter and the hatch of the sheets, and its colour where it is known", () => {

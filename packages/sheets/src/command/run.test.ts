@@ -11,7 +11,7 @@ import { run } from "./run.js";
 const JOB = "examples/jobs/2-hall-napkins.yaml";
 const text = readFileSync(JOB, "utf8");
 const reading = readJob(text);
-const workbook = reading.ok ? workbookOf(planWarp(reading.job)) : new Uint8Array();
+const workbook = reading.ok ? workbookOf(planWarp(reading.value)) : new Uint8Array();
 
 interface Ran {
   readonly code: number;

@@ -28,7 +28,7 @@ function written({ job, file, existing }: Extract<Asked, { verb: "write" }>, wor
   if (file !== null && world.isSameFile(job, file)) {
     throw new FileTrouble(`${shownText(file)} is the job file itself: give the workbook another name.`);
   }
-  const plan = planWarp(reading.job);
+  const plan = planWarp(reading.value);
   const workbook = workbookOf(plan);
   if (file === null) world.print(workbook);
   else world.write(file, workbook, existing);

@@ -74,7 +74,7 @@ describe("the workbook of a plan", () => {
   it("is made of a job with nothing in it, and refused for what is no plan", () => {
     const reading = readJob("thrum: 1");
     if (!reading.ok) throw new Error("no job");
-    expect(workbookOf(planWarp(reading.job)).length).toBeGreaterThan(1000);
+    expect(workbookOf(planWarp(reading.value)).length).toBeGreaterThan(1000);
     expect(() => workbookOf({} as PlanData)).toThrow("planFrom");
   });
 });

@@ -1,3 +1,5 @@
+import { lookedAt } from "./looked-at.js";
+
 /** Why an input was refused; the list is closed, and one mistake has one code in every package. */
 export type StripeErrorCode =
   | "missing"
@@ -43,16 +45,25 @@ export type Found = Omit<StripeFault, "function">;
 
 const MOST_TOLD = 50;
 
+/** As the maths write a place; a test holds the two to one sentence. */
 function pathText(path: Path): string {
-  return path.reduce<string>((text, part) => {
-    if (typeof part === "number") return `${text}[${part}]`;
-    return text === "" ? part : `${text}.${part}`;
-  }, "");
+  const steps = path.map((step) => {
+    if (typeof step === "number") return `[${step}]`;
+    return /^[\p{L}\p{N}_-]+$/u.test(step) ? `.${printable(step)}` : `[${JSON.stringify(printable(step))}]`;
+  });
+  return steps.join("").replace(/^\./u, "");
+}
+
+const LONGEST = 60;
+
+function printable(name: string): string {
+  const clean = name.slice(0, LONGEST).replace(/[\p{Cc}\p{Cf}\p{Cs}\p{Zl}\p{Zp}]/gu, "�");
+  return name.length > LONGEST ? `${clean}…` : clean;
 }
 
 function sentence({ function: name, path, expected, received, remedy }: StripeFault): string {
   const place = typeof path[0] === "string" ? `${name}({ ${pathText(path)} })` : `${name}(…)${pathText(path)}`;
-  return `${place}: expected ${expected}, received ${received}. ${remedy}`;
+  return `${place}: expected ${expected}, received ${received}. ${remedy}`.trimEnd();
 }
 
 /** Marks an error of ours, whichever copy of whichever package threw it. */
@@ -90,17 +101,33 @@ export type Reading<T> =
   | { readonly ok: true; readonly value: T }
   | { readonly ok: false; readonly faults: readonly [StripeFault, ...StripeFault[]] };
 
+/** A call whose refusals are data; any other error comes back as such. */
+function called<R>(f: (...input: never[]) => R, given: readonly unknown[]): Reading<R> | { readonly error: unknown } {
+  try {
+    return { ok: true, value: (f as (...input: readonly unknown[]) => R)(...given) };
+  } catch (error) {
+    return isOurs(error) ? { ok: false, faults: error.faults } : { error };
+  }
+}
+
 /**
  * Calls a function of this package without throwing what it refuses: the value, or every fault as data. The input may be
- * anything, as it comes from a form or a file.
+ * anything, as it comes from a form or a file; what throws when it is looked at is a fault too.
  *
  * @example attempt(mirror, "no sequence").ok // false
  */
 export function attempt<R>(f: (...input: never[]) => R, ...given: readonly unknown[]): Reading<R> {
-  try {
-    return { ok: true, value: (f as (...input: readonly unknown[]) => R)(...given) };
-  } catch (error) {
-    if (isOurs(error)) return { ok: false, faults: error.faults };
-    throw error;
-  }
+  const first = called(f, given);
+  if ("ok" in first) return first;
+  const faults: StripeFault[] = [];
+  const words = { expected: "what can be looked at", received: "what throws", remedy: "Give plain data.", params: {} };
+  const seen = given.map((one, at) =>
+    lookedAt(one, (path) => {
+      faults.push({ code: "unreadable", function: "attempt", path: at === 0 ? path : [at, ...path], ...words });
+    }),
+  );
+  const [fault, ...others] = faults;
+  if (fault === undefined) throw first.error;
+  const again = called(f, seen);
+  return "ok" in again && !again.ok ? again : { ok: false, faults: [fault, ...others] };
 }

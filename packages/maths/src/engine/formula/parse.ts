@@ -65,7 +65,8 @@ export function parseLines(text: string): readonly Line[] {
     .split("\n")
     .filter((line) => line.trim() !== "")
     .map((line) => {
-      const [name = "", expression = ""] = line.split("=");
+      const [name = "", expression = "", ...more] = line.split("=");
+      if (more.length > 0) throw new SyntaxError(`formula "${line.trim()}": one = stands in a line`);
       return { name: name.trim(), tree: parseTree(expression) };
     });
 }

@@ -20,6 +20,8 @@ const LONGEST = 200;
 
 /** Whether text can be the name of a cell: small letters and digits, no address in any program. */
 export function isDefinedName(text: string): boolean {
+  const given: unknown = text;
+  if (typeof given !== "string") return false;
   return text.length >= SHORTEST && text.length <= LONGEST && DEFINED.test(text) && !LIKE_A_CELL.test(text);
 }
 

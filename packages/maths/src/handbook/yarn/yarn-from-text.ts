@@ -70,7 +70,7 @@ function countOf(text: string, options: ReadingOptions | undefined, refuse: Refu
   const read = attempt(countFrom, text, options);
   if (read.ok) return read.value;
   const [{ code, remedy, params }] = read.faults;
-  return refuse(code as RefusalCode, remedy, params.candidates);
+  return refuse(code as RefusalCode, remedy, params.candidates?.map(String));
 }
 
 /**

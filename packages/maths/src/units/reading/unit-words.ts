@@ -34,6 +34,8 @@ export function spaced(name: string): string {
  * @example unitCalled("ins.", [inches, yards])?.symbol // "in"
  */
 export function unitCalled<D extends string>(word: string, units: readonly Unit<D>[]): Unit<D> | undefined {
+  const given: readonly unknown[] = [word, units];
+  if (typeof given[0] !== "string" || !Array.isArray(given[1])) return undefined;
   const wanted = word.toLowerCase().replace(/\.$/u, "");
   return units.find(({ name, symbol }) =>
     [name.toLowerCase(), spaced(name), symbol.toLowerCase(), ...(SPELLINGS[name] ?? [])].includes(wanted),
