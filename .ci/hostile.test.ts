@@ -118,6 +118,26 @@ describe.each(functions)("%s", (_name, f) => {
   });
 });
 
+describe("a job that a program made", () => {
+  it("is refused with every field that is none, each at its place", () => {
+    const job = {
+      groups: null,
+      title: () => "x",
+      note: new Date(0),
+      warp: {
+        length: revoked(),
+        get wasteBehind() {
+          return thrower();
+        },
+      },
+      loom: { sley: 3n },
+    };
+    const places = ["groups", "title", "note", "warp length", "warp wasteBehind", "loom sley"];
+    const named = faultsOf(plan.planWarp, job).map(({ function: by, path }) => [by, ...path].join(" "));
+    expect(new Set(named)).toEqual(new Set(places.map((path) => `planWarp ${path}`)));
+  });
+});
+
 describe("the attempt of the stripes", () => {
   it("answers as that of the maths", () => {
     for (const [, f] of functionsOf("", { ...stripes }))

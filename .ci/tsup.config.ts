@@ -148,7 +148,13 @@ const config: Options = {
   clean: true,
   esbuildPlugins: [mainModuleOnce, decimalBeside, filesWithin, formulasBeside],
   // `paths` point at sources for the editor and the tests; declarations are made against the built packages.
-  dts: { entry: Object.fromEntries(sources), compilerOptions: { ignoreDeprecations: "6.0", paths: {} } },
+  dts: {
+    entry: Object.fromEntries(sources),
+    compilerOptions: {
+      ignoreDeprecations: "6.0",
+      paths: { "@thrum/plan/files": [resolve("../plan/src/files/index.ts")] },
+    },
+  },
 };
 
 export default defineConfig(config);

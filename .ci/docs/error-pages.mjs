@@ -1,5 +1,5 @@
 // A page for every code an error can have, with a call that is refused and what it answers.
-import { readFileSync } from "node:fs";
+import { readdirSync, readFileSync } from "node:fs";
 import { runInNewContext } from "node:vm";
 import { build } from "esbuild";
 import { root } from "../built.mjs";
@@ -69,6 +69,12 @@ function pageOf(code, packages) {
   ].join("\n\n");
 }
 
+/** The plan refuses with codes of the maths: those that its sources name. */
+const planText = readdirSync(`${root}packages/plan/src`, { recursive: true, encoding: "utf8" })
+  .filter((file) => file.endsWith(".ts") && !file.includes(".test"))
+  .map((file) => readFileSync(`${root}packages/plan/src/${file}`, "utf8"))
+  .join("\n");
+
 /** The pages, by path. */
 export function errorPages() {
   const known = Object.fromEntries(Object.entries(unions).map(([name, union]) => [name, codesOf(union)]));
@@ -76,7 +82,7 @@ export function errorPages() {
   const packagesOf = (code) => Object.keys(known).filter((name) => known[name].includes(code));
   const rows = codes.map((code) => [
     `[${code}](./${code}.md)`,
-    packagesOf(code).join(", "),
+    [...packagesOf(code), ...(planText.includes(`"${code}"`) ? ["plan"] : [])].join(", "),
     CODES[code]?.says.split(/(?<=[.:]) /u)[0] ?? "",
   ]);
   const index = [

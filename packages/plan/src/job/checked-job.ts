@@ -6,6 +6,7 @@ import type { At } from "./form.js";
 import { frozen } from "./frozen.js";
 import { jobForm } from "./job.js";
 import type { Job } from "./job.js";
+import { receivedText } from "./node.js";
 import type { Node } from "./node.js";
 import { placeIn } from "./place-in.js";
 import { plainData } from "./plain-data.js";
@@ -85,15 +86,10 @@ export function checkedJob(value: unknown): JobReading {
     const data = plainData(value);
     const isGroup = typeof data === "object" && data !== null && !Array.isArray(data);
     if (isGroup) return checked("checkedJob", { kind: "data", value: data }, []);
-    return refused("checkedJob", [
-      {
-        ...whole,
-        code: "wrong-kind",
-        expected: "a job",
-        received: data === undefined ? "nothing" : `a ${typeof data}`,
-        remedy: "Give a group of the keys of a job.",
-      },
-    ]);
+    const isNothing = data === undefined || data === null;
+    const received = isNothing ? "nothing" : receivedText({ kind: "data", value: data });
+    const [code, remedy] = [isNothing ? "missing" : "wrong-kind", "Give a group of the keys of a job."] as const;
+    return refused("checkedJob", [{ ...whole, code, expected: "a job", received, remedy }]);
   } catch (error) {
     if (!(error instanceof Unreadable)) throw error;
     const { code, remedy, expected = "plain data", received = "other data" } = error;

@@ -56,7 +56,14 @@ export interface Refusal {
 /** Tells that this is not what belongs here. */
 export function refuse(at: At, node: Node, { expected, received, remedy, code, params }: Refusal): null {
   const { line } = node;
-  const fault = { code: code ?? "unreadable", path: at.path, expected, remedy, params: params ?? {} };
+  const isNothing = node.kind === "data" && node.value === null;
+  const fault = {
+    code: isNothing ? "missing" : (code ?? "unreadable"),
+    path: at.path,
+    expected,
+    remedy,
+    params: params ?? {},
+  };
   at.tell({ ...fault, received: received ?? receivedText(node), ...(line === undefined ? {} : { line }) });
   return null;
 }

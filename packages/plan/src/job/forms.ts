@@ -21,12 +21,12 @@ export function oneOf<const W extends string | number>(...words: readonly W[]): 
   };
 }
 
-/** What is wrong with what is no number that belongs here, as every package names it. */
-function codeOf(given: unknown, ofNumbers: "not-whole" | "out-of-range"): RefusalCode {
-  if (typeof given !== "string" && typeof given !== "number") return "wrong-kind";
-  return Number.isFinite(typeof given === "number" ? given : Number(given.trim() === "" ? "none" : given))
-    ? ofNumbers
-    : "not-a-number";
+/** What is wrong with what is no number that belongs here, as every package names it: of data, or of the text of a file. */
+function codeOf(node: Node, ofNumbers: "not-whole" | "out-of-range"): RefusalCode {
+  const text = textOf(node)?.trim();
+  const given = node.kind === "data" ? node.value : text === undefined || text === "" ? text : Number(text);
+  if (typeof given !== "number") return "wrong-kind";
+  return Number.isFinite(given) ? ofNumbers : "not-a-number";
 }
 
 const limits = (least: number, most: number): string => `from ${String(least)} to ${String(most)}`;
@@ -44,7 +44,7 @@ export function whole(noun: string, least = 1, most = 20_000): Form<number> {
         node.kind === "data" ? node.value : given !== undefined && /^\d{1,9}$/u.test(given) ? Number(given) : null;
       const params = { kind: "whole", atLeast: least, atMost: most };
       if (typeof value !== "number" || !Number.isInteger(value)) {
-        const code = codeOf(node.kind === "data" ? node.value : given, "not-whole");
+        const code = codeOf(node, "not-whole");
         return refuse(at, node, { expected, remedy: "Write the number in digits alone.", code, params });
       }
       const fits = value >= least && value <= most;
@@ -75,7 +75,7 @@ export function number(noun: string, most = 100_000): Form<number> {
       const value = /^\d{1,7}(?:\.\d{1,17})?$/u.test(given) ? Number(given) : 0;
       const remedy = "Write it in digits, with a point before decimals.";
       const params = { kind: "number", atLeast: LEAST, atMost: most };
-      const code = codeOf(data ?? textOf(node) ?? undefined, "out-of-range");
+      const code = codeOf(node, "out-of-range");
       return value >= LEAST && value <= most ? value : refuse(at, node, { expected, remedy, code, params });
     },
   };

@@ -69,6 +69,8 @@ export function receivedText(given: Node): string {
       }`;
     case "data":
       if (isQuantity(node.value)) return printable(String(node.value));
+      if (node.value === null) return "nothing";
+      if (typeof node.value === "symbol") return node.value.description ?? "a symbol";
       return typeof node.value === "string" ? `"${printable(node.value)}"` : printable(String(node.value));
   }
 }

@@ -3,24 +3,35 @@ import { isQuantity } from "./node.js";
 
 const DEEPEST = 40;
 const MOST = 300_000;
+const UNSEEN = Symbol("what throws");
 
 /**
- * A copy of plain data: groups, lists, texts, numbers, truth values and quantities; a key that is undefined is left out.
+ * A copy of plain data: groups, lists, texts, numbers, truth values and quantities; a key that is undefined is left out. For
+ * what is no such thing stands a symbol that says what it was: no form takes it, so it is refused at its own place.
  * What a program hands over may be a trap, so it is read once, here.
  *
- * @throws Unreadable for anything that is no plain data, and for what holds itself
+ * @throws Unreadable for what holds itself, and for more than any job holds
  */
 export function plainData(given: unknown): unknown {
   let parts = 0;
+  const odd = (what: string): symbol => Symbol(what);
   const refuse = (what: string): never => {
     throw new Unreadable("Give plain groups and lists.", "wrong-kind", "plain data", what);
   };
   const copied = (value: unknown, depth: number): unknown => {
     parts += 1;
     if (parts > MOST) return refuse("more parts than any job has");
-    if (value === undefined || typeof value === "string" || typeof value === "boolean" || typeof value === "number")
-      return value;
-    if (typeof value !== "object" || value === null) return refuse(value === null ? "null" : `a ${typeof value}`);
+    if (value === undefined || value === null) return value;
+    if (typeof value === "string" || typeof value === "boolean" || typeof value === "number") return value;
+    if (typeof value !== "object") return value === UNSEEN ? value : odd(`a ${typeof value}`);
+    try {
+      return inside(value, depth);
+    } catch (error) {
+      if (error instanceof Unreadable) throw error;
+      return odd("an object that cannot be read");
+    }
+  };
+  const inside = (value: object, depth: number): unknown => {
     if (isQuantity(value)) return value;
     if (depth > DEEPEST) return refuse(`groups more than ${String(DEEPEST)} deep, or one that holds itself`);
     if (Array.isArray(value)) {
@@ -30,16 +41,21 @@ export function plainData(given: unknown): unknown {
         : Array.from(items, (one) => copied(one, depth + 1));
     }
     const prototype: unknown = Object.getPrototypeOf(value);
-    if (prototype !== null && prototype !== Object.prototype) return refuse("an object of a class");
-    const entries: readonly (readonly [string, unknown])[] = Object.entries(value);
+    if (prototype !== null && prototype !== Object.prototype) return odd("an object of a class");
     return Object.fromEntries(
-      entries.flatMap(([key, one]) => (one === undefined ? [] : [[key, copied(one, depth + 1)]])),
+      Object.keys(value).flatMap((key) => {
+        const one = partOf(value, key);
+        return one === undefined ? [] : [[key, copied(one, depth + 1)]];
+      }),
     );
   };
-  try {
-    return copied(given, 0);
-  } catch (error) {
-    if (error instanceof Unreadable) throw error;
-    return refuse("an object that cannot be read");
-  }
+  const partOf = (value: object, key: string): unknown => {
+    try {
+      const part: unknown = Reflect.get(value, key);
+      return part;
+    } catch {
+      return UNSEEN;
+    }
+  };
+  return copied(given, 0);
 }
