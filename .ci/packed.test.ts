@@ -58,6 +58,7 @@ describe("the packages as published, installed in a bare project", () => {
     "@thrum/plan",
     "@thrum/sheets",
     "@thrum/sheets/functions",
+    "@thrum/plan/files",
   ])("%s gives the same names to import and to require", (name) => {
     const all = "console.log(JSON.stringify(Object.keys(all).filter((key) => key !== 'module.exports').sort()));";
     const imported = printed(write("all.mjs", `import * as all from "${name}"; ${all}`));

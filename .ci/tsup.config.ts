@@ -58,14 +58,6 @@ const mainModuleOnce: NonNullable<Options["esbuildPlugins"]>[number] = {
   },
 };
 
-// What the two commands share is no part of the plan's entries: each command holds its own.
-const filesWithin: Plugin = {
-  name: "files-within",
-  setup(builder) {
-    builder.onResolve({ filter: /^@thrum\/plan\/files$/ }, () => ({ path: resolve("../plan/src/files/index.ts") }));
-  },
-};
-
 // decimal.js is four times what it need be to read: one minified file beside ours, its notice kept, read by all of them.
 const decimalBeside: NonNullable<Options["esbuildPlugins"]>[number] = {
   name: "decimal-beside",
@@ -146,15 +138,9 @@ const config: Options = {
     options.minifySyntax = true;
   },
   clean: true,
-  esbuildPlugins: [mainModuleOnce, decimalBeside, filesWithin, formulasBeside],
+  esbuildPlugins: [mainModuleOnce, decimalBeside, formulasBeside],
   // `paths` point at sources for the editor and the tests; declarations are made against the built packages.
-  dts: {
-    entry: Object.fromEntries(sources),
-    compilerOptions: {
-      ignoreDeprecations: "6.0",
-      paths: { "@thrum/plan/files": [resolve("../plan/src/files/index.ts")] },
-    },
-  },
+  dts: { entry: Object.fromEntries(sources), compilerOptions: { ignoreDeprecations: "6.0", paths: {} } },
 };
 
 export default defineConfig(config);

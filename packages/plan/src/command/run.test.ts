@@ -86,11 +86,11 @@ describe("the command", () => {
     const wrong = ran("reconcile", join(folder, "wrong.txt"));
     expect(wrong).toMatchObject({ code: 1, printed: "" });
     expect(wrong.complained.split("\n").slice(1)).toEqual([
-      'line 1: sett takes per inch, per cm, received "in".',
-      'line 2: there is no figure "widthInRead". Did you mean widthInReed?',
-      'line 4: expected "figure: number unit", as "warpLength: 5 2/3 yd", received "about 30 ends".',
-      "line 6: picks stands there twice.",
-      'line 7: cost of the warp yarn takes three capitals of a currency, received "dollars".',
+      'line 1: expected sett with per inch or per cm, received "in". Write per inch or per cm behind the number.',
+      'line 2: expected a figure of a printed project, received "widthInRead". Did you mean widthInReed?',
+      'line 4: expected figure: number unit, received "about 30 ends". Write such as warpLength: 5 2/3 yd.',
+      "line 6: expected every figure once, received picks a second time. Keep one.",
+      'line 7: expected cost of the warp yarn with three capitals of a currency, received "dollars". Write three capitals of a currency behind the number.',
       "",
     ]);
     expect(ran("reconcile", join(folder, "empty.txt")).code).toBe(1);

@@ -85,8 +85,9 @@ export function planFrom(copy: unknown): PlanData {
   const reading = checkedJob(made["job"]);
   if (!reading.ok) {
     const [fault] = reading.faults;
-    if (fault !== undefined) refuse(["job", ...fault.path], fault.expected, fault.received);
-    return refuse(["job"], "a job", made["job"]);
+    return refuse(["job", ...fault.path], fault.expected, fault.received);
   }
-  return isPlan(made) ? frozen({ thrumPlan: 1, job: reading.value, figures: made.figures }) : refuse([], "a plan", made);
+  return isPlan(made)
+    ? frozen({ thrumPlan: 1, job: reading.value, figures: made.figures })
+    : refuse([], "a plan", made);
 }

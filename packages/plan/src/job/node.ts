@@ -71,6 +71,7 @@ export function receivedText(given: Node): string {
       if (isQuantity(node.value)) return printable(String(node.value));
       if (node.value === null) return "nothing";
       if (typeof node.value === "symbol") return node.value.description ?? "a symbol";
-      return typeof node.value === "string" ? `"${printable(node.value)}"` : printable(String(node.value));
+      if (typeof node.value === "string") return `"${printable(node.value)}"`;
+      return typeof node.value === "number" || typeof node.value === "boolean" ? String(node.value) : "other data";
   }
 }

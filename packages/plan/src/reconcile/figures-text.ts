@@ -54,7 +54,7 @@ function unitOf(counted: string, text: string): Unit | undefined {
 function wantedIn(counted: string): string {
   if (counted === "money") return "three capitals of a currency";
   const names = Object.keys(UNITS[counted] ?? {});
-  return names[0] === "" ? "no unit" : names.join(", ");
+  return names[0] === "" ? "no unit" : names.join(" or ");
 }
 
 const NAMES = Object.keys(figureKinds);

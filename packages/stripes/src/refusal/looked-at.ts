@@ -24,8 +24,8 @@ function gettersOf(value: object): readonly string[] {
   const names: string[] = [];
   if (typeof value === "function") return names;
   for (let proto = prototypeOf(value); proto !== null && proto !== Object.prototype; proto = prototypeOf(proto)) {
-    for (const [name, { get }] of Object.entries(Object.getOwnPropertyDescriptors(proto)))
-      if (get !== undefined) names.push(name);
+    for (const [name, descriptor] of Object.entries(Object.getOwnPropertyDescriptors(proto)))
+      if (descriptor.get !== undefined) names.push(name);
   }
   return names;
 }
