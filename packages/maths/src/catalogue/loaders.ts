@@ -35,6 +35,7 @@ export const LOADERS: Readonly<Record<string, Loader>> = {
   countFromCloth: () => import("../handbook/cloth/count-from-cloth.js"),
   countFromShare: () => import("../handbook/yarn/count-from-share.js"),
   countFromWrapping: () => import("../handbook/yarn/count-from-wrapping.js"),
+  countFromWrappingDirect: () => import("../handbook/yarn/count-from-wrapping-direct.js"),
   countInSystem: () => import("../handbook/yarn/count-in-system.js"),
   countInSystemDirect: () => import("../handbook/yarn/count-in-system-direct.js"),
   countOfLabel: () => import("../handbook/yarn/count-of-label.js"),
