@@ -139,13 +139,13 @@ export const cloth: readonly Sum[] = [
   sum(
     "coverFactorByPeirce",
     null,
-    { threadsPerInch: [null, [48, 36, 60]], cottonCount: [null, [20, 14, 30]] },
-    (p) => p.threadsPerInch / Math.sqrt(p.cottonCount),
+    { threads: ["endsPerInch", [48, 36, 60]], count: ["cottonCount", [20, 14, 30]] },
+    (p) => p.threads / Math.sqrt(p.count),
     [
-      ["root or square", "no root", (p) => p.threadsPerInch / p.cottonCount],
-      ["root or square", "times the root", (p) => p.threadsPerInch * Math.sqrt(p.cottonCount)],
-      ["root or square", "root of the whole", (p) => Math.sqrt(p.threadsPerInch / p.cottonCount)],
-      ["factor left out or turned over", "turned over", (p) => Math.sqrt(p.cottonCount) / p.threadsPerInch],
+      ["root or square", "no root", (p) => p.threads / p.count],
+      ["root or square", "times the root", (p) => p.threads * Math.sqrt(p.count)],
+      ["root or square", "root of the whole", (p) => Math.sqrt(p.threads / p.count)],
+      ["factor left out or turned over", "turned over", (p) => Math.sqrt(p.count) / p.threads],
     ],
   ),
   sum(

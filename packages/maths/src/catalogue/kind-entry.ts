@@ -1,4 +1,5 @@
 import {
+  Density,
   DentsPerLength,
   DirectCount,
   EndsPerLength,
@@ -9,6 +10,7 @@ import {
   MassPerArea,
   Money,
   PicksPerLength,
+  VolumePerMass,
 } from "../units/index.js";
 import { systems } from "../units/reading/count-names.js";
 import type { CountSystem } from "../units/reading/count-names.js";
@@ -40,6 +42,8 @@ export function kindEntries(): readonly KindEntry[] {
     DentsPerLength,
     HeddlesPerLength,
     MassPerArea,
+    Density,
+    VolumePerMass,
     Money,
   ];
   return [...kinds.map(({ dimension, noun, example }) => ({ kind: dimension, noun, example })), ...PERCENTAGES];

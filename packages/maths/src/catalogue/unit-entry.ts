@@ -21,6 +21,7 @@ const USUAL: Readonly<Record<string, readonly string[]>> = {
     ...["centimetres", "metres", "millimetres", "kilometres", "grams", "kilograms", "milligrams"],
     ...["endsPerCentimetre", "picksPerCentimetre", "dentsPerTenCentimetres", "heddlesPerCentimetre"],
     ...["gramsPerSquareMetre", "tex", "decitex", "kilotex", "metricCount", "metresPerKilogram"],
+    ...["gramsPerCubicCentimetre", "cubicCentimetresPerGram"],
   ],
   imperial: [
     ...["inches", "yards", "feet", "miles", "ounces", "pounds", "grains"],

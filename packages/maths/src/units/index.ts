@@ -3,6 +3,7 @@ export * from "./direct-counts.js";
 export * from "./hanks.js";
 export * from "./indirect-counts.js";
 export {
+  Density,
   DentsPerLength,
   DirectCount,
   EndsPerLength,
@@ -13,11 +14,13 @@ export {
   MassPerArea,
   Money,
   PicksPerLength,
+  VolumePerMass,
 } from "./kinds.js";
 export type { Addition, Loss, Share } from "./kinds.js";
 export { centimetres, feet, inches, kilometres, metres, miles, millimetres, yards } from "./length.js";
 export { drams, grains, grams, kilograms, milligrams, ounces, pounds } from "./mass.js";
 export { gramsPerSquareMetre, ouncesPerSquareYard } from "./mass-per-area.js";
+export { cubicCentimetresPerGram, gramsPerCubicCentimetre } from "./mass-per-volume.js";
 export { currency } from "./money.js";
 export { lengthPerMass } from "./length-per-mass.js";
 export { percentAdded, percentLost, percentOf } from "./percent.js";

@@ -29,6 +29,22 @@ export const MassPerArea: Kind<MassPerArea> = /* @__PURE__ */ kind(
   "gramsPerSquareMetre(200)",
 );
 
+/** How heavy a fibre or yarn is for its size. */
+export interface Density extends Quantity<"mass per volume"> {}
+export const Density: Kind<Density> = /* @__PURE__ */ kind(
+  "mass per volume",
+  "a density",
+  'gramsPerCubicCentimetre("1.5")',
+);
+
+/** The room a thing takes up for its mass. */
+export interface VolumePerMass extends Quantity<"volume per mass"> {}
+export const VolumePerMass: Kind<VolumePerMass> = /* @__PURE__ */ kind(
+  "volume per mass",
+  "a volume per mass",
+  "cubicCentimetresPerGram(4)",
+);
+
 /** Closeness of the warp: ends in a length across the cloth. */
 export interface EndsPerLength extends Quantity<"ends per length"> {}
 export const EndsPerLength: Kind<EndsPerLength> = /* @__PURE__ */ kind("ends per length", "a sett", "endsPerInch(16)");

@@ -26,7 +26,7 @@ export function powersOf(dimension: string): Powers {
   if (known === undefined) {
     const [over = "", under = ""] = dimension.split(" per ");
     const count = (word: string): number => Number(over === word) - Number(under === word);
-    powers.set(dimension, (known = [count("length") + 2 * count("area"), count("mass")]));
+    powers.set(dimension, (known = [count("length") + 2 * count("area") + 3 * count("volume"), count("mass")]));
   }
   return known;
 }

@@ -33,6 +33,8 @@ export function symbolOf(frame: Frame, [length, mass]: Powers): string {
     "0,-1": `per ${m}`,
     "2,0": `sq ${l}`,
     "-2,1": `${m}/sq ${l}`,
+    "-3,1": `${m}/cu ${l}`,
+    "3,-1": `cu ${l}/${m}`,
   };
   return names[`${String(length)},${String(mass)}`] ?? "";
 }

@@ -1,7 +1,7 @@
 import { describe } from "vitest";
 import { cited, published } from "#ci/cited.js";
 import { gateTextile } from "../../sources/index.js";
-import { percentOf } from "../../units/index.js";
+import { cottonCount, endsPerCentimetre, percentOf, picksPerCentimetre } from "../../units/index.js";
 import { coverByPeirce } from "./cover-by-peirce.js";
 
 describe("the cover of a cloth", () => {
@@ -9,7 +9,7 @@ describe("the cover of a cloth", () => {
     "35 ends of 30s to the centimetre",
     published(gateTextile, "2003, Q75, working", "0.58 of the cloth", "57.96730400263008034086263534641822584333"),
     coverByPeirce,
-    [{ threadsPerInch: 88.9, cottonCount: 30 }],
+    [{ threads: endsPerCentimetre(35), count: cottonCount(30) }],
     percentOf,
   );
   cited(
@@ -22,7 +22,7 @@ describe("the cover of a cloth", () => {
       "misprint: it multiplies by 35 where 30 picks are given",
     ),
     coverByPeirce,
-    [{ threadsPerInch: 76.2, cottonCount: 35 }],
+    [{ threads: picksPerCentimetre(30), count: cottonCount(35) }],
     percentOf,
   );
 });

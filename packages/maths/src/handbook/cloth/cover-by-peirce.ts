@@ -1,33 +1,44 @@
-import { calculation, plainNumber, proportionOf } from "../../engine/formula/index.js";
+import { calculation, positive, positiveEither, proportionOf, reckonedIn } from "../../engine/formula/index.js";
 import type { Calculation } from "../../engine/formula/index.js";
 import { gateTextile } from "../../sources/index.js";
-import { percentOf } from "../../units/index.js";
+import {
+  EndsPerLength,
+  IndirectCount,
+  PicksPerLength,
+  cottonCount,
+  endsPerInch,
+  percentOf,
+  picksPerInch,
+} from "../../units/index.js";
 import type { Share } from "../../units/index.js";
 
 export interface CoverByPeirceInput {
-  /** Ends or picks. */
-  readonly threadsPerInch: number;
+  /** Across or along the cloth. */
+  readonly threads: EndsPerLength | PicksPerLength;
   /** Of their yarn. */
-  readonly cottonCount: number;
+  readonly count: IndirectCount;
 }
 
 /**
  * Share of the cloth that one set of cotton threads hides, by the diameters of Peirce; more than all of it where they would overlap.
  *
- * @formula cover = threadsPerInch ÷ (28 × √cottonCount)
- * @units threads per inch; cotton count → a share in percent
- * @exactness rule of thumb, from plain numbers
+ * @formula cover = threads ÷ (28 × √count)
+ * @units ends or picks in a length, reckoned in ends per inch or picks per inch; an indirect count, reckoned in cotton count → a share in percent
+ * @exactness rule of thumb, its constants for the units it reckons in
  * @throws QuantityError "missing", "unknown-field", "wrong-kind", "out-of-range", one error for all faulty fields
  * @source gate-tf
- * @example coverByPeirce({ threadsPerInch: 70, cottonCount: 25 }).in(percentOf) // 50
+ * @example coverByPeirce({ threads: endsPerInch(70), count: cottonCount(25) }).in(percentOf) // 50
  */
 export const coverByPeirce: Calculation<CoverByPeirceInput, Share> = /* @__PURE__ */ calculation(() => ({
   name: "coverByPeirce",
   inputs: {
-    threadsPerInch: plainNumber("threads per inch", "ends or picks"),
-    cottonCount: plainNumber("cotton count", "of their yarn"),
+    threads: reckonedIn(
+      positiveEither(EndsPerLength, PicksPerLength, "ends or picks in a length", "across or along the cloth"),
+      [endsPerInch, picksPerInch],
+    ),
+    count: reckonedIn(positive(IndirectCount, "of their yarn"), [cottonCount]),
   },
-  formula: "cover = threadsPerInch ÷ (28 × √cottonCount)",
+  formula: "cover = threads ÷ (28 × √count)",
   result: proportionOf("of the cloth, hidden by these threads"),
   resultIn: [percentOf],
   source: gateTextile,

@@ -1,6 +1,7 @@
 import { describe } from "vitest";
 import { cited, published } from "#ci/cited.js";
 import { gateTextile } from "../../sources/index.js";
+import { centimetres, gramsPerCubicCentimetre, tex } from "../../units/index.js";
 import { diameterByCoefficient } from "./diameter-by-coefficient.js";
 
 describe("diameters by a coefficient", () => {
@@ -14,7 +15,7 @@ describe("diameters by a coefficient", () => {
       "misprint: 0.00444 × √(15 ÷ 1.54) is 0.01386",
     ),
     diameterByCoefficient,
-    [{ coefficient: 0.00444, tex: 15, gramsPerCubicCentimetre: 1.54 }],
-    null,
+    [{ coefficient: 0.00444, count: tex(15), density: gramsPerCubicCentimetre("1.54") }],
+    centimetres,
   );
 });

@@ -1,36 +1,37 @@
-import { calculation, drawnAs, plainNumber } from "../../engine/formula/index.js";
+import { calculation, drawnAs, plainNumber, positive, reckonedIn } from "../../engine/formula/index.js";
 import type { Calculation } from "../../engine/formula/index.js";
 import { gateTextile } from "../../sources/index.js";
+import { Density, DirectCount, Length, centimetres, gramsPerCubicCentimetre, tex } from "../../units/index.js";
 
 export interface DiameterByCoefficientInput {
   /** 0.00444 for cotton as spun. */
   readonly coefficient: number;
   /** Of the yarn. */
-  readonly tex: number;
-  /** Density of the fibre. */
-  readonly gramsPerCubicCentimetre: number;
+  readonly count: DirectCount;
+  /** Of the fibre. */
+  readonly density: Density;
 }
 
 /**
- * Diameter of a yarn in centimetres by a coefficient that holds how closely its fibres are packed.
+ * Diameter of a yarn by a coefficient, for centimetres and tex, that holds how closely its fibres are packed.
  *
- * @formula diameter = coefficient × √(tex ÷ gramsPerCubicCentimetre)
- * @units coefficient of the rule; tex; grams per cubic centimetre → centimetres
- * @exactness rule of thumb, from plain numbers
+ * @formula diameter = coefficient × √(count ÷ density)
+ * @units coefficient of the rule; a direct count, reckoned in tex; a density, reckoned in grams per cubic centimetre → a length, reckoned in centimetres
+ * @exactness rule of thumb, its constants for the units it reckons in
  * @throws QuantityError "missing", "unknown-field", "wrong-kind", "out-of-range", one error for all faulty fields
  * @source gate-tf
- * @example diameterByCoefficient({ coefficient: 0.00444, tex: 54, gramsPerCubicCentimetre: 1.5 }) // 0.02664
+ * @example diameterByCoefficient({ coefficient: 0.00444, count: tex(54), density: gramsPerCubicCentimetre("1.5") }).in(centimetres) // 0.02664
  */
-export const diameterByCoefficient: Calculation<DiameterByCoefficientInput, number> = /* @__PURE__ */ calculation(
+export const diameterByCoefficient: Calculation<DiameterByCoefficientInput, Length> = /* @__PURE__ */ calculation(
   () => ({
     name: "diameterByCoefficient",
     inputs: {
       coefficient: drawnAs(plainNumber("coefficient of the rule", "0.00444 for cotton as spun"), "as given"),
-      tex: plainNumber("tex", "of the yarn"),
-      gramsPerCubicCentimetre: drawnAs(plainNumber("grams per cubic centimetre", "density of the fibre"), "as given"),
+      count: reckonedIn(positive(DirectCount, "of the yarn"), [tex]),
+      density: reckonedIn(drawnAs(positive(Density, "of the fibre"), "as given"), [gramsPerCubicCentimetre]),
     },
-    formula: "diameter = coefficient × √(tex ÷ gramsPerCubicCentimetre)",
-    result: plainNumber("centimetres", "across the yarn, taken as round"),
+    formula: "diameter = coefficient × √(count ÷ density)",
+    result: reckonedIn(positive(Length, "across the yarn, taken as round"), [centimetres]),
     source: gateTextile,
   }),
 );

@@ -1,6 +1,7 @@
 import { describe } from "vitest";
 import { cited, published } from "#ci/cited.js";
 import { gateTextile } from "../../sources/index.js";
+import { centimetres, cubicCentimetresPerGram, gramsPerSquareMetre } from "../../units/index.js";
 import { specificVolume } from "./specific-volume.js";
 
 describe("a piece of cloth", () => {
@@ -8,7 +9,7 @@ describe("a piece of cloth", () => {
     "room in a gram of a shirting",
     published(gateTextile, "2010, Q51", "3.62", "3.620405924300603400987383433900164563906"),
     specificVolume,
-    [{ thicknessInCentimetres: 0.033, gramsPerSquareMetre: 91.15 }],
-    null,
+    [{ thickness: centimetres("0.033"), massPerArea: gramsPerSquareMetre("91.15") }],
+    cubicCentimetresPerGram,
   );
 });

@@ -1,31 +1,33 @@
-import { calculation, plainNumber } from "../../engine/formula/index.js";
+import { calculation, positive } from "../../engine/formula/index.js";
 import type { Calculation } from "../../engine/formula/index.js";
 import { gateTextile } from "../../sources/index.js";
+import { Length, MassPerArea, VolumePerMass, cubicCentimetresPerGram } from "../../units/index.js";
 
 export interface SpecificVolumeInput {
   /** Through the cloth. */
-  readonly thicknessInCentimetres: number;
+  readonly thickness: Length;
   /** Of the cloth. */
-  readonly gramsPerSquareMetre: number;
+  readonly massPerArea: MassPerArea;
 }
 
 /**
- * Room that a gram of the cloth takes up, in cubic centimetres.
+ * Room that a mass of the cloth takes up.
  *
- * @formula volume = thicknessInCentimetres × 10000 ÷ gramsPerSquareMetre
- * @units centimetres; grams per square metre → cubic centimetres per gram
- * @exactness rule of thumb, from plain numbers
+ * @formula volume = thickness ÷ massPerArea
+ * @units a length; a mass per area → a volume per mass
+ * @exactness to 34 digits
  * @throws QuantityError "missing", "unknown-field", "wrong-kind", "out-of-range", one error for all faulty fields
  * @source gate-tf
- * @example specificVolume({ thicknessInCentimetres: 0.05, gramsPerSquareMetre: 125 }) // 4
+ * @example specificVolume({ thickness: millimetres("0.5"), massPerArea: gramsPerSquareMetre(125) }).in(cubicCentimetresPerGram) // 4
  */
-export const specificVolume: Calculation<SpecificVolumeInput, number> = /* @__PURE__ */ calculation(() => ({
+export const specificVolume: Calculation<SpecificVolumeInput, VolumePerMass> = /* @__PURE__ */ calculation(() => ({
   name: "specificVolume",
   inputs: {
-    thicknessInCentimetres: plainNumber("centimetres", "through the cloth"),
-    gramsPerSquareMetre: plainNumber("grams per square metre", "of the cloth"),
+    thickness: positive(Length, "through the cloth"),
+    massPerArea: positive(MassPerArea, "of the cloth"),
   },
-  formula: "volume = thicknessInCentimetres × 10000 ÷ gramsPerSquareMetre",
-  result: plainNumber("cubic centimetres per gram", "of the cloth"),
+  formula: "volume = thickness ÷ massPerArea",
+  result: positive(VolumePerMass, "of the cloth"),
+  resultIn: [cubicCentimetresPerGram],
   source: gateTextile,
 }));

@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
 import { gateTextile } from "../../sources/index.js";
+import { centimetres, gramsPerCubicCentimetre, tex } from "../../units/index.js";
 import { diameterByCoefficient } from "./diameter-by-coefficient.js";
 import { texFromDiameter } from "./tex-from-diameter.js";
 
@@ -16,14 +17,15 @@ describe("diameters by a coefficient", () => {
       "misprint: 3.6644 is cut to 3.66 and its square printed as 13.29",
     ),
     texFromDiameter,
-    [{ diameter: 0.01627, coefficient: 0.00444, gramsPerCubicCentimetre: 1.54 }],
-    null,
+    [{ diameter: centimetres("0.01627"), coefficient: 0.00444, density: gramsPerCubicCentimetre("1.54") }],
+    tex,
   );
   it("come back from the tex they give", () => {
     fc.assert(
-      fc.property(fc.integer({ min: 1, max: 500 }), (tex) => {
-        const yarn = { coefficient: 0.00444, gramsPerCubicCentimetre: 1.54 };
-        expect(texFromDiameter({ ...yarn, diameter: diameterByCoefficient({ ...yarn, tex }) })).toBeCloseTo(tex, 9);
+      fc.property(fc.integer({ min: 1, max: 500 }), (thickness) => {
+        const yarn = { coefficient: 0.00444, density: gramsPerCubicCentimetre("1.54") };
+        const diameter = diameterByCoefficient({ ...yarn, count: tex(thickness) });
+        expect(texFromDiameter({ ...yarn, diameter }).in(tex)).toBeCloseTo(thickness, 9);
       }),
     );
   });

@@ -1,40 +1,41 @@
-import { calculation, drawnAs, plainNumber } from "../../engine/formula/index.js";
+import { calculation, drawnAs, plainNumber, positive, reckonedIn } from "../../engine/formula/index.js";
 import type { Calculation } from "../../engine/formula/index.js";
 import { gateTextile } from "../../sources/index.js";
+import { Density, DirectCount, Length, centimetres, gramsPerCubicCentimetre, tex } from "../../units/index.js";
 
 export interface TexFromDiameterInput {
   /** Across the yarn, taken as round. */
-  readonly diameter: number;
+  readonly diameter: Length;
   /** 0.00444 for cotton as spun. */
   readonly coefficient: number;
-  /** Density of the fibre. */
-  readonly gramsPerCubicCentimetre: number;
+  /** Of the fibre. */
+  readonly density: Density;
 }
 
 /**
- * Tex of a yarn from its diameter in centimetres, by a coefficient that holds how closely its fibres are packed.
+ * Tex of a yarn from its diameter, by a coefficient, for centimetres and tex, that holds how closely its fibres are packed.
  *
  * @formula
  * ```text
  * root = diameter ÷ coefficient
- * tex = root × root × gramsPerCubicCentimetre
+ * count = root × root × density
  * ```
- * @units centimetres; coefficient of the rule; grams per cubic centimetre → tex
- * @exactness rule of thumb, from plain numbers
+ * @units a length, reckoned in centimetres; coefficient of the rule; a density, reckoned in grams per cubic centimetre → a direct count, reckoned in tex
+ * @exactness rule of thumb, its constants for the units it reckons in
  * @throws QuantityError "missing", "unknown-field", "wrong-kind", "out-of-range", one error for all faulty fields
  * @source gate-tf
- * @example texFromDiameter({ diameter: 0.02664, coefficient: 0.00444, gramsPerCubicCentimetre: 1.5 }) // 54
+ * @example texFromDiameter({ diameter: millimetres("0.2664"), coefficient: 0.00444, density: gramsPerCubicCentimetre("1.5") }).in(tex) // 54
  */
-export const texFromDiameter: Calculation<TexFromDiameterInput, number> = /* @__PURE__ */ calculation(() => ({
+export const texFromDiameter: Calculation<TexFromDiameterInput, DirectCount> = /* @__PURE__ */ calculation(() => ({
   name: "texFromDiameter",
   inputs: {
-    diameter: plainNumber("centimetres", "across the yarn, taken as round"),
+    diameter: reckonedIn(positive(Length, "across the yarn, taken as round"), [centimetres]),
     coefficient: drawnAs(plainNumber("coefficient of the rule", "0.00444 for cotton as spun"), "as given"),
-    gramsPerCubicCentimetre: drawnAs(plainNumber("grams per cubic centimetre", "density of the fibre"), "as given"),
+    density: reckonedIn(drawnAs(positive(Density, "of the fibre"), "as given"), [gramsPerCubicCentimetre]),
   },
   formula: `
     root = diameter ÷ coefficient
-    tex = root × root × gramsPerCubicCentimetre`,
-  result: plainNumber("tex", "of the yarn"),
+    count = root × root × density`,
+  result: reckonedIn(positive(DirectCount, "of the yarn"), [tex]),
   source: gateTextile,
 }));

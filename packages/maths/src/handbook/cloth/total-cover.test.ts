@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
 import { gateTextile } from "../../sources/index.js";
-import { percentOf } from "../../units/index.js";
+import { cottonCount, endsPerInch, percentOf } from "../../units/index.js";
 import { coverByPeirce } from "./cover-by-peirce.js";
 import { totalCover } from "./total-cover.js";
 
@@ -51,6 +51,6 @@ describe("the cover of a cloth", () => {
   });
   it("is refused for a warp that hides more than all of it", () => {
     expect(() => totalCover({ warpCover: percentOf(101), weftCover: percentOf(40) })).toThrow("warpCover");
-    expect(() => coverByPeirce({ threadsPerInch: 0, cottonCount: 30 })).toThrow("threadsPerInch");
+    expect(() => coverByPeirce({ threads: endsPerInch(0), count: cottonCount(30) })).toThrow("threads");
   });
 });

@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { cited } from "#ci/cited.js";
 import { gateTextile } from "../../sources/index.js";
+import { cottonCount, endsPerInch } from "../../units/index.js";
 import { floatFactor } from "./float-factor.js";
 import { settByBrierley } from "./sett-by-brierley.js";
 
@@ -21,6 +22,10 @@ describe("the closest sett", () => {
   it("by Brierley is 14.14 for ones in plain weave, whatever the exponent", () => {
     const factor = floatFactor({ averageFloat: 1, exponent: 0.39 });
     expect(factor).toBe(1);
-    expect(settByBrierley({ floatFactor: factor, constant: 200, count: 1 })).toBeCloseTo(Math.SQRT2 * 10, 12);
+    expect(
+      settByBrierley({ floatFactor: factor, constant: 200, system: cottonCount, count: cottonCount(1) }).in(
+        endsPerInch,
+      ),
+    ).toBeCloseTo(Math.SQRT2 * 10, 12);
   });
 });

@@ -1,6 +1,7 @@
 import { describe } from "vitest";
 import { cited, published } from "#ci/cited.js";
 import { gateTextile } from "../../sources/index.js";
+import { cottonCount, endsPerInch } from "../../units/index.js";
 import { settByBrierley } from "./sett-by-brierley.js";
 
 const cottonOneInTex = 32399455 / 54864;
@@ -16,8 +17,8 @@ describe("the closest sett", () => {
       "the root is rounded on the way; K stands under it with the count",
     ),
     settByBrierley,
-    [{ floatFactor: 1.3103934038583633, constant: 200, count: cottonOneInTex / 60 }],
-    null,
+    [{ floatFactor: 1.3103934038583633, constant: 200, system: cottonCount, count: cottonCount(cottonOneInTex / 60) }],
+    endsPerInch,
   );
   cited(
     "60 tex cotton in 2/2 twill, as the key has it",
@@ -29,7 +30,7 @@ describe("the closest sett", () => {
       "misprint: 58.14 to the inch is 228.9 to the decimetre; the key rounds that of 58",
     ),
     settByBrierley,
-    [{ floatFactor: 1.3103934038583633, constant: 200, count: cottonOneInTex / 60 }],
-    null,
+    [{ floatFactor: 1.3103934038583633, constant: 200, system: cottonCount, count: cottonCount(cottonOneInTex / 60) }],
+    endsPerInch,
   );
 });

@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
 import { jammedCloth2025 } from "../../sources/index.js";
+import { cottonCount } from "../../units/index.js";
 import { floatFactor } from "./float-factor.js";
 import { settByBrierley } from "./sett-by-brierley.js";
 import { settByCurvature } from "./sett-by-curvature.js";
@@ -15,7 +16,9 @@ describe("the closest sett", () => {
   );
   it("is refused for a weave without intersections and a count of nothing", () => {
     expect(() => settByCurvature({ diameters: 52, ends: 2, intersections: 0 })).toThrow("intersections");
-    expect(() => settByBrierley({ floatFactor: 1, constant: 200, count: 0 })).toThrow("count");
+    expect(() => settByBrierley({ floatFactor: 1, constant: 200, system: cottonCount, count: cottonCount(0) })).toThrow(
+      "count",
+    );
     expect(() => floatFactor({ averageFloat: 0, exponent: 0.39 })).toThrow("averageFloat");
   });
 });

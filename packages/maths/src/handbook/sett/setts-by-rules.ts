@@ -52,8 +52,8 @@ function stepOf<I>(calculation: Calculation<I, unknown>, input: I): ReportStep<u
   return Object.freeze({ calculation: calculation as Calculation<unknown, unknown>, input: Object.freeze(input) });
 }
 
-function made(perInch: number, told: Omit<SettByRule, "sett">): SettByRule {
-  return Object.freeze({ ...told, sett: endsPerInch(perInch), steps: Object.freeze(told.steps) });
+function made(sett: EndsPerLength, told: Omit<SettByRule, "sett">): SettByRule {
+  return Object.freeze({ ...told, sett, steps: Object.freeze(told.steps) });
 }
 
 function byDiameters(repeat: Repeat, { count, material }: Yarn): readonly SettByRule[] {
@@ -67,11 +67,11 @@ function byDiameters(repeat: Repeat, { count, material }: Yarn): readonly SettBy
     const first = stepOf(diametersPerInch, yarn);
     const by = `constant ${String(constant)} by ${givenBy}`;
     return [
-      made(settByIntersections(weave), {
+      made(endsPerInch(settByIntersections(weave)), {
         ...{ rule: `ends and intersections, ${by}`, holdsFor: square, source, status: "read" },
         steps: [first, stepOf(settByIntersections, weave)],
       }),
-      made(settByCurvature(weave), {
+      made(endsPerInch(settByCurvature(weave)), {
         ...{ rule: `curvature, ${by}`, holdsFor: square, source: curvatureRecalled, status: "from memory" },
         steps: [first, stepOf(settByCurvature, weave)],
       }),
@@ -91,7 +91,7 @@ function byBrierley(averageFloat: number, weave: Weave, { count, material }: Yar
   if (material !== "cotton") return { rule, why: `its constant for ${material} yarn was not found in print` };
   if (averageFloat !== 1 && !isTwill(weave)) return { rule, why: "only its exponent for twills was found in print" };
   const factor = floatFactor({ averageFloat, exponent: 0.39 });
-  const input = { floatFactor: factor, constant: 200, count: inUnit(count, cottonCount).in(cottonCount) };
+  const input = { floatFactor: factor, constant: 200, system: cottonCount, count };
   return made(settByBrierley(input), {
     ...{ rule, holdsFor: "square cloth of cotton, plain or twill", source: gateTextile, status: "read" },
     steps: [stepOf(settByBrierley, input)],
@@ -103,7 +103,7 @@ function byPeirce(averageFloat: number, { count, material }: Yarn): SettByRule |
   if (material !== "cotton" || averageFloat !== 1) return { rule, why: "it is worked out for cotton in plain weave" };
   const yarn = { cottonCount: inUnit(count, cottonCount).in(cottonCount) };
   const weave = { diameters: diametersPerInchByPeirce(yarn), ends: 2, intersections: 2 };
-  return made(settByCurvature(weave), {
+  return made(endsPerInch(settByCurvature(weave)), {
     ...{ rule, holdsFor: "round cotton threads in square plain cloth", source: balasubramanianCloth, status: "read" },
     steps: [stepOf(diametersPerInchByPeirce, yarn), stepOf(settByCurvature, weave)],
   });
@@ -113,7 +113,7 @@ function byWraps(repeat: Repeat, { wrapsPerInch }: Yarn): SettByRule | SilentRul
   const rule = "wraps";
   if (wrapsPerInch === "not wrapped") return { rule, why: "the yarn was not wrapped" };
   const input = { wraps: wrapsPerInch, width: inches(1), ...repeat };
-  return made(settByWraps(input).in(endsPerInch), {
+  return made(settByWraps(input), {
     ...{ rule, holdsFor: "a working sett, not the closest", source: osterkampAshenhurst, status: "read" },
     steps: [stepOf(settByWraps, input)],
   });

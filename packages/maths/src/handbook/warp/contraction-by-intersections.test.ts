@@ -1,6 +1,7 @@
 import { describe } from "vitest";
 import { cited, published } from "#ci/cited.js";
 import { taylor1909 } from "../../sources/index.js";
+import { cottonCount, inches } from "../../units/index.js";
 import { contractionByIntersections } from "./contraction-by-intersections.js";
 
 describe("crimp on the cloth and take-up on the thread", () => {
@@ -8,7 +9,7 @@ describe("crimp on the cloth and take-up on the thread", () => {
     "plain cloth of middling weight, 60 picks of 40s",
     published(taylor1909, "p. 429 of the copy", "4 1/2", "4.5"),
     contractionByIntersections,
-    [{ intersectionsPerInch: 60, multiplier: 3, weftCount: 40 }],
+    [{ intersections: 60, length: inches(1), multiplier: 3, weftCount: cottonCount(40) }],
     null,
   );
 });
@@ -18,12 +19,12 @@ describe("contraction by intersections", () => {
     "satin of five, 180 picks of 70s",
     published(taylor1909, "p. 427 of the copy", "4", "144/35"),
     contractionByIntersections,
-    [{ intersectionsPerInch: 72, multiplier: 4, weftCount: 70 }],
+    [{ intersections: 72, length: inches(1), multiplier: 4, weftCount: cottonCount(70) }],
   );
   cited(
     "plain cloth, 120 picks of 70s",
     published(taylor1909, "p. 428 of the copy", "6 6/7", "48/7"),
     contractionByIntersections,
-    [{ intersectionsPerInch: 120, multiplier: 4, weftCount: 70 }],
+    [{ intersections: 120, length: inches(1), multiplier: 4, weftCount: cottonCount(70) }],
   );
 });

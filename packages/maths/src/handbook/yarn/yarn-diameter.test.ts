@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
 import { balasubramanianCloth, coverFactor, fabricGeometry, gateTextile, stickgarn2018 } from "../../sources/index.js";
-import { percentOf } from "../../units/index.js";
+import { gramsPerCubicCentimetre, inches, millimetres, percentOf, tex } from "../../units/index.js";
 import { diametersPerInchByPeirce } from "./diameters-per-inch-by-peirce.js";
 import { yarnDiameter } from "./yarn-diameter.js";
 
@@ -11,15 +11,15 @@ describe("the diameter of a yarn", () => {
     "30 tex of nylon in one filament",
     published(coverFactor, "section A, fractional cover", "0.0183 cm", "0.1830472720605802163262132107689543688"),
     yarnDiameter,
-    [{ tex: 30, gramsPerCubicCentimetre: 1.14, packing: percentOf(100) }],
-    null,
+    [{ count: tex(30), density: gramsPerCubicCentimetre(1.14), packing: percentOf(100) }],
+    millimetres,
   );
   cited(
     "metric 120 polyester as a solid rod",
     published(stickgarn2018, "whole article", "0.088", "0.08800435266051818031568787990053641266"),
     yarnDiameter,
-    [{ tex: 1000 / 120, gramsPerCubicCentimetre: 1.37, packing: percentOf(100) }],
-    null,
+    [{ count: tex(1000 / 120), density: gramsPerCubicCentimetre(1.37), packing: percentOf(100) }],
+    millimetres,
   );
   cited(
     "two plies of metric 120 polyester as one round yarn",
@@ -31,15 +31,15 @@ describe("the diameter of a yarn", () => {
       "misprint: it doubles the diameter, where twice the mass is √2 of it; 0.176 is the two plies side by side",
     ),
     yarnDiameter,
-    [{ tex: 2000 / 120, gramsPerCubicCentimetre: 1.37, packing: percentOf(100) }],
-    null,
+    [{ count: tex(2000 / 120), density: gramsPerCubicCentimetre(1.37), packing: percentOf(100) }],
+    millimetres,
   );
   cited(
     "metric 40 cotton as a solid rod",
     published(stickgarn2018, "whole article", "0.145", "0.1451899614740420657679667059881433807747"),
     yarnDiameter,
-    [{ tex: 25, gramsPerCubicCentimetre: 1.51, packing: percentOf(100) }],
-    null,
+    [{ count: tex(25), density: gramsPerCubicCentimetre(1.51), packing: percentOf(100) }],
+    millimetres,
   );
   cited(
     "one tex at a density of one",
@@ -51,15 +51,15 @@ describe("the diameter of a yarn", () => {
       "misprint: it is 0.003568 cm, the digits of 3.57 changed about",
     ),
     yarnDiameter,
-    [{ tex: 1, gramsPerCubicCentimetre: 1, packing: percentOf(100) }],
-    null,
+    [{ count: tex(1), density: gramsPerCubicCentimetre(1), packing: percentOf(100) }],
+    millimetres,
   );
   cited(
     "one tex at a density of one, at the packing of 0.646 that the rule of 4.44 holds",
     published(gateTextile, "2018, Q14, working", "0.00444 cm", "0.04439548454040851232651006478143326611914"),
     yarnDiameter,
-    [{ tex: 1, gramsPerCubicCentimetre: 1, packing: percentOf("64.6") }],
-    null,
+    [{ count: tex(1), density: gramsPerCubicCentimetre(1), packing: percentOf("64.6") }],
+    millimetres,
   );
   cited(
     "one tex of cotton yarn of 0.91 to the cubic centimetre",
@@ -71,8 +71,8 @@ describe("the diameter of a yarn", () => {
       "the density 0.91 stated beside it gives 1/26.73",
     ),
     yarnDiameter,
-    [{ tex: 1, gramsPerCubicCentimetre: 0.91, packing: percentOf(100) }],
-    null,
+    [{ count: tex(1), density: gramsPerCubicCentimetre(0.91), packing: percentOf(100) }],
+    millimetres,
   );
   cited(
     "a cotton count of one at a cubic centimetre to the gram",
@@ -83,29 +83,30 @@ describe("the diameter of a yarn", () => {
       "0.8671219458924601546607952463358045338",
     ),
     yarnDiameter,
-    [{ tex: 32399455 / 54864, gramsPerCubicCentimetre: 1, packing: percentOf(100) }],
-    null,
+    [{ count: tex(32399455 / 54864), density: gramsPerCubicCentimetre(1), packing: percentOf(100) }],
+    millimetres,
   );
 
   it("doubles with four times the tex, and with a quarter of the room filled", () => {
     fc.assert(
-      fc.property(fc.integer({ min: 1, max: 5000 }), fc.integer({ min: 4, max: 100 }), (tex, percent) => {
-        const yarn = { tex, gramsPerCubicCentimetre: 1.5, packing: percentOf(percent) };
-        const once = yarnDiameter(yarn);
-        expect(yarnDiameter({ ...yarn, tex: 4 * tex })).toBeCloseTo(2 * once, 9);
-        expect(yarnDiameter({ ...yarn, packing: percentOf(percent / 4) })).toBeCloseTo(2 * once, 9);
+      fc.property(fc.integer({ min: 1, max: 5000 }), fc.integer({ min: 4, max: 100 }), (thickness, percent) => {
+        const yarn = { count: tex(thickness), density: gramsPerCubicCentimetre("1.5"), packing: percentOf(percent) };
+        const once = yarnDiameter(yarn).in(millimetres);
+        expect(yarnDiameter({ ...yarn, count: tex(4 * thickness) }).in(millimetres)).toBeCloseTo(2 * once, 9);
+        expect(yarnDiameter({ ...yarn, packing: percentOf(percent / 4) }).in(millimetres)).toBeCloseTo(2 * once, 9);
       }),
     );
   });
 
   it("by the rule of Peirce is that of a yarn of 0.91 g to the cubic centimetre", () => {
-    const cotton = { tex: 32399455 / 54864 / 36, gramsPerCubicCentimetre: 0.914, packing: percentOf(100) };
-    expect(25.4 / yarnDiameter(cotton) / diametersPerInchByPeirce({ cottonCount: 36 })).toBeCloseTo(1, 2);
+    const count = tex(32399455 / 54864 / 36);
+    const cotton = { count, density: gramsPerCubicCentimetre("0.914"), packing: percentOf(100) };
+    expect(1 / yarnDiameter(cotton).in(inches) / diametersPerInchByPeirce({ cottonCount: 36 })).toBeCloseTo(1, 2);
   });
 
   it("is refused where more than all of the room would be fibre, and for no tex", () => {
-    const yarn = { tex: 30, gramsPerCubicCentimetre: 1.5, packing: percentOf(100) };
+    const yarn = { count: tex(30), density: gramsPerCubicCentimetre("1.5"), packing: percentOf(100) };
     expect(() => yarnDiameter({ ...yarn, packing: percentOf(101) })).toThrow("packing");
-    expect(() => yarnDiameter({ ...yarn, tex: 0 })).toThrow("tex");
+    expect(() => yarnDiameter({ ...yarn, count: tex(0) })).toThrow("count");
   });
 });
