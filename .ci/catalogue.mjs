@@ -19,6 +19,7 @@ const WORDS = {
   "length per mass": ["count", "grist", "yarn number", "yards per pound"],
   "mass per length": ["count", "tex", "denier"],
   "mass per area": ["weight of cloth", "gsm"],
+  "diameters per length": ["wraps per inch"],
   "mass per volume": ["density"],
   mass: ["weight"],
   loss: ["shrinkage", "take-up"],

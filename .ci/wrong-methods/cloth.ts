@@ -180,8 +180,8 @@ export const cloth: readonly Sum[] = [
   ),
   sum(
     "settByIntersections",
-    null,
-    { diameters: [null, [60, 74, 52]], ends: [null, [4, 8, 3]], intersections: [null, [2, 3, 2]] },
+    "endsPerInch",
+    { diameters: ["diametersPerInch", [60, 74, 52]], ends: [null, [4, 8, 3]], intersections: [null, [2, 3, 2]] },
     (p) => (p.diameters * p.ends) / (p.ends + p.intersections),
     [
       ["term left out or wrong", "intersections taken off", (p) => (p.diameters * p.ends) / (p.ends - p.intersections)],

@@ -1,6 +1,7 @@
 import {
   Density,
   DentsPerLength,
+  DiametersPerLength,
   DirectCount,
   EndsPerLength,
   HeddlesPerLength,
@@ -41,6 +42,7 @@ export function kindEntries(): readonly KindEntry[] {
     PicksPerLength,
     DentsPerLength,
     HeddlesPerLength,
+    DiametersPerLength,
     MassPerArea,
     Density,
     VolumePerMass,

@@ -20,12 +20,13 @@ const USUAL: Readonly<Record<string, readonly string[]>> = {
   metric: [
     ...["centimetres", "metres", "millimetres", "kilometres", "grams", "kilograms", "milligrams"],
     ...["endsPerCentimetre", "picksPerCentimetre", "dentsPerTenCentimetres", "heddlesPerCentimetre"],
+    "diametersPerCentimetre",
     ...["gramsPerSquareMetre", "tex", "decitex", "kilotex", "metricCount", "metresPerKilogram"],
     ...["gramsPerCubicCentimetre", "cubicCentimetresPerGram"],
   ],
   imperial: [
     ...["inches", "yards", "feet", "miles", "ounces", "pounds", "grains"],
-    ...["endsPerInch", "picksPerInch", "dentsPerInch", "heddlesPerInch", "ouncesPerSquareYard"],
+    ...["endsPerInch", "picksPerInch", "dentsPerInch", "heddlesPerInch", "diametersPerInch", "ouncesPerSquareYard"],
     ...["yardsPerPound", "cottonCount", "worstedCount", "linenCount", "typp"],
   ],
   neither: ["percentLost", "percentAdded", "percentOf", "denier", "spunSilkCount"],

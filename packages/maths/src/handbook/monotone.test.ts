@@ -45,7 +45,7 @@ const rows: readonly (readonly [calculation: string, more: readonly string[], le
   ["clothFromThread", ["threadLength"], ["crimp"]],
   ["turnsForLength", ["warpLength"], ["measuredTurn"]],
   ["sectionsInWarp", ["ends"], ["endsPerSection"]],
-  ["settByDiameter", ["yardsPerPound", "constant"], ["intersections"]],
+  ["settByDiameter", ["count", "constant"], ["intersections"]],
   ["yarnCost", ["yarn", "price"], ["priceMass"]],
   ["yarnCostByLength", ["yarn", "price"], ["packageLength"]],
   ["workCost", ["hours", "hourlyRate"], []],

@@ -65,3 +65,19 @@ export const heddlesPerCentimetre: Unit<"heddles per length"> = /* @__PURE__ */ 
   symbol: "heddles/cm",
   of: { length: [1, centimetres], mass: null },
 });
+
+/** Threads that lie side by side, touching, in an inch. */
+export const diametersPerInch: Unit<"diameters per length"> = /* @__PURE__ */ unit({
+  dimension: "diameters per length",
+  name: "diametersPerInch",
+  symbol: "diameters/in",
+  of: { length: [1, inches], mass: null },
+});
+
+/** Threads that lie side by side, touching, in a centimetre. */
+export const diametersPerCentimetre: Unit<"diameters per length"> = /* @__PURE__ */ unit({
+  dimension: "diameters per length",
+  name: "diametersPerCentimetre",
+  symbol: "diameters/cm",
+  of: { length: [1, centimetres], mass: null },
+});

@@ -5,6 +5,7 @@ export * from "./indirect-counts.js";
 export {
   Density,
   DentsPerLength,
+  DiametersPerLength,
   DirectCount,
   EndsPerLength,
   HeddlesPerLength,

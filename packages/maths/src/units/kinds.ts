@@ -49,6 +49,14 @@ export const VolumePerMass: Kind<VolumePerMass> = /* @__PURE__ */ kind(
 export interface EndsPerLength extends Quantity<"ends per length"> {}
 export const EndsPerLength: Kind<EndsPerLength> = /* @__PURE__ */ kind("ends per length", "a sett", "endsPerInch(16)");
 
+/** Threads of a yarn that would lie side by side, touching, in a length: diameters of the yarn. */
+export interface DiametersPerLength extends Quantity<"diameters per length"> {}
+export const DiametersPerLength: Kind<DiametersPerLength> = /* @__PURE__ */ kind(
+  "diameters per length",
+  "diameters in a length",
+  "diametersPerInch(52)",
+);
+
 /** Fineness of a reed: dents in a length across it. */
 export interface DentsPerLength extends Quantity<"dents per length"> {}
 export const DentsPerLength: Kind<DentsPerLength> = /* @__PURE__ */ kind(

@@ -17,6 +17,7 @@ import {
   percentAdded,
   percentLost,
   yards,
+  yardsPerPound,
 } from "../../units/index.js";
 import { check } from "./index.js";
 
@@ -216,9 +217,9 @@ describe("a claim", () => {
   });
 
   it("about a sett with the square root forgotten is named so", () => {
-    const input = { constant: 0.9, yardsPerPound: 3360, ends: 2, intersections: 2 };
-    const { slips } = check(settByDiameter, input, { written: "1512", unit: null });
-    expect(slips.map(({ says }) => says)).toContain("a sum that forgets the square root of yards per pound gives this");
+    const input = { constant: 0.9, count: yardsPerPound(3360), ends: 2, intersections: 2 };
+    const { slips } = check(settByDiameter, input, { written: "1512", unit: endsPerInch });
+    expect(slips.map(({ says }) => says)).toContain("a sum that forgets the square root of count gives this");
   });
 });
 
@@ -233,9 +234,9 @@ describe("a claim judged further", () => {
 
   it("is cut off where its last digit was not rounded", () => {
     expect(check(warpLength, napkins, { written: "252.2222", unit: inches }).value).toBe("right");
-    const reed = { constant: 0.9, yardsPerPound: 3360, ends: 2, intersections: 2 };
+    const reed = { constant: 0.9, count: yardsPerPound(3360), ends: 2, intersections: 2 };
     // 0.9 × √3360 ÷ 2 = 26.08448, which is 26.0845 rounded and 26.0844 cut off.
-    expect(check(settByDiameter, reed, { written: "26.0844", unit: null })).toMatchObject({
+    expect(check(settByDiameter, reed, { written: "26.0844", unit: endsPerInch })).toMatchObject({
       right: false,
       value: "cut off, not rounded",
       slips: [],
@@ -316,8 +317,8 @@ describe("the digits of a claim", () => {
   });
 
   it("are told from those cut off and from the whole of the answer", () => {
-    const cut = { constant: 0.9, yardsPerPound: 3360, ends: 2, intersections: 2 };
-    expect(check(settByDiameter, cut, { written: "26.0844", unit: null }).digits).toBe("cut off");
+    const cut = { constant: 0.9, count: yardsPerPound(3360), ends: 2, intersections: 2 };
+    expect(check(settByDiameter, cut, { written: "26.0844", unit: endsPerInch }).digits).toBe("cut off");
     expect(
       check(foldedCount, { counts: [cottonCount(60), cottonCount(40)] }, { written: "24", unit: cottonCount }).digits,
     ).toBe("exact");

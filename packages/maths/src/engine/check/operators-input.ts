@@ -10,7 +10,7 @@ import type { Reason, Scene } from "./reason.js";
 const kindOf = (read: Read | undefined): string => {
   if (read?.what === "list") return `list ${kindOf(read.members[0])}`;
   if (read?.what === "quantity")
-    return read.unit.dimension.replace(/^(?:ends|picks|dents|heddles) per/u, "threads per");
+    return read.unit.dimension.replace(/^(?:ends|picks|dents|heddles|diameters) per/u, "threads per");
   return read?.what ?? "";
 };
 

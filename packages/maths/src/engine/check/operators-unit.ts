@@ -33,7 +33,7 @@ export function unitReasons(scene: Scene): readonly Reason[] {
         0.5,
       );
     }
-    if (/^(?:ends|picks|dents|heddles) per length$/u.test(dimension))
+    if (/^(?:ends|picks|dents|heddles|diameters) per length$/u.test(dimension))
       for (const ratio of [2.54, 1 / 2.54])
         put(
           `${own} by ${String(ratio > 1)}`,
@@ -76,7 +76,7 @@ export function unitReasons(scene: Scene): readonly Reason[] {
       0.5,
     );
   }
-  if (/^(?:ends|picks|dents|heddles) per length$/u.test(unit.dimension))
+  if (/^(?:ends|picks|dents|heddles|diameters) per length$/u.test(unit.dimension))
     for (const by of [2.54, 1 / 2.54])
       put(
         `per ${String(by > 1)}`,

@@ -22,6 +22,7 @@ import {
   percentAdded,
   percentLost,
   yards,
+  yardsPerPound,
 } from "../../units/index.js";
 import type { Unit } from "../quantity/index.js";
 import { check } from "./index.js";
@@ -57,12 +58,12 @@ type Printed = readonly [
   says: RegExp,
 ];
 
-const fifty = { constant: 0.9, yardsPerPound: 42000, ends: 2, intersections: 2 };
+const fifty = { constant: 0.9, count: yardsPerPound(42000), ends: 2, intersections: 2 };
 
 // What pages and books print, with the question they answer; the errata give author, title, year and place of each.
 const named: readonly Printed[] = [
   ["Tygart Lake Fiber Arts, 6 by 21", endsForWidth, across(6, 21), "72", null, /takes 12 for the 21/u],
-  ["My Textile Notes, 50s in plain weave", settByDiameter, fifty, "184", null, /leaves out intersections/u],
+  ["My Textile Notes, 50s in plain weave", settByDiameter, fifty, "184", endsPerInch, /leaves out intersections/u],
 ];
 
 // What is true of the number whatever was done: cut off, rounded, or within a rounding of a line.

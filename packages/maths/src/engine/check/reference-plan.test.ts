@@ -16,20 +16,21 @@ import {
   yarnForEnds,
 } from "../../handbook/index.js";
 import {
-  cottonCount,
-  currency,
   EndsPerLength,
-  endsPerInch,
   IndirectCount,
-  inches,
   Length,
   Mass,
+  PicksPerLength,
+  cottonCount,
+  currency,
+  endsPerInch,
+  inches,
   percentAdded,
   percentLost,
-  PicksPerLength,
   picksPerInch,
   pounds,
   yards,
+  yardsPerPound,
 } from "../../units/index.js";
 import type { Loss } from "../../units/index.js";
 import type { Unit } from "../quantity/index.js";
@@ -289,9 +290,9 @@ const practice: readonly (readonly [string, unknown, unknown, string, Unit<strin
   [
     "halves the diameter with the count",
     settByDiameter,
-    { constant: 0.9, yardsPerPound: 3360, ends: 2, intersections: 2 },
+    { constant: 0.9, count: yardsPerPound(3360), ends: 2, intersections: 2 },
     "1512",
-    null,
+    endsPerInch,
     /forgets the square root/u,
   ], // 0.9 × 3360 ÷ 2
   [

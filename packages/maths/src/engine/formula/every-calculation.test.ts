@@ -30,7 +30,10 @@ describe.each(calculations)("%s", (_name, calculation) => {
 
   it("uses every input it declares and nothing else, and its dimensions balance", () => {
     const lines = declaration.lines.map(({ name }) => name);
-    const used = declaration.lines.flatMap(({ tree }) => namesIn(tree)).map((name) => name.split(".")[0] ?? "");
+    // What a rule reckons in may be the unit that an input names.
+    const reckoned = inputs.flatMap(([, { reckonedIn }]) => (typeof reckonedIn === "string" ? [reckonedIn] : []));
+    const inLines = declaration.lines.flatMap(({ tree }) => namesIn(tree)).map((name) => name.split(".")[0] ?? "");
+    const used = [...inLines, ...reckoned];
     expect(new Set(used.filter((name) => !lines.includes(name)))).toEqual(new Set(inputs.map(([field]) => field)));
     expect(dimensionsOf(declaration).size).toBeGreaterThan(inputs.length);
   });

@@ -14,6 +14,8 @@ import {
 } from "../../handbook/index.js";
 import {
   cottonCount,
+  diametersPerInch,
+  endsPerInch,
   grains,
   inches,
   metres,
@@ -23,6 +25,7 @@ import {
   pounds,
   tex,
   yards,
+  yardsPerPound,
 } from "../../units/index.js";
 import { check } from "../check/index.js";
 import { forColumns } from "../columns/index.js";
@@ -105,9 +108,10 @@ describe("a formula turned round", () => {
 
   it("gathers an input that stands there twice", () => {
     const ends = solveFor(settByIntersections, "ends", "sett", { rounding: "nearest" });
-    expect(ends({ diameters: 135, sett: 81, intersections: 2 })).toBe(3);
-    const count = solveFor(settByDiameter, "yardsPerPound", "endsPerInch");
-    expect(count({ constant: 0.9, endsPerInch: 26.08447814314099, ends: 2, intersections: 2 })).toBeCloseTo(3360, 9);
+    expect(ends({ diameters: diametersPerInch(135), sett: endsPerInch(81), intersections: 2 })).toBe(3);
+    const count = solveFor(settByDiameter, "count", "sett");
+    const sett = endsPerInch("26.08447814314099");
+    expect(count({ constant: 0.9, sett, ends: 2, intersections: 2 }).in(yardsPerPound)).toBeCloseTo(3360, 9);
   });
 
   it.each<[string, () => unknown, string]>([

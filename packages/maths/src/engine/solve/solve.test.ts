@@ -54,17 +54,13 @@ describe("a formula turned round", () => {
   });
 
   it("squares what stood under a root", () => {
-    expect(turned(settByDiameter, "yardsPerPound")).toContain(
-      "yardsPerPound = diametersPerInch ÷ constant × diametersPerInch ÷ constant",
-    );
+    expect(turned(settByDiameter, "count")).toContain("count = diameters ÷ constant × diameters ÷ constant");
   });
 
   it("gathers an input that stands there twice", () => {
     expect(turned(contentFromRegain, "regain")).toEqual(["regain = content ÷ (1 − content)"]);
     expect(turned(crimpFromMeasures, "clothLength")).toEqual(["clothLength = threadLength ÷ (1 + crimp)"]);
-    expect(turned(settByDiameter, "ends")).toContain(
-      "ends = intersections × endsPerInch ÷ (diametersPerInch − endsPerInch)",
-    );
+    expect(turned(settByDiameter, "ends")).toContain("ends = intersections × sett ÷ (diameters − sett)");
   });
 
   it("is refused with the reason under a rounding, for a list, for a unit, and for what is no input", () => {

@@ -9,6 +9,7 @@ import {
   percentLost,
   worstedCount,
   yards,
+  yardsPerPound,
 } from "../../units/index.js";
 import { QuantityError } from "../refusal.js";
 import { spreadsheetFormula } from "./spreadsheet-formula.js";
@@ -35,8 +36,8 @@ describe("a spreadsheet cell", () => {
       balanceEnds: "E1",
     } as const;
     expect(spreadsheetFormula(endsForWidth, cells, null)).toBe("=-INT(-ROUND(($B$1*C1*50/127-E1)/D1,9))*D1+E1");
-    const rule = { constant: "A1", yardsPerPound: "A2", ends: "A3", intersections: "A4" };
-    expect(spreadsheetFormula(settByDiameter, rule, null)).toBe("=A1*SQRT(A2)*A3/(A3+A4)");
+    const rule = { constant: "A1", count: ["A2", yardsPerPound], ends: "A3", intersections: "A4" } as const;
+    expect(spreadsheetFormula(settByDiameter, rule, endsPerInch)).toBe("=A1*SQRT(A2)*A3/(A3+A4)");
     const wrapping = { length: ["A1", yards], mass: ["A2", grains], system: cottonCount } as const;
     expect(spreadsheetFormula(countFromWrapping, wrapping, cottonCount)).toBe("=A1/840/(A2/7000)");
     expect(spreadsheetFormula(countFromWrapping, wrapping, worstedCount)).toBe("=A1/840/(A2/7000)*3/2");

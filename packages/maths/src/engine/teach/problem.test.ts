@@ -2,7 +2,16 @@ import { describe, expect, it } from "vitest";
 import { closed, open } from "#ci/wrong-methods/index.js";
 import { calculationOf, questionOf, unitNamed } from "#ci/wrong-methods/question.js";
 import { blendRegain, dentsForEnds, reedWidth, settByDiameter, warpLength } from "../../handbook/index.js";
-import { grams, inches, percentAdded, percentLost, percentOf, yards } from "../../units/index.js";
+import {
+  endsPerInch,
+  grams,
+  inches,
+  percentAdded,
+  percentLost,
+  percentOf,
+  yards,
+  yardsPerPound,
+} from "../../units/index.js";
 import { check } from "../check/index.js";
 import { QuantityError } from "../refusal.js";
 import { asText } from "../working/index.js";
@@ -129,8 +138,8 @@ describe("of the whole handbook", () => {
     for (const seed of [1, 2, 3, 4, 5]) {
       const blend = problem(blendRegain, { like: { shares, regains }, unit: percentAdded, seed }).input;
       expect(blend.shares.map((one) => one.in(percentOf)).reduce((a, b) => a + b)).toBe(100);
-      const rule = { constant: 0.9, yardsPerPound: 3360, ends: 4, intersections: 2 };
-      expect(problem(settByDiameter, { like: rule, unit: null, decimals: 1, seed }).input).toMatchObject({
+      const rule = { constant: 0.9, count: yardsPerPound(3360), ends: 4, intersections: 2 };
+      expect(problem(settByDiameter, { like: rule, unit: endsPerInch, decimals: 1, seed }).input).toMatchObject({
         constant: 0.9,
         ends: 4,
       });

@@ -2,7 +2,7 @@ import { chromium } from "playwright-core";
 import { expect, it } from "vitest";
 import { describeWith } from "#ci/program.js";
 import { settByDiameter, widthInReedFromFinished } from "../../handbook/index.js";
-import { inches, percentLost } from "../../units/index.js";
+import { inches, percentLost, yardsPerPound } from "../../units/index.js";
 import { asMathML, explain } from "./index.js";
 
 interface Node {
@@ -44,9 +44,9 @@ describeWith("Chromium", (path) => {
       const told = await read(width);
       expect(told).toContain("width in reed = MathMLFraction[finished width 1 − reed to finished]");
       expect(told).toContain("= MathMLFraction[18 in 1 − 10 %]");
-      const sett = { constant: 0.9, yardsPerPound: 3360, ends: 2, intersections: 2 };
+      const sett = { constant: 0.9, count: yardsPerPound(3360), ends: 2, intersections: 2 };
       const root = asMathML(explain(settByDiameter, sett));
-      expect(await read(root)).toContain("0.9 × MathMLSquareRoot[3360]");
+      expect(await read(root)).toContain("0.9 × MathMLSquareRoot[3360 yd/lb]");
       for (const math of [width, root]) {
         const refused = `!!new DOMParser().parseFromString(${JSON.stringify(math)}, "application/xml").querySelector("parsererror")`;
         expect(await page.evaluate(refused)).toBe(false);

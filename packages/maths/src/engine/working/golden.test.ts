@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
-import { diametersPerInch, warpLength, widthInReedFromFinished } from "../../handbook/index.js";
-import { inches, percentLost, yards } from "../../units/index.js";
+import { diametersByConstant, warpLength, widthInReedFromFinished } from "../../handbook/index.js";
+import { inches, percentLost, yards, yardsPerPound } from "../../units/index.js";
 import { check } from "../check/index.js";
 import { asHtml, asLatex, asMarkdown, asMathML, asText, explain } from "./index.js";
 
@@ -18,7 +18,7 @@ const napkins = {
 // 18 ÷ 0.9 = 20; √26896 = 164 and 0.95 × 164 = 155.8; 250 in = 6.94 yd, see check.test.ts; 18 × 1.1 = 19.8.
 const things = {
   "width-in-reed": explain(widthInReedFromFinished, width),
-  "diameters-per-inch": explain(diametersPerInch, { constant: 0.95, yardsPerPound: 26896 }),
+  "diameters-by-constant": explain(diametersByConstant, { constant: 0.95, count: yardsPerPound(26896) }),
   "wrong-warp-length": check(warpLength, napkins, { written: "6.94", unit: yards }),
   "width-by-adding": check(widthInReedFromFinished, width, { written: "19.8", unit: inches, base: "not stated" }),
 };

@@ -20,6 +20,7 @@ import {
   percentLost,
   percentOf,
   yards,
+  yardsPerPound,
 } from "../../units/index.js";
 import { QuantityError } from "../refusal.js";
 import { asMarkdown, asText, explain } from "./index.js";
@@ -79,10 +80,10 @@ describe("a working in text", () => {
   });
 
   it("of a rule of thumb shows the square root", () => {
-    const input = { constant: 0.9, yardsPerPound: 3360, ends: 2, intersections: 2 };
+    const input = { constant: 0.9, count: yardsPerPound(3360), ends: 2, intersections: 2 };
     const lines = linesOf(asText(explain(settByDiameter, input)));
-    expect(lines).toContain("= 0.9 × √3360");
-    expect(lines.at(-2)).toBe("≈ 26.0845 ends per inch");
+    expect(lines).toContain("= 0.9 × √(3360 yd/lb)");
+    expect(lines.at(-2)).toBe("≈ 26.0845 ends/in");
   });
 
   it("of a percentage tells every one in hundredths, those of a list and the answer too", () => {

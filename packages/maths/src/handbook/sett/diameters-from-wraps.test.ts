@@ -1,6 +1,7 @@
 import { describe } from "vitest";
 import { cited, published } from "#ci/cited.js";
 import { osterkampAshenhurst } from "../../sources/index.js";
+import { diametersPerInch, inches } from "../../units/index.js";
 import { diametersFromWraps } from "./diameters-from-wraps.js";
 
 describe("the closest sett", () => {
@@ -8,7 +9,7 @@ describe("the closest sett", () => {
     "diameters for one wrap counted by hand",
     published(osterkampAshenhurst, "whole article", "1.43", "10/7"),
     diametersFromWraps,
-    [{ wraps: 1, ratio: 0.7 }],
-    null,
+    [{ wraps: 1, width: inches(1), ratio: 0.7 }],
+    diametersPerInch,
   );
 });

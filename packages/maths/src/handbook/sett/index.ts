@@ -1,5 +1,5 @@
-export { diametersPerInch } from "./diameters-per-inch.js";
-export type { DiametersPerInchInput } from "./diameters-per-inch.js";
+export { diametersByConstant } from "./diameters-by-constant.js";
+export type { DiametersByConstantInput } from "./diameters-by-constant.js";
 export { settByDiameter } from "./sett-by-diameter.js";
 export type { SettByDiameterInput } from "./sett-by-diameter.js";
 export { settByWraps } from "./sett-by-wraps.js";

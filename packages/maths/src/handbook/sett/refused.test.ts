@@ -3,7 +3,7 @@ import { faultsOf } from "#ci/faults-of.js";
 import { balasubramanianCloth } from "../../sources/index.js";
 import { cottonCount, endsPerInch, worstedCount } from "../../units/index.js";
 import { plainWeave, twill } from "../weave/index.js";
-import { diametersPerInchByPeirce } from "../yarn/index.js";
+import { diametersByPeirce } from "../yarn/index.js";
 import { comparedSetts, floatFactor, purposeShare, settByCurvature } from "./index.js";
 import type { ComparedSettsInput } from "./index.js";
 
@@ -80,6 +80,6 @@ describe("a rule of the sett", () => {
       status: "read",
       source: balasubramanianCloth,
     });
-    expect(jam?.steps.map(({ calculation }) => calculation)).toEqual([diametersPerInchByPeirce, settByCurvature]);
+    expect(jam?.steps.map(({ calculation }) => calculation)).toEqual([diametersByPeirce, settByCurvature]);
   });
 });

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
 import { jammedCloth2025 } from "../../sources/index.js";
-import { cottonCount } from "../../units/index.js";
+import { cottonCount, diametersPerInch, endsPerInch } from "../../units/index.js";
 import { floatFactor } from "./float-factor.js";
 import { settByBrierley } from "./sett-by-brierley.js";
 import { settByCurvature } from "./sett-by-curvature.js";
@@ -11,11 +11,13 @@ describe("the closest sett", () => {
     "10s cotton in plain weave, jammed",
     published(jammedCloth2025, "whole question", "51", "51.01684620070283459169120513182115362853"),
     settByCurvature,
-    [{ diameters: 88.36376966154455, ends: 2, intersections: 2 }],
-    null,
+    [{ diameters: diametersPerInch(88.36376966154455), ends: 2, intersections: 2 }],
+    endsPerInch,
   );
   it("is refused for a weave without intersections and a count of nothing", () => {
-    expect(() => settByCurvature({ diameters: 52, ends: 2, intersections: 0 })).toThrow("intersections");
+    expect(() => settByCurvature({ diameters: diametersPerInch(52), ends: 2, intersections: 0 })).toThrow(
+      "intersections",
+    );
     expect(() => settByBrierley({ floatFactor: 1, constant: 200, system: cottonCount, count: cottonCount(0) })).toThrow(
       "count",
     );

@@ -1,7 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { cited } from "#ci/cited.js";
 import { settPage, textileNotes } from "../../sources/index.js";
-import { diametersPerInch } from "./diameters-per-inch.js";
+import { diametersPerInch, endsPerInch, yardsPerPound } from "../../units/index.js";
+import { diametersByConstant } from "./diameters-by-constant.js";
 import { settByDiameter } from "./sett-by-diameter.js";
 
 describe("threads laid touching", () => {
@@ -9,8 +10,8 @@ describe("threads laid touching", () => {
     "8/2 cotton in plain weave",
     { source: settPage, at: "whole page", status: "read", prints: "26", exact: "26.0844781431409894326935955" },
     settByDiameter,
-    [{ constant: 0.9, yardsPerPound: 3360, ends: 2, intersections: 2 }],
-    null,
+    [{ constant: 0.9, count: yardsPerPound(3360), ends: 2, intersections: 2 }],
+    endsPerInch,
   );
   cited(
     "8/2 cotton in 2/2 twill",
@@ -23,8 +24,8 @@ describe("threads laid touching", () => {
       differs: "cut off, not rounded, from 52 diameters",
     },
     settByDiameter,
-    [{ constant: 0.9, yardsPerPound: 3360, ends: 4, intersections: 2 }],
-    null,
+    [{ constant: 0.9, count: yardsPerPound(3360), ends: 4, intersections: 2 }],
+    endsPerInch,
   );
   cited(
     "50s cotton in plain weave",
@@ -37,21 +38,21 @@ describe("threads laid touching", () => {
       differs: "misprint: the number of diameters is printed as the sett",
     },
     settByDiameter,
-    [{ constant: 0.9, yardsPerPound: 42000, ends: 2, intersections: 2 }],
-    null,
+    [{ constant: 0.9, count: yardsPerPound(42000), ends: 2, intersections: 2 }],
+    endsPerInch,
   );
 
   it("lie closer in a weave with fewer intersections", () => {
-    const yarn = { constant: 0.9, yardsPerPound: 3360 };
-    const plain = settByDiameter({ ...yarn, ends: 2, intersections: 2 });
-    expect(settByDiameter({ ...yarn, ends: 4, intersections: 2 })).toBeGreaterThan(plain);
-    expect(plain).toBeCloseTo(diametersPerInch(yarn) / 2, 12);
+    const yarn = { constant: 0.9, count: yardsPerPound(3360) };
+    const plain = settByDiameter({ ...yarn, ends: 2, intersections: 2 }).in(endsPerInch);
+    expect(settByDiameter({ ...yarn, ends: 4, intersections: 2 }).in(endsPerInch)).toBeGreaterThan(plain);
+    expect(plain).toBeCloseTo(diametersByConstant(yarn).in(diametersPerInch) / 2, 12);
   });
 
   it("are refused for a weave without intersections, a yarn of no length and a number that is none", () => {
-    const input = { constant: 0.9, yardsPerPound: 3360, ends: 2, intersections: 2 };
+    const input = { constant: 0.9, count: yardsPerPound(3360), ends: 2, intersections: 2 };
     expect(() => settByDiameter({ ...input, intersections: 0 })).toThrow("intersections");
-    expect(() => settByDiameter({ ...input, yardsPerPound: 0 })).toThrow("yardsPerPound");
+    expect(() => settByDiameter({ ...input, count: yardsPerPound(0) })).toThrow("count");
     expect(() => settByDiameter({ ...input, constant: Number.NaN })).toThrow("constant");
   });
 });

@@ -1,15 +1,14 @@
 import type { Calculation, ReportStep, Source } from "../../engine/formula/index.js";
-import { inUnit } from "../../engine/quantity/index.js";
 import { reading } from "../../engine/refusal.js";
 import { balasubramanianCloth, curvatureRecalled, gateTextile, osterkampAshenhurst } from "../../sources/index.js";
-import { cottonCount, endsPerInch, inches, yardsPerPound } from "../../units/index.js";
+import { cottonCount, inches } from "../../units/index.js";
 import type { EndsPerLength, IndirectCount } from "../../units/index.js";
 import type { Weave } from "../weave/drawn.js";
 import type { WeaveQuantities } from "../weave/weave-quantities.js";
 import { diameterConstant } from "../yarn/diameter-constant.js";
 import type { DiameterConstantOf } from "../yarn/diameter-constant.js";
-import { diametersPerInchByPeirce } from "../yarn/diameters-per-inch-by-peirce.js";
-import { diametersPerInch } from "./diameters-per-inch.js";
+import { diametersByPeirce } from "../yarn/diameters-by-peirce.js";
+import { diametersByConstant } from "./diameters-by-constant.js";
 import { floatFactor } from "./float-factor.js";
 import { settByBrierley } from "./sett-by-brierley.js";
 import { settByCurvature } from "./sett-by-curvature.js";
@@ -57,21 +56,20 @@ function made(sett: EndsPerLength, told: Omit<SettByRule, "sett">): SettByRule {
 }
 
 function byDiameters(repeat: Repeat, { count, material }: Yarn): readonly SettByRule[] {
-  const perPound = inUnit(count, yardsPerPound).in(yardsPerPound);
   return books.flatMap((givenBy) => {
     const given = reading(() => diameterConstant({ material, givenBy }));
     if (!given.ok) return [];
     const { constant, source } = given.value;
-    const yarn = { constant, yardsPerPound: perPound };
-    const weave = { diameters: diametersPerInch(yarn), ...repeat };
-    const first = stepOf(diametersPerInch, yarn);
+    const yarn = { constant, count };
+    const weave = { diameters: diametersByConstant(yarn), ...repeat };
+    const first = stepOf(diametersByConstant, yarn);
     const by = `constant ${String(constant)} by ${givenBy}`;
     return [
-      made(endsPerInch(settByIntersections(weave)), {
+      made(settByIntersections(weave), {
         ...{ rule: `ends and intersections, ${by}`, holdsFor: square, source, status: "read" },
         steps: [first, stepOf(settByIntersections, weave)],
       }),
-      made(endsPerInch(settByCurvature(weave)), {
+      made(settByCurvature(weave), {
         ...{ rule: `curvature, ${by}`, holdsFor: square, source: curvatureRecalled, status: "from memory" },
         steps: [first, stepOf(settByCurvature, weave)],
       }),
@@ -101,11 +99,11 @@ function byBrierley(averageFloat: number, weave: Weave, { count, material }: Yar
 function byPeirce(averageFloat: number, { count, material }: Yarn): SettByRule | SilentRule {
   const rule = "jam of Peirce";
   if (material !== "cotton" || averageFloat !== 1) return { rule, why: "it is worked out for cotton in plain weave" };
-  const yarn = { cottonCount: inUnit(count, cottonCount).in(cottonCount) };
-  const weave = { diameters: diametersPerInchByPeirce(yarn), ends: 2, intersections: 2 };
-  return made(endsPerInch(settByCurvature(weave)), {
+  const yarn = { count };
+  const weave = { diameters: diametersByPeirce(yarn), ends: 2, intersections: 2 };
+  return made(settByCurvature(weave), {
     ...{ rule, holdsFor: "round cotton threads in square plain cloth", source: balasubramanianCloth, status: "read" },
-    steps: [stepOf(diametersPerInchByPeirce, yarn), stepOf(settByCurvature, weave)],
+    steps: [stepOf(diametersByPeirce, yarn), stepOf(settByCurvature, weave)],
   });
 }
 

@@ -3,8 +3,8 @@ import { describe, expect, it } from "vitest";
 import { byHand, cited } from "#ci/cited.js";
 import { explain, solveFor } from "../../index.js";
 import { commonPractice } from "../../sources/index.js";
-import { cottonCount, inches, metricCount, millimetres, tex } from "../../units/index.js";
-import { diametersPerInchByPeirce } from "./diameters-per-inch-by-peirce.js";
+import { cottonCount, diametersPerInch, inches, metricCount, millimetres, tex } from "../../units/index.js";
+import { diametersByPeirce } from "./diameters-by-peirce.js";
 import { diameterByPeirce } from "./diameter-by-peirce.js";
 
 describe("the diameter of a thread by Peirce", () => {
@@ -28,7 +28,7 @@ describe("the diameter of a thread by Peirce", () => {
       fc.property(fc.integer({ min: 1, max: 900 }), (quarters) => {
         const count = quarters / 4;
         const across = diameterByPeirce({ count: cottonCount(count) }).in(inches);
-        expect(across * diametersPerInchByPeirce({ cottonCount: count })).toBeCloseTo(1, 12);
+        expect(across * diametersByPeirce({ count: cottonCount(count) }).in(diametersPerInch)).toBeCloseTo(1, 12);
       }),
     );
   });

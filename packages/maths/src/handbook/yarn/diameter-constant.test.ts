@@ -2,7 +2,8 @@ import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
 import type { QuantityError } from "../../engine/refusal.js";
 import { quiltingClimber2017, settPage, sweetGeorgia } from "../../sources/index.js";
-import { diametersPerInch } from "../sett/diameters-per-inch.js";
+import { cottonCount, diametersPerInch } from "../../units/index.js";
+import { diametersByConstant } from "../sett/diameters-by-constant.js";
 import { diameterConstant } from "./diameter-constant.js";
 
 describe("the constant of the rule of diameters", () => {
@@ -30,7 +31,7 @@ describe("the constant of the rule of diameters", () => {
 
   it("gives Taylor's 156 threads to the inch for 32s cotton", () => {
     const { constant } = diameterConstant({ material: "cotton", givenBy: "Taylor" });
-    expect(Math.round(diametersPerInch({ constant, yardsPerPound: 26880 }))).toBe(156);
+    expect(Math.round(diametersByConstant({ constant, count: cottonCount(32) }).in(diametersPerInch))).toBe(156);
   });
 
   it.each([

@@ -72,12 +72,10 @@ export { blendRegainByConditionedMass } from "./blend-regain-by-conditioned-mass
 export type { BlendRegainByConditionedMassInput } from "./blend-regain-by-conditioned-mass.js";
 export { yarnDiameter } from "./yarn-diameter.js";
 export type { YarnDiameterInput } from "./yarn-diameter.js";
-export { diametersPerInchByPeirce } from "./diameters-per-inch-by-peirce.js";
-export type { DiametersPerInchByPeirceInput } from "./diameters-per-inch-by-peirce.js";
+export { diametersByPeirce } from "./diameters-by-peirce.js";
+export type { DiametersByPeirceInput } from "./diameters-by-peirce.js";
 export { diametersByProportion } from "./diameters-by-proportion.js";
 export type { DiametersByProportionInput } from "./diameters-by-proportion.js";
-export { diametersPerCentimetre } from "./diameters-per-centimetre.js";
-export type { DiametersPerCentimetreInput } from "./diameters-per-centimetre.js";
 export { agreedRegain } from "./agreed-regain.js";
 export type { AgreedRegain, AgreedRegainOf, Fibre } from "./agreed-regain.js";
 export { diameterConstant } from "./diameter-constant.js";

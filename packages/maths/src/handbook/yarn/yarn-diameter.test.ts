@@ -2,8 +2,16 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
 import { balasubramanianCloth, coverFactor, fabricGeometry, gateTextile, stickgarn2018 } from "../../sources/index.js";
-import { gramsPerCubicCentimetre, inches, millimetres, percentOf, tex } from "../../units/index.js";
-import { diametersPerInchByPeirce } from "./diameters-per-inch-by-peirce.js";
+import {
+  cottonCount,
+  diametersPerInch,
+  gramsPerCubicCentimetre,
+  inches,
+  millimetres,
+  percentOf,
+  tex,
+} from "../../units/index.js";
+import { diametersByPeirce } from "./diameters-by-peirce.js";
 import { yarnDiameter } from "./yarn-diameter.js";
 
 describe("the diameter of a yarn", () => {
@@ -101,7 +109,9 @@ describe("the diameter of a yarn", () => {
   it("by the rule of Peirce is that of a yarn of 0.91 g to the cubic centimetre", () => {
     const count = tex(32399455 / 54864 / 36);
     const cotton = { count, density: gramsPerCubicCentimetre("0.914"), packing: percentOf(100) };
-    expect(1 / yarnDiameter(cotton).in(inches) / diametersPerInchByPeirce({ cottonCount: 36 })).toBeCloseTo(1, 2);
+    expect(
+      1 / yarnDiameter(cotton).in(inches) / diametersByPeirce({ count: cottonCount(36) }).in(diametersPerInch),
+    ).toBeCloseTo(1, 2);
   });
 
   it("is refused where more than all of the room would be fibre, and for no tex", () => {

@@ -2,15 +2,16 @@ import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
 import { QuantityError } from "../../engine/refusal.js";
 import { sweetGeorgia } from "../../sources/index.js";
-import { diametersPerCentimetre } from "./diameters-per-centimetre.js";
+import { diametersPerCentimetre, metresPerKilogram } from "../../units/index.js";
+import { diametersByConstant } from "./diameters-by-constant.js";
 
 describe("diameters per centimetre", () => {
   cited(
     "the constant 0.85 in metric units",
     published(sweetGeorgia, "whole article", "0.236", "0.2356947835249939596385235378185408849"),
+    diametersByConstant,
+    [{ constant: 0.85, count: metresPerKilogram(1) }],
     diametersPerCentimetre,
-    [{ constant: 0.85, metresPerKilogram: 1 }],
-    null,
   );
   cited(
     "the constant 0.91 in metric units",
@@ -21,13 +22,13 @@ describe("diameters per centimetre", () => {
       "0.2523320623620523567894781404880849474",
       "misprint: 0.91 comes to 0.2523; 0.255 belongs to 0.92",
     ),
+    diametersByConstant,
+    [{ constant: 0.91, count: metresPerKilogram(1) }],
     diametersPerCentimetre,
-    [{ constant: 0.91, metresPerKilogram: 1 }],
-    null,
   );
 
   it("are refused without a constant: none is assumed", () => {
-    expect(() => diametersPerCentimetre({ metresPerKilogram: 6773 } as never)).toThrow(QuantityError);
-    expect(() => diametersPerCentimetre({ constant: 0.9, metresPerKilogram: 0 })).toThrow("metresPerKilogram");
+    expect(() => diametersByConstant({ count: metresPerKilogram(6773) } as never)).toThrow(QuantityError);
+    expect(() => diametersByConstant({ constant: 0.9, count: metresPerKilogram(0) })).toThrow("count");
   });
 });
