@@ -10,6 +10,7 @@ export {
   partsToo,
   plainNumber,
   positive,
+  reckonedIn,
   share,
   unitFor,
   whole,
