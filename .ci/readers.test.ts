@@ -1,7 +1,8 @@
 // Everything that takes text from people, in all packages: capped, in linear time, and blind to what objects inherit.
 import { readFileSync } from "node:fs";
 import * as maths from "@thrum/maths";
-import { readJob } from "@thrum/plan";
+import { defineCalculation, defineUnit } from "@thrum/maths/define";
+import { planFrom, readFigures, readJob, readProgress, readStripes } from "@thrum/plan";
 import { sequenceFromList, settFromThreadCount } from "@thrum/stripes";
 import { afterAll, describe, expect, it } from "vitest";
 import { answer } from "../packages/sheets/src/functions/index.js";
@@ -35,6 +36,23 @@ const readers: Readonly<Record<string, (text: string) => unknown>> = {
     maths.spreadsheetFormula(yarnMass, { length: [text, yards], count: ["B2", cottonCount] }, maths.pounds),
   sequenceFromList: (text) => sequenceFromList({ text, legend }),
   settFromThreadCount: (text) => settFromThreadCount({ text, legend: { K: 1, A: 2 }, pivots: "full count" }),
+  settFrom: (text) => maths.settFrom(text),
+  reedFrom: (text) => maths.reedFrom(text),
+  picksFrom: (text) => maths.picksFrom(text, { locale: "en" }),
+  healdFrom: (text) => maths.healdFrom(text),
+  countFrom: (text) => maths.countFrom(text),
+  moneyFrom: (text) => maths.attempt(maths.moneyFrom, text),
+  numberFrom: (text) => maths.numberFrom(text),
+  decimalTextFrom: (text) => maths.decimalTextFrom(text),
+  percentFrom: (text) => maths.attempt(maths.percentFrom, text, [maths.percentLost, maths.percentAdded]),
+  yarnFromText: (text) => maths.yarnFromText(text),
+  "a quantity of any kind": (text) => maths.quantityFrom(text, [maths.endsPerInch]),
+  "the formula of one's own": (text) => maths.attempt(defineCalculation, { name: "own", formula: text }),
+  "the name of a unit of one's own": (text) => maths.attempt(defineUnit, { name: text, symbol: text }),
+  readStripes: (text) => readStripes(text),
+  readProgress: (text) => readProgress(text),
+  readFigures: (text) => readFigures(text),
+  "a plan as data": (text) => maths.attempt(planFrom, text),
   readJob: (text) => readJob(text),
 };
 
@@ -69,9 +87,10 @@ describe.each(Object.entries(readers))("%s", (name, read) => {
   it.each(["__proto__", "constructor", "toString", "hasOwnProperty", "valueOf", "1 __proto__", "K__proto__4"])(
     "takes %j for no word it knows",
     (word) => {
-      // Any letters may name a currency or a cell.
+      // Any letters may name a currency, a cell or a yarn.
       const said = refusalOf(read, word);
-      if (!(["currency", "a cell"].includes(name) && said === null)) expect(said).toMatch(/\w/u);
+      if (!(["currency", "a cell", "moneyFrom", "readStripes"].includes(name) && said === null))
+        expect(said).toMatch(/\w/u);
     },
   );
 });

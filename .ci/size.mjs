@@ -16,6 +16,8 @@ const budgets = {
   // The list of formulas is 10 kB of sentences; the other lists bring every unit with what makes a unit.
   catalogue: 15_000,
   everyList: 17_500,
+  // A calculation, with the units it may name and the names of all that may be loaded: 3 kB of those.
+  loaded: 16_000,
   checking: 19_100,
   sequenceFunction: 2300,
   allSequences: 8000,
@@ -55,6 +57,26 @@ const BESIDE = ["decimal.js", "*/decimal.js"];
 const bytes = (name, imported) =>
   bundled(`export { ${imported.join(", ")} } from ${JSON.stringify(mainModule(name))};`, BESIDE);
 
+/** What a page fetches that loads one formula by its name: its entry, that formula, and what the two bring with them. */
+async function loaded(formula) {
+  const catalogue = JSON.stringify(mainModule("maths").replace("index.js", "catalogue.js"));
+  const contents = `import { loadFormula } from ${catalogue}; loadFormula(location.hash).then(console.log);`;
+  const { outputFiles, metafile } = await build({
+    ...{ stdin: { contents, resolveDir: root }, bundle: true, minify: true, format: "esm", target: "es2022" },
+    ...{ splitting: true, outdir: "out", external: BESIDE, write: false, metafile: true, absWorkingDir: root },
+  });
+  const names = Object.keys(metafile.outputs);
+  const entry = names.find((name) => metafile.outputs[name].entryPoint === "<stdin>");
+  const own = names.find((name) => metafile.outputs[name].entryPoint?.endsWith(`/formulas/${formula}.js`));
+  if (entry === undefined || own === undefined) throw new Error(`no chunk holds ${formula} alone`);
+  const fetched = new Set([entry, own]);
+  for (const name of fetched)
+    for (const { kind, path } of metafile.outputs[name].imports)
+      if (kind === "import-statement" && path in metafile.outputs) fetched.add(path);
+  const contentsOf = (name) => outputFiles.find(({ path }) => path.endsWith(name)).contents;
+  return [...fetched].reduce((sum, name) => sum + gzipSync(contentsOf(name), { level: 9 }).length, 0);
+}
+
 async function namesWhere(name, holds) {
   const names = Object.entries(await built(name)).filter(([, value]) => holds(value));
   if (names.length === 0) throw new Error(`@thrum/${name} exports nothing of the kind to be measured`);
@@ -93,6 +115,7 @@ async function mathsRows() {
       await listed("formulaEntries, unitEntries, kindEntries, countSystems"),
       budgets.everyList,
     ),
+    row("one formula loaded by its name, with what loads it", await loaded("warp-length"), budgets.loaded),
     row("check, beside explain", checking, budgets.checking),
     largest("largest calculation alone", names, alone, budgets.calculation),
     largest("largest further one, beside the others and the units", names, saved, budgets.furtherCalculation),

@@ -72,6 +72,38 @@ function shownAs(value: unknown): string {
   return value === undefined ? "undefined" : JSON.stringify(value);
 }
 
+/** The place of the first Map, Set or bigint in what a function gave; null where all of it is data that JSON can hold. */
+function noData(value: unknown, place: string, above: readonly unknown[] = []): string | null {
+  const of = Object.prototype.toString.call(value).slice(8, -1);
+  if (/^(?:Map|Set|WeakMap|WeakSet|BigInt)$/u.test(of)) return `${place}: a ${of}`;
+  if (typeof value !== "object" || value === null || above.includes(value) || above.length > 12) return null;
+  if (ArrayBuffer.isView(value) || value instanceof Promise) return null;
+  for (const [key, part] of Object.entries(value).slice(0, 200)) {
+    const found = noData(part, `${place}.${key}`, [...above, value]);
+    if (found !== null) return found;
+  }
+  return null;
+}
+
+const called = new Set<string>();
+const kept: string[] = [];
+
+/** The functions of a scope, each watched for what it gives. A unit, a calculation and a class stay themselves. */
+function watched(scope: Scope): Scope {
+  const watch = ([name, one]: [string, unknown]): [string, unknown] => {
+    if (typeof one !== "function" || "scale" in one || "declaration" in one || /^[A-Z]/u.test(name)) return [name, one];
+    const apply = (target: (...given: unknown[]) => unknown, self: unknown, given: unknown[]): unknown => {
+      const value = Reflect.apply(target, self, given);
+      called.add(name);
+      const found = noData(value, name);
+      if (found !== null) kept.push(found);
+      return value;
+    };
+    return [name, new Proxy(one as (...given: unknown[]) => unknown, { apply })];
+  };
+  return Object.fromEntries(Object.entries(scope).map(watch));
+}
+
 /** Lines that end in a comment show what they give; a shown number that ends in … is its beginning. */
 async function run(snippet: string, scope: Scope): Promise<number> {
   const found: (readonly [shown: string, value: unknown])[] = [];
@@ -85,7 +117,7 @@ async function run(snippet: string, scope: Scope): Promise<number> {
   const show = (shown: string, value: unknown): void => {
     found.push([shown, value]);
   };
-  runInNewContext(code, { Map, ...scope, show }, { timeout: 5000 });
+  runInNewContext(code, { Map, ...watched(scope), show }, { timeout: 5000 });
   for (const [shown, value] of found) {
     const cut = shown.indexOf("…");
     if (cut >= 0) expect(shownAs(value).slice(0, cut)).toBe(shown.slice(0, cut));
@@ -116,4 +148,18 @@ describe("every ts block of the documents gives what it says", () => {
       });
     }
   }
+});
+
+describe("what a function gives", () => {
+  it("is data: no Map, no Set and no bigint anywhere in it, of every function there is", () => {
+    expect(kept).toEqual([]);
+    const reports = catalogue.formulaEntries.filter(({ what }) => what === "report").map(({ name }) => name);
+    const listed = [...reports, ...Object.keys(stripes).filter((name) => /^(?!attempt$|noEnds$)[a-z]/u.test(name))];
+    expect(listed.filter((name) => !called.has(name))).toEqual([]);
+    const read = plan.readJob(readFileSync(`${root}examples/jobs/2-hall-napkins.yaml`, "utf8"));
+    if (!read.ok) throw new Error("it reads");
+    const planned = plan.planWarp(read.value);
+    for (const given of [read, planned, plan.nextJob(planned), plan.planSums(planned), plan.jobSchema()])
+      expect(noData(given, "plan")).toBeNull();
+  });
 });

@@ -36,7 +36,7 @@ export interface InputEntry {
 }
 
 /** Every calculation and report function, by name; no formula is loaded for it. */
-export const formulaEntries: readonly FormulaEntry[] = formulas.map((entry) => ({
+export const formulaEntries: readonly FormulaEntry[] = /* @__PURE__ */ formulas.map((entry) => ({
   ...entry,
   what: entry.what === "calculation" ? "calculation" : "report",
 }));

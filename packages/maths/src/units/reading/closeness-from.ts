@@ -43,6 +43,11 @@ const SHORT: Readonly<Record<string, readonly [noun: string, over: string]>> = {
   ppi: ["picks", "in"],
   ppc: ["picks", "cm"],
 };
+/** What stands under a word itself, and not what every object has. */
+function ownOf<T>(table: Readonly<Record<string, T>>, word: string): T | undefined {
+  return Object.hasOwn(table, word) ? table[word] : undefined;
+}
+
 const PER = /^(?:(\p{L}+) ?)?(?:per|\/|to the|to an?|an?) ?(.+)$/iu;
 
 /** So many to a length: `20 ends per inch`, `20 epi`, `8/cm`, `45 per 10 cm`. */
@@ -56,11 +61,11 @@ function closenessFrom<D extends string>(
   const led = leadingNumber(textGiven(text, refuse), options, refuse);
   if (led === null) return refuse("unreadable", `Write a number first: ${example}.`);
   const { value, rest } = led;
-  const short = SHORT[rest.toLowerCase()];
+  const short = ownOf(SHORT, rest.toLowerCase());
   const [, word = "", over = ""] = short === undefined ? (PER.exec(rest) ?? []) : ["", ...short];
   const many = decimalText(kept(value));
   if (over === "") return refuse("ambiguous", "Over which length?", [`${many} per inch`, `${many} per cm`]);
-  const counted = word === "" ? noun : NOUNS[word.toLowerCase()];
+  const counted = word === "" ? noun : ownOf(NOUNS, word.toLowerCase());
   if (counted !== noun) return refuse("wrong-kind", `Here ${noun} are counted: write ${example}.`);
   const length = leadingNumber(over, options, refuse) ?? { value: new Decimal(1), rest: over };
   const unit = unitCalled(length.rest, [inches, centimetres, millimetres, metres, feet, yards]);

@@ -28,7 +28,7 @@ export function moneyFrom(text: string, options?: ReadingOptions): Money {
   if (led === null) return refuse("unreadable", "Write a number and a currency: 14.50 EUR.");
   const name = (before === "" ? led.rest : before).replace("€", "EUR");
   const many = decimalText(kept(led.value));
-  const meant = SHARED[name];
+  const meant = Object.hasOwn(SHARED, name) ? SHARED[name] : undefined;
   if (meant !== undefined) {
     const candidates = meant.map((code) => `${many} ${code}`);
     return refuse("ambiguous", `Which currency? Write ${candidates.join(" or ")}.`, candidates);
