@@ -20,6 +20,11 @@ describe("the catalogue", () => {
     }
   });
 
+  it("lists the units of every kind but money, whose units are of any name", () => {
+    for (const { kind, units } of kindEntries()) expect(unitsOf(kind).length > 0, kind).toBe(units === "listed");
+    expect(kindEntries().filter(({ units }) => units === "of any name")).toMatchObject([{ kind: "money" }]);
+  });
+
   it("lists every unit with its kind, those in use first", () => {
     const names = exported.flatMap(([name, value]) => (isUnit(value) ? [name] : []));
     expect(new Set(unitEntries().map(({ name }) => name))).toEqual(new Set(names));

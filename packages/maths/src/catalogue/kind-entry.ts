@@ -23,9 +23,11 @@ export interface KindEntry {
   readonly noun: string;
   /** As one writes it in a program: "endsPerInch(16)". */
   readonly example: string;
+  /** Whether `unitsOf` lists its units; those of money are made by `currency`, of any name, and none is listed. */
+  readonly units: "listed" | "of any name";
 }
 
-const PERCENTAGES: readonly KindEntry[] = [
+const PERCENTAGES: readonly Omit<KindEntry, "units">[] = [
   { kind: "loss", noun: "a percentage lost", example: "percentLost(10)" },
   { kind: "addition", noun: "a percentage added", example: "percentAdded(6)" },
   { kind: "share", noun: "a percentage of a whole", example: "percentOf(80)" },
@@ -48,7 +50,11 @@ export function kindEntries(): readonly KindEntry[] {
     VolumePerMass,
     Money,
   ];
-  return [...kinds.map(({ dimension, noun, example }) => ({ kind: dimension, noun, example })), ...PERCENTAGES];
+  const ofKinds = kinds.map(({ dimension, noun, example }) => ({ kind: dimension, noun, example }));
+  return [...ofKinds, ...PERCENTAGES].map((entry) => ({
+    ...entry,
+    units: entry.kind === Money.dimension ? "of any name" : "listed",
+  }));
 }
 
 /** Every system that numbers yarn, direct and indirect. */

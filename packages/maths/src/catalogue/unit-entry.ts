@@ -56,7 +56,10 @@ export function unitEntries(): readonly UnitEntry[] {
     .sort((a, b) => place(a) - place(b) || a.label.localeCompare(b.label, "en"));
 }
 
-/** The units of a kind, the usual first. */
+/**
+ * The units of a kind, the usual first; none of money, whose units `currency` makes of any name: `kindEntries` tells which
+ * kinds are listed.
+ */
 export function unitsOf(kind: string): readonly UnitEntry[] {
   return unitEntries().filter((entry) => entry.kind === kind);
 }

@@ -1,5 +1,6 @@
 import { added, positive, readInputs } from "../../engine/formula/index.js";
 import { compare, difference, sum } from "../../engine/quantity/index.js";
+import { QuantityError, reading } from "../../engine/refusal.js";
 import { Length } from "../../units/index.js";
 import type { Addition } from "../../units/index.js";
 import type { PeirceThread } from "./peirce-thread.js";
@@ -26,6 +27,14 @@ export interface PeirceCloth {
   readonly thickness: Length;
 }
 
+/** A refusal of one of its threads is told of the cloth that was asked for. */
+function threadOf(field: keyof PeirceClothInput, bent: () => PeirceThread): PeirceThread {
+  const thread = reading(bent);
+  if (thread.ok) return thread.value;
+  const [{ code, expected, received, remedy, params }] = thread.faults;
+  throw new QuantityError({ code, function: "peirceCloth", path: [field], expected, received, remedy, params });
+}
+
 /**
  * A plain weave by Peirce's equations from the crimp of its warp: what the warp does not bend, the weft must.
  *
@@ -46,8 +55,9 @@ export function peirceCloth(input: PeirceClothInput): PeirceCloth {
   readInputs("peirceCloth", inputs, input);
   const { endSpacing, pickSpacing, warpDiameter, weftDiameter, warpCrimp } = input;
   const diameters = sum(warpDiameter, weftDiameter);
-  const warp = threadFromCrimp({ spacing: pickSpacing, crimp: warpCrimp, diameters });
-  const weft = threadFromHeight({ spacing: endSpacing, height: difference(diameters, warp.height), diameters });
+  const warp = threadOf("warpCrimp", () => threadFromCrimp({ spacing: pickSpacing, crimp: warpCrimp, diameters }));
+  const height = difference(diameters, warp.height);
+  const weft = threadOf("endSpacing", () => threadFromHeight({ spacing: endSpacing, height, diameters }));
   const [throughWarp, throughWeft] = [sum(warp.height, warpDiameter), sum(weft.height, weftDiameter)];
   const thickness = compare(throughWarp, throughWeft) < 0 ? throughWeft : throughWarp;
   return Object.freeze({ warp, weft, thickness });

@@ -59,7 +59,12 @@ describe("a plain weave", () => {
     );
     const wide = { spacing: millimetres(1), diameters: millimetres(1) };
     expect(() => threadFromCrimp({ ...wide, crimp: percentAdded(58) })).toThrow("no more crimp than");
-    expect(() => peirceCloth({ ...unequal, pickSpacing: millimetres("0.2") })).toThrow("crimp");
+    expect(() => peirceCloth({ ...unequal, pickSpacing: millimetres("0.2") })).toThrow(
+      "peirceCloth({ warpCrimp }): expected no more crimp than round threads",
+    );
+    expect(() => peirceCloth({ ...unequal, endSpacing: millimetres("0.2") })).toThrow(
+      "peirceCloth({ endSpacing }): expected threads no closer than jammed",
+    );
     expect(() => clothByShortRule({ ...unequal, warpCrimp: percentAdded(100), factor: 4 / 3 })).toThrow(
       "no higher than",
     );
