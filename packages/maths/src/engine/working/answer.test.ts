@@ -3,6 +3,7 @@ import { dentsForEnds, reedWidth, warpLength } from "../../handbook/index.js";
 import { centimetres, endsPerInch, inches, percentLost, yards } from "../../units/index.js";
 import { equal } from "../quantity/index.js";
 import type { Quantity } from "../quantity/index.js";
+import { attempt } from "../refusal.js";
 import { asText, explain } from "./index.js";
 
 const napkins = {
@@ -36,5 +37,21 @@ describe("a working", () => {
   it("carries the number before a rounding", () => {
     const { steps } = explain(dentsForEnds, { ends: 25, endsPerDent: 2 });
     expect(steps.map(({ unrounded, values }) => [unrounded, values[0]])).toContainEqual(["12.5", "13"]);
+  });
+});
+
+describe("an option of explain that is none", () => {
+  it("is refused, as are figures that no number has", () => {
+    const input = { ends: 368, sett: endsPerInch(20) };
+    for (const [options, code, field] of [
+      [{ unitt: inches }, "unknown-field", "unitt"],
+      [{ digits: 0 }, "out-of-range", "digits"],
+      [{ digits: 2.5 }, "out-of-range", "digits"],
+      [null, "wrong-kind", "options"],
+    ] as const)
+      expect(attempt(explain, reedWidth, input, options)).toMatchObject({
+        ok: false,
+        faults: [{ code, path: [field] }],
+      });
   });
 });

@@ -6,6 +6,7 @@ import { decimalOf, inUnit, makeQuantity } from "../quantity/index.js";
 import type { Quantity } from "../quantity/index.js";
 import { asHtml } from "./as-html.js";
 import { asText } from "./as-text.js";
+import { checkOptions } from "./check-options.js";
 import { conversionsOf, inputText } from "./inputs.js";
 import { amount, counted, inWords, symbolFor, symbolOf } from "./words.js";
 import type { ExplainOptions, Working, WorkingStep } from "./working.js";
@@ -110,6 +111,7 @@ export function explain<I, R>(
   input: NoInfer<I>,
   options: ExplainOptions<R extends Quantity<infer D> ? D : never> = {},
 ): Working {
+  checkOptions(options);
   const worked = run(declarationOf("explain", calculation), input);
   const { declared, inputs } = worked;
   const { answer, result } = answerOf(worked, options);

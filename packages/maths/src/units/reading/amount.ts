@@ -1,8 +1,9 @@
 import { Decimal, kept } from "../../engine/numbers.js";
-import { areUnitsOf, described, makeQuantity, marksOf } from "../../engine/quantity/index.js";
+import { areUnitsOf, described, makeQuantity } from "../../engine/quantity/index.js";
 import type { Quantity, Unit } from "../../engine/quantity/index.js";
 import { QuantityError } from "../../engine/refusal.js";
 import type { RefusalCode } from "../../engine/refusal.js";
+import { marksFor } from "./marks-for.js";
 import { leadingNumber } from "./leading-number.js";
 import { amountAt, joins } from "./numerals.js";
 import type { Token } from "./tokens.js";
@@ -32,7 +33,7 @@ function partAt<D extends string>(
   refuse: Refuse,
 ): readonly [Part<D>, next: number] {
   const [value, next] =
-    amountAt(tokens, at, marksOf(options?.locale ?? null)) ?? refuse("unreadable", commaRemedy(tokens[at], options));
+    amountAt(tokens, at, marksFor(options)) ?? refuse("unreadable", commaRemedy(tokens[at], options));
   const word = tokens[next];
   if (word === undefined) {
     return refuse("ambiguous", `The last number has no unit: is it ${units.map(({ name }) => name).join(" or ")}?`);

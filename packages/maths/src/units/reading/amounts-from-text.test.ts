@@ -52,6 +52,20 @@ describe("a number", () => {
   });
 });
 
+describe("an option that is none", () => {
+  it("is refused by every reader, and never passed over", () => {
+    const misspelt = { local: "de" };
+    for (const read of [
+      attempt(lengthFrom, "1 in", [inches], misspelt),
+      attempt(settFrom, "20 epi", misspelt),
+      attempt(numberFrom, "20", misspelt),
+      attempt(countFrom, "20 cotton", misspelt),
+      attempt(percentFrom, "8 % lost", [percentLost], misspelt),
+    ])
+      expect(read).toMatchObject({ ok: false, faults: [{ code: "unknown-field", path: ["local"] }] });
+  });
+});
+
 describe("so many to a length", () => {
   it.each<[() => number, number]>([
     [() => settFrom("20 epi").in(endsPerInch), 20],

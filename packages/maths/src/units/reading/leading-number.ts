@@ -1,6 +1,6 @@
 import type { Decimal } from "../../engine/numbers.js";
 import type { ReadingOptions } from "./amount.js";
-import { marksOf } from "../../engine/quantity/index.js";
+import { marksFor } from "./marks-for.js";
 import { amountAt } from "./numerals.js";
 import type { RefuseText } from "./text-given.js";
 import { tokensOf } from "./tokens.js";
@@ -38,7 +38,7 @@ export function leadingNumber(
   // Where a locale is named a plain space between three digits and three groups them, as its own mark does.
   const grouped = options === undefined ? found : found.replace(/(?<=\d) (?=\d{3}(?!\d))/gu, "\u202f");
   const tokens = tokensOf(grouped) ?? [];
-  const amount = amountAt(tokens, 0, marksOf(options?.locale ?? null));
+  const amount = amountAt(tokens, 0, marksFor(options));
   if (amount?.[1] === tokens.length) return { value: amount[0], rest: text.slice(found.length).trim() };
   if (found.includes(",") && options === undefined)
     return refuse(
