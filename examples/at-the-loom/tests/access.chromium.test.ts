@@ -45,7 +45,8 @@ const faults = (page: Page, options: string): Promise<readonly string[]> =>
   page.evaluate(
     `axe.run(document, ${options}).then(({ violations }) => violations.flatMap(({ id, nodes }) => nodes.map(({ html }) => id + ": " + html.slice(0, 160))))`,
   );
-const WHOLE = "{ iframes: false }";
+// What stands on a control is in its name, so that she can say it.
+const WHOLE = '{ iframes: false, rules: { "label-content-name-mismatch": { enabled: true } } }';
 const CONTRAST = '{ iframes: false, runOnly: ["color-contrast"] }';
 
 /** What is wrong with a screen as it lies: sideways scroll, controls that are too small, hands out of view. */
@@ -66,6 +67,10 @@ const layout = (page: Page, least: number): Promise<readonly string[]> =>
           `${control.textContent.trim() || control.outerHTML.slice(0, 80)}: ${String(Math.round(width))} × ${String(Math.round(height))}`,
         );
     }
+    // Colour never speaks alone: beside every swatch stands the letter of its yarn.
+    for (const swatch of document.querySelectorAll(".swatch"))
+      if (!/^[A-Z\d]/u.test(swatch.parentElement?.textContent.trim() ?? "")) told.push("a colour without its letter");
+    if (document.getAnimations().length > 0) told.push("something moves");
     for (const hand of document.querySelectorAll(".hands > *")) {
       const { left, top, right, bottom } = hand.getBoundingClientRect();
       if (left < 0 || top < 0 || right > innerWidth + 0.5 || bottom > innerHeight + 0.5)
@@ -79,6 +84,7 @@ describeWith("Chromium", (executablePath) => {
     const told: string[] = [];
     await onDevice(executablePath, async (device, address) => {
       await keep(device, address, { jobs: [job], work: [work] });
+      device.on("page", (page) => void page.emulateMedia({ reducedMotion: "reduce" }));
       const page = await opened(device, address, "shelf");
       await page.evaluate(axe);
       const fonts = await device.newCDPSession(page);
@@ -109,9 +115,12 @@ describeWith("Chromium", (executablePath) => {
           const lies = await layout(page, isAtLoom ? 56 : 24);
           found.push(...lies.map((one) => `${String(width)}×${String(height)} ${one}`));
         }
-        await page.setViewportSize({ width: 390, height: 844 });
         await setText(32);
-        found.push(...(await layout(page, 24)).map((one) => `large text ${one}`));
+        for (const [width, height] of [...SIZES].reverse()) {
+          await page.setViewportSize({ width, height });
+          const lies = await layout(page, 24);
+          found.push(...lies.map((one) => `${String(width)}×${String(height)}, text twice as large: ${one}`));
+        }
         await setText(16);
         told.push(...found.map((one) => `${name} ${one}`));
       }

@@ -2,7 +2,7 @@ import type { BrowserContext, Page } from "playwright-core";
 import { expect, it } from "vitest";
 import { describeWith } from "#ci/program.js";
 import type { WorkRecord } from "../src/keep/records.js";
-import { onDevice, opened } from "./app.js";
+import { nextTap, onDevice, opened } from "./app.js";
 import { jobRecord, jobText, keep, napkins, workKept, workRecord } from "./kept.js";
 
 const job = jobRecord("a", jobText("2-hall-napkins.yaml"), "Hall napkins");
@@ -45,7 +45,7 @@ const heldBack = (milliseconds: number): string => `{
 }`;
 
 /** Acts in each of four tasks, each killed after: in CI the undo and one with a slow database are among them. */
-const acts = Number(process.env["THRUM_KILLS"] ?? 16) / 4;
+const acts = Number(process.env["THRUM_KILLS"] ?? 12) / 4;
 
 describeWith("Chromium", (executablePath) => {
   it("finds the same place again after every kill, 40 of them with THRUM_KILLS=40, as soon as the new count is seen, also where the database is slow", async () => {
@@ -55,7 +55,7 @@ describeWith("Chromium", (executablePath) => {
         let page = await opened(device, address, `${task}/a`);
         let kills = 0;
         for (let act = 0; act < acts; act += 1) {
-          if (act === acts / 2) await device.addInitScript(heldBack(2000));
+          if (act === Math.ceil(acts / 2)) await device.addInitScript(heldBack(1000));
           // The second act is an undo.
           const taps = act === 1 ? page.locator(".hands button").nth(1) : page.locator(".hands .main");
           const before = await now(page, (text) => text.length > 10);
@@ -72,11 +72,11 @@ describeWith("Chromium", (executablePath) => {
 
   it("ties all groups of the napkins by keys alone, and 24 undos lead back to the first", async () => {
     await onDevice(executablePath, async (device, address) => {
+      await device.clock.install();
       await keep(device, address, { jobs: [job] });
       const page = await opened(device, address, "tie/a");
       const step = async (key: string, group: number): Promise<void> => {
-        // The gate between two taps that count.
-        await page.waitForTimeout(260);
+        await nextTap(page);
         await page.keyboard.press(key);
         await page.waitForFunction(
           (title) => document.querySelector("h1")?.textContent === title,
@@ -106,6 +106,7 @@ describeWith("Chromium", (executablePath) => {
       executablePath,
       async (device, address) => {
         await keep(device, address, { jobs: [job], work: [workRecord("a", napkins)] });
+        await device.clock.install();
         const page = await opened(device, address, "tie/a");
         const title = (): Promise<string> => page.locator("h1").innerText();
         const fingers = await device.newCDPSession(page);
@@ -117,26 +118,25 @@ describeWith("Chromium", (executablePath) => {
           await touch("touchStart", points);
           await touch("touchEnd", []);
         };
+        await page.clock.pauseAt(Date.now() + 60_000);
         await tap([{ ...at, radiusX: 8, radiusY: 8 }]);
         await tap([{ ...at, radiusX: 8, radiusY: 8 }]);
-        await page.waitForTimeout(400);
-        expect(await title()).toBe("Tie, group 2 of 24");
+        await nextTap(page);
+        await expect.poll(title).toBe("Tie, group 2 of 24");
         await tap([{ ...at, radiusX: 30, radiusY: 30 }]);
         await tap([at, { x: 260, y: 300 }]);
         await touch("touchStart", [at]);
         await touch("touchMove", [{ x: 240, y: 300 }]);
         await touch("touchEnd", []);
-        await page.waitForTimeout(300);
+        await nextTap(page);
         expect(await title()).toBe("Tie, group 2 of 24");
         await page.keyboard.down("ArrowRight");
         for (let held = 0; held < 5; held += 1) {
-          await page.waitForTimeout(60);
+          await nextTap(page);
           await page.keyboard.down("ArrowRight");
         }
-        await page.waitForTimeout(260);
-        await page.keyboard.down("ArrowRight");
         await page.keyboard.up("ArrowRight");
-        expect(await title()).toBe("Tie, group 3 of 24");
+        await expect.poll(title).toBe("Tie, group 3 of 24");
       },
       { hasTouch: true },
     );

@@ -36,13 +36,22 @@ describeWith("Chromium", (executablePath) => {
 
   it("makes the next job of what was measured, with the loom as it stands", async () => {
     await onDevice(executablePath, async (device, address) => {
-      const found = "\nfound: { takeUp: 21 in to 19 1/2 in }\n";
-      const steps = { measures: Array.from({ length: 12 }, (_, at) => at + 1) };
+      const found = "\nfound: { takeUp: 21 in to 19 1/2 in, firstInches: { picks: 17 per inch } }\n";
+      const steps = { inches: [1, 2], measures: Array.from({ length: 12 }, (_, at) => at + 1) };
       await keep(device, address, {
         jobs: [{ ...job, text: text + found }],
         work: [workRecord("a", napkins, { here: { steps } })],
       });
-      const page = await opened(device, address, "measures/a");
+      const page = await opened(device, address, "inches/a");
+      // 17 picks in the place of 18: shown before they are taken, and undo brings the 18 back.
+      const again = page.getByRole("button", { name: "Plan again with these" });
+      await again.click();
+      await page.getByText("What it changes in the plan").waitFor();
+      expect(await page.locator("dd").filter({ hasText: "→" }).count()).toBeGreaterThan(0);
+      await again.click();
+      await page.getByText("What it changes in the plan").waitFor({ state: "detached" });
+      await page.getByRole("button", { name: "Undo" }).click();
+      await page.goto(`${address}#measures/a`);
       await page.getByRole("button", { name: "The next job" }).click();
       await page.waitForURL(/#plan\//u);
       await expect.poll(() => page.url()).not.toContain("plan/a");

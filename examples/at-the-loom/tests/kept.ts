@@ -71,8 +71,8 @@ export async function keep(device: BrowserContext, address: string, kept: Kept):
 
 /** What the device keeps of one job's work; null where there is none. */
 export async function workKept(device: BrowserContext, address: string, job: string): Promise<unknown> {
-  const page = await device.newPage();
-  await page.goto(`${address}strip.svg`);
+  const page = device.pages().find((one) => one.url().startsWith(address));
+  if (page === undefined) throw new Error("no page of the app is open");
   const found = await page.evaluate(
     (key) =>
       new Promise<unknown>((resolve) => {
@@ -87,6 +87,5 @@ export async function workKept(device: BrowserContext, address: string, job: str
       }),
     job,
   );
-  await page.close();
   return found;
 }

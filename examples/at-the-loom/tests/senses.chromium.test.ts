@@ -2,7 +2,7 @@ import { deflateRawSync } from "node:zlib";
 import { expect, it } from "vitest";
 import { describeWith } from "#ci/program.js";
 import { linkOf } from "../src/draft/link.js";
-import { onDevice, opened } from "./app.js";
+import { nextTap, onDevice, opened } from "./app.js";
 import { jobRecord, jobText, keep, napkins, workRecord } from "./kept.js";
 
 const job = jobRecord("a", jobText("2-hall-napkins.yaml"), "Hall napkins");
@@ -13,10 +13,22 @@ const VOICES = `
   const speech = {
     getVoices: () => [{ localService: true, lang: "en-GB", name: "a" }],
     cancel: () => heard.push("…"),
-    speak: ({ text }) => heard.push(text),
+    speak: ({ text, rate }) => {
+      heard.push(text);
+      globalThis.rate = rate;
+    },
     addEventListener: () => undefined,
   };
   Object.defineProperty(globalThis, "speechSynthesis", { value: speech, configurable: true });
+  globalThis.asked = 0;
+  navigator.storage.persist = async () => { asked += 1; return false; };
+  globalThis.live = [];
+  new MutationObserver((all) => {
+    for (const { target } of all) {
+      const region = (target.nodeType === 1 ? target : target.parentElement).closest("[aria-live], [role=status], [role=alert]");
+      if (region !== null) live.push(region.textContent);
+    }
+  }).observe(document, { subtree: true, childList: true, characterData: true });
   globalThis.SpeechSynthesisUtterance = class { constructor(text) { this.text = text; } };`;
 const NO_SENSES = `
   Object.defineProperty(globalThis, "speechSynthesis", { value: { getVoices: () => [{ localService: false, lang: "en-GB" }], addEventListener: () => undefined, cancel: () => undefined }, configurable: true });
@@ -26,18 +38,19 @@ const NO_SENSES = `
 describeWith("Chromium", (executablePath) => {
   it("says each sentence once, in order, and stops what it was saying before", async () => {
     await onDevice(executablePath, async (device, address) => {
-      await keep(device, address, { jobs: [job], work: [workRecord("a", napkins)] });
+      await device.clock.install();
+      await keep(device, address, { jobs: [job] });
       await device.addInitScript(VOICES);
       const page = await opened(device, address, "tie/a");
       await page.getByRole("button", { name: "Voice" }).click();
       await page.keyboard.press("Tab");
       await page.locator("main").focus();
       for (const key of ["ArrowRight", "ArrowRight", "ArrowLeft"]) {
-        await page.waitForTimeout(260);
+        await nextTap(page);
         await page.keyboard.press(key);
       }
       await expect.poll(() => page.evaluate("heard.length")).toBe(8);
-      expect(await page.evaluate("heard")).toEqual([
+      const sentences = [
         "…",
         "Voice on",
         "…",
@@ -46,7 +59,21 @@ describeWith("Chromium", (executablePath) => {
         "Group 3. madder, 16 knots, to the end of the stripe.",
         "…",
         "Undone. Group 2.",
-      ]);
+      ];
+      expect(await page.evaluate("heard")).toEqual(sentences);
+      // A reader hears the same, each once; the browser is asked once to keep it.
+      expect(await page.evaluate("live")).toEqual(sentences.filter((one) => one !== "…"));
+      expect(await page.evaluate("asked")).toBe(1);
+      await page.getByRole("button", { name: /^Set/u }).click();
+      await page.getByRole("button", { name: "fast" }).click();
+      expect(await page.evaluate("[heard.at(-1), rate]")).toEqual(["Voice", 1.25]);
+      const letters = (): Promise<unknown> =>
+        page.evaluate("parseFloat(getComputedStyle(document.documentElement).fontSize)");
+      expect(await letters()).toBe(16);
+      await page.getByRole("button", { name: "larger" }).click();
+      expect(await letters()).toBe(20);
+      await page.reload();
+      await expect.poll(letters).toBe(20);
     });
   });
 

@@ -110,7 +110,7 @@ export const plan = {
   // What comes of it.
   comes: "What comes of it",
   picture: "The stripes, end 1 at the left",
-  pictureRight: "The stripes, end 1 at the right",
+  pictureRight: "The stripes seen from the front, end 1 at the right",
   before: "The last that could be read; what is typed now is not in it yet.",
   yarn: "yarn",
   working: "The working",

@@ -172,6 +172,7 @@ export const tying = {
   light: "Light",
   shades: { "": "as the device", light: "light", dark: "dark" },
   saysIt: "Voice",
+  saysWhat: "What it says",
   speed: "How fast it speaks",
   speeds: { "0.75": "slowly", "0.95": "as usual", "1.25": "fast" },
   size: "Size of the letters",
