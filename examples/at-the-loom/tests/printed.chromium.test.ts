@@ -19,7 +19,7 @@ describeWith("Chromium", (executablePath) => {
       const page = await opened(device, address, "sheets/a");
       const reading = readJob(text);
       if (!reading.ok) throw new Error("the napkins do not read");
-      expect(await page.locator("iframe").getAttribute("srcdoc")).toBe(planHtml(planWarp(reading.job)));
+      expect(await page.locator("iframe").getAttribute("srcdoc")).toBe(planHtml(planWarp(reading.value)));
 
       await page.goto(`${address}#plan/a`);
       await page.getByText("18⅜ in").first().waitFor();
