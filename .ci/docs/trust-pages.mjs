@@ -65,8 +65,8 @@ function countsBy(keyOf, rows) {
 
 /** The cases of a book, found on the page of them all. */
 export function casesOfBook({ author, title }) {
-  const words = `${author}, ${title}`.slice(0, 80);
-  return `./verification.html?of=${encodeURIComponent(words).replaceAll("'", "%27")}`;
+  const words = `${author}, ${title}`.replaceAll("'", " ").slice(0, 80);
+  return `./verification.html?of=${encodeURIComponent(words)}`;
 }
 
 export function trustPage() {
