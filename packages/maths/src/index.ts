@@ -15,7 +15,16 @@ export type { Kind, Quantity, TextOptions, Unit, UnitParts } from "./engine/quan
 export { attempt, faultsText, faultText, isThrumError, pathText, QuantityError } from "./engine/refusal.js";
 export type { Fault, FaultParams, FaultPath, Faults, Reading, RefusalCode, ThrumError } from "./engine/refusal.js";
 export { isCalculation } from "./engine/formula/index.js";
-export type { AnyCalculation, Calculation, Declared, ReportStep, Source } from "./engine/formula/index.js";
+export type {
+  AnyCalculation,
+  Calculation,
+  Declared,
+  Input,
+  Line,
+  Range,
+  ReportStep,
+  Source,
+} from "./engine/formula/index.js";
 export { asHtml, asLatex, asMarkdown, asMathML, asText, explain, inWords } from "./engine/working/index.js";
 export type { ExplainOptions, Told, Working, WorkingInput, WorkingStep } from "./engine/working/index.js";
 export { solveFor } from "./engine/solve/index.js";
