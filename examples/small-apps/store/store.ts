@@ -1,5 +1,5 @@
 // Measures of a loom, kept by the browser as JSON and made quantities again when the page is next opened.
-import { asText, attempt, currency, grams, massFrom, moneyFrom, ounces, sum } from "@thrum/maths";
+import { asText, attempt, grams, massFrom, moneyFrom, ounces, sum } from "@thrum/maths";
 import type { Mass, Money } from "@thrum/maths";
 import { revive } from "@thrum/maths/catalogue";
 import { made, part } from "../page.js";
@@ -34,7 +34,7 @@ function show(): void {
 
 function add(): void {
   const mass = attempt(massFrom, field("mass").value, [grams, ounces], { locale });
-  const price = attempt(moneyFrom, field("price").value, [currency("EUR")], { locale });
+  const price = attempt(moneyFrom, field("price").value, { locale });
   part("wrong").textContent = [mass, price].flatMap((read) => (read.ok ? [] : [read.faults[0].remedy])).join(" ");
   if (!mass.ok || !price.ok) return;
   const cones = [...kept(), { name: field("name").value, mass: mass.value, price: price.value }];
