@@ -83,7 +83,7 @@ export function errorPages() {
   const rows = codes.map((code) => [
     `[${code}](./${code}.md)`,
     [...packagesOf(code), ...(planText.includes(`"${code}"`) ? ["plan"] : [])].join(", "),
-    CODES[code]?.says.split(/(?<=[.:]) /u)[0] ?? "",
+    (CODES[code]?.says.split(/(?<=[.:]) /u)[0] ?? "").replace(/:$/u, "."),
   ]);
   const index = [
     "# Errors",
