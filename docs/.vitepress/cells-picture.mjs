@@ -21,7 +21,7 @@ export function cells() {
   const input = Object.fromEntries(GIVEN.map(([field, value, unit]) => [field, unit === null ? value : unit(value)]));
   const columns = [
     ...GIVEN.map(([field, value, unit]) => [
-      inWords(field) + (unit === null ? "" : `, ${unit.symbol.slice(0, 2)}`),
+      inWords(field) + (unit === null ? "" : `, ${unit.symbol}`),
       value,
     ]),
     ["warp, yd", warpLength(input).in(yards).toFixed(4)],

@@ -24,12 +24,10 @@ def base(value):  # in metres, grams and what follows from them
         return [base(one) for one in value]
     return Fraction(value["amount"]) * scale(value["unit"]) if isinstance(value, dict) else Fraction(str(value))
 
-def reckoned(declared, case, given=None):  # what one of the unit is that a rule of thumb names for its numbers
-    units_named = declared.get("reckonedIn", [])
-    if isinstance(units_named, str):
-        units_named = [case["input"][units_named]["unit"]]
-    kind = units[given["unit"]]["kind"] if given else declared["kinds"][0] if declared["kinds"] else None
-    return next((scale(unit) for unit in units_named if units[unit]["kind"] == kind), 1)
+def reckoned(declared, case, kind):  # what one of the unit is that a rule of thumb names for its numbers
+    named = declared.get("reckonedIn", [])
+    named = [case["input"][named]["unit"]] if isinstance(named, str) else named
+    return next((scale(unit) for unit in named if units[unit]["kind"] == kind), 1)
 
 def work(tree, known):
     if isinstance(tree, str):
@@ -48,25 +46,22 @@ def answer(case):
         if isinstance(value, dict) and "amount" not in value:  # a unit asked for: so much length, so much mass
             parts = units[value["unit"]]["parts"]
             known.update({f"{name}.{part}": n * scale(of) for part, (n, of) in parts.items()})
+        elif "reckonedIn" in formula["inputs"][name]:
+            known[name] = base(value) / reckoned(formula["inputs"][name], case, units[value["unit"]]["kind"])
         else:
             known[name] = base(value)
-            if "reckonedIn" in formula["inputs"][name]:
-                known[name] /= reckoned(formula["inputs"][name], case, value)
     for name, tree in formula["lines"]:
         known[name] = result = work(tree, known)
     counted = scale(case["input"][formula["resultCountsIn"]]["unit"]) if formula["resultCountsIn"] else 1
-    counted *= reckoned(formula["result"], case)
+    for kind in formula["result"]["kinds"][:1]:
+        counted *= reckoned(formula["result"], case, kind)
     return result * counted / (scale(case["answerIn"]) if case["answerIn"] else 1)
 
 def converted(case):  # a direct count is an indirect one turned over
     alike = units[case["to"]]["kind"] == units[case["from"]["unit"]]["kind"]
     return (base(case["from"]) if alike else 1 / base(case["from"])) / scale(case["to"])
 
-def exact(case):  # a whole number, a decimal, or one over another
-    over, _, under = case["exact"].partition("/")
-    return Fraction(over) / Fraction(under or "1")
-
 rows = [(case, answer(case)) for case in pack["cases"]] + [(case, converted(case)) for case in pack["conversions"]]
-off = [case["title"] for case, got in rows if abs(got - exact(case)) > abs(got) / 10**12]
+off = [case["title"] for case, got in rows if abs(got - Fraction(case["exact"])) > abs(got) / 10**12]
 print(f"{len(rows) - len(off)} of {len(rows)} cases agree", *off, sep="\n")
 sys.exit(bool(off))

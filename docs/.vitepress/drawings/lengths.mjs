@@ -55,7 +55,7 @@ export function hem(named) {
     96,
     "The end of a piece from the side, its hem turned under",
     line("M40 40H560q16 0 16 12t-16 12H440q-10 0 -10 -6t10 -6H556", 'stroke-width="4"') +
-      named("hemEachEnd", (name) => across(430, 576, 84, name, false)) +
+      named("hemEachEnd", (name) => across(430, 576, 84, name)) +
       named("hemAtLoom", (name) => word(300, 30, `${name}: as much more as the cloth will lose`)),
   );
 }

@@ -1,6 +1,7 @@
 // Threads cut through, or laid side by side.
 import { across, drawing, line, times, word } from "./strokes.mjs";
 
+const TURNS = 14;
 const circle = (x, y, r, fill) => `<circle cx="${x}" cy="${y}" r="${r}" fill="${fill}" stroke="none"/>`;
 
 /** A weave cut along the weft: ends as circles, the weft passing between them. */
@@ -21,15 +22,15 @@ export function interlacing(named) {
 }
 
 /** Yarn wound touching round a ruler. */
-export function wraps(named, count = 14) {
+export function wraps(named) {
   return drawing(
     120,
     "Yarn wound round a ruler, each turn touching the last",
     '<rect x="60" y="44" width="520" height="40" fill="var(--wash)"/>' +
       times(27, (at) => line(`M${70 + at * 19} 84v-${at % 5 === 0 ? 14 : 7}`, 'stroke-width=".7"')) +
-      times(count, (at) => line(`M${170 + at * 14} 38l6 52`, 'stroke="var(--indigo)" stroke-width="12"')) +
-      named("width", (name) => across(164, 164 + count * 14, 26, name)) +
-      named("wraps", (name) => word(164 + count * 7, 112, `${name}: the turns`)),
+      times(TURNS, (at) => line(`M${170 + at * 14} 38l6 52`, 'stroke="var(--indigo)" stroke-width="12"')) +
+      named("width", (name) => across(164, 164 + TURNS * 14, 26, name)) +
+      named("wraps", (name) => word(164 + TURNS * 7, 112, `${name}: the turns`)),
   );
 }
 

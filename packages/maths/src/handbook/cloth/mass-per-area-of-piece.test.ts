@@ -18,7 +18,7 @@ import { massPerAreaOfPiece } from "./mass-per-area-of-piece.js";
 describe("a piece as weighed and measured", () => {
   cited(
     "36 yards of 36 inches that weigh 7 lb 2 1/2 oz",
-    published(brooks1892, "Weight of a Piece", "", "114.5/36"),
+    published(brooks1892, "Weight of a Piece", "", "229/72"),
     massPerAreaOfPiece,
     [{ mass: ounces("114.5"), length: yards(36), width: inches(36) }],
     ouncesPerSquareYard,
