@@ -20,10 +20,7 @@ export function cells() {
   const formula = spreadsheetFormula(warpLength, placed, yards);
   const input = Object.fromEntries(GIVEN.map(([field, value, unit]) => [field, unit === null ? value : unit(value)]));
   const columns = [
-    ...GIVEN.map(([field, value, unit]) => [
-      inWords(field) + (unit === null ? "" : `, ${unit.symbol}`),
-      value,
-    ]),
+    ...GIVEN.map(([field, value, unit]) => [inWords(field) + (unit === null ? "" : `, ${unit.symbol}`), value]),
     ["warp, yd", warpLength(input).in(yards).toFixed(4)],
   ];
   const cell = (at, row, text, more = "") =>
