@@ -16,6 +16,7 @@ import {
 import { tmpdir } from "node:os";
 import { join, resolve } from "node:path";
 import { afterAll, describe, expect, it } from "vitest";
+import { describeWith } from "#ci/program.js";
 
 const CLI = resolve("packages/plan/dist/cli.js");
 const SHEETS = resolve("packages/sheets/dist/cli.js");
@@ -85,6 +86,19 @@ describe.each(COMMANDS)("%s", (name, command) => {
     }).stdout.length;
     const { code, said } = shell(`${command} | "$NODE" -e "${slow}"`, cwd);
     expect({ code, read: Number(said) }).toEqual({ code: 0, read: whole });
+  });
+
+  describeWith("Python 3", (python) => {
+    it("waits for a job that comes slowly through a pipe that does not wait", () => {
+      const slow =
+        "import os, subprocess, sys, time; r, w = os.pipe(); os.set_blocking(r, False); " +
+        "asked = subprocess.Popen(['bash', '-c', sys.argv[1]], stdin=r); text = open(sys.argv[2], 'rb').read(); " +
+        "[(time.sleep(0.4), os.write(w, part)) for part in (text[:100], text[100:])]; os.close(w); sys.exit(asked.wait())";
+      const asked = `${command.replace('"$JOB"', "-")} > slow`;
+      const { code, said } = shell(`"${python}" -c "${slow}" '${asked}' "$JOB"`, cwd);
+      expect({ code, said }).toEqual({ code: 0, said: "" });
+      expect(lstatSync(join(cwd, "slow")).size).toBeGreaterThan(5000);
+    });
   });
 
   it("never writes over the job, by whatever name it is given", () => {

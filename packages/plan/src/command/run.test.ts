@@ -125,6 +125,17 @@ describe("the command", () => {
     }
   });
 
+  it("counts very many faults, and tells fifty of them", () => {
+    const folder = folderWith({ "job.yaml": ":\n".repeat(49_000) });
+    const lines = ran("check", join(folder, "job.yaml")).complained.trimEnd().split("\n");
+    const faults = Number(/(\d+) faults$/u.exec(lines[0] ?? "")?.[1]);
+    // Each line but the first names its key again, and one fault says that the key is none of a job.
+    expect(faults).toBe(49_000);
+    expect(lines).toHaveLength(52);
+    expect(lines[1]).toContain("received no name on line 1");
+    expect(lines.at(-1)).toBe("… and 48950 more.");
+  });
+
   it("prints a plan that cannot be woven, whole, and says so in its exit code", () => {
     const folder = folderWith({ "job.yaml": text.replace("cloth:", "cloth:\n  threading: [1, 2, 3]") });
     const { code, printed, complained } = ran("plan", join(folder, "job.yaml"));

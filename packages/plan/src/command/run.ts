@@ -18,6 +18,7 @@ import type { Job, PlanData, PrintOptions } from "../index.js";
 import { shownText } from "../text/clean.js";
 import { askedFor } from "./arguments.js";
 import type { Asked, Form, Output } from "./arguments.js";
+import { faultyJobText } from "./faulty-job.js";
 import { HELP } from "./help.js";
 import { reconciled } from "./reconciled.js";
 import { FileTrouble } from "./world.js";
@@ -44,8 +45,7 @@ function jobFrom(path: string, world: World, text = world.read(path)): Job | nul
     if (reading.told.length > 0) world.complain(`${reading.told.map(faultText).join("\n")}\n`);
     return reading.value;
   }
-  const many = reading.faults.length === 1 ? "1 fault" : `${String(reading.faults.length)} faults`;
-  world.complain([`${shownText(path)}: ${many}`, ...reading.faults.map(faultText), ""].join("\n"));
+  world.complain(faultyJobText(path, reading.faults));
   return null;
 }
 

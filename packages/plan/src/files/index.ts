@@ -1,3 +1,4 @@
+export { faultyJobText } from "../command/faulty-job.js";
 export { front } from "../command/front.js";
 export { readText } from "../command/read-text.js";
 export { isSameFile } from "../command/same-file.js";

@@ -27,7 +27,11 @@ function readEntries(forms: Forms, entries: readonly Entry[], at: At): Readonly<
     const comma = value.kind === "nothing" ? "A comma parts keys: a text with a comma stands in quotes. " : "";
     const remedy = `${comma}${unlike(key, names)}`;
     const params = { candidates: names };
-    refuse(place, { kind: "nothing", line }, { expected, received: key, remedy, code: "unknown-field", params });
+    refuse(
+      place,
+      { kind: "nothing", line },
+      { expected, received: key === "" ? "no name" : key, remedy, code: "unknown-field", params },
+    );
   }
   return Object.fromEntries(read);
 }

@@ -84,7 +84,7 @@ function keyFault(
   if (earlier === undefined) return null;
   return {
     expected: "every key once",
-    received: `${printable(name)} on line ${String(earlier)} and line ${String(line)}`,
+    received: `${name === "" ? "no name" : printable(name)} on line ${String(earlier)} and line ${String(line)}`,
     remedy: "Keep one.",
   };
 }

@@ -1,5 +1,5 @@
-import { canBeWoven, faultText, planWarp, readJob } from "@thrum/plan";
-import { FileTrouble, shownText } from "@thrum/plan/files";
+import { canBeWoven, planWarp, readJob } from "@thrum/plan";
+import { faultyJobText, FileTrouble, shownText } from "@thrum/plan/files";
 import type { World } from "@thrum/plan/files";
 import { workbookOf } from "../index.js";
 import { askedFor } from "./asked.js";
@@ -21,8 +21,7 @@ function written({ job, file, existing }: Extract<Asked, { verb: "write" }>, wor
   if (file === null && world.isScreen) return misread("A screen can show no workbook: add --to plan.xlsx.", world);
   const reading = readJob(world.read(job));
   if (!reading.ok) {
-    const many = reading.faults.length === 1 ? "1 fault" : `${String(reading.faults.length)} faults`;
-    world.complain([`${shownText(job)}: ${many}`, ...reading.faults.map(faultText), ""].join("\n"));
+    world.complain(faultyJobText(job, reading.faults));
     return FAULTY_JOB;
   }
   if (file !== null && world.isSameFile(job, file)) {
