@@ -2,8 +2,8 @@ import { fileURLToPath } from "node:url";
 import vue from "eslint-plugin-vue";
 import tseslint from "typescript-eslint";
 import vueParser from "vue-eslint-parser";
-import { roomsPlugin } from "./eslint-rooms.mjs";
-import { sumsPlugin } from "./eslint-sums.mjs";
+import { roomsPlugin } from "./lint/eslint-rooms.mjs";
+import { sumsPlugin } from "./lint/eslint-sums.mjs";
 
 const root = fileURLToPath(new URL("..", import.meta.url));
 const tests = ["**/*.test.ts", "**/*.test-d.ts"];
@@ -61,7 +61,12 @@ const appRules = [
 ];
 
 export default tseslint.config(
-  { ignores: ["**/dist/", "reports/", "docs/", "**/*.bundled_*.mjs"] },
+  {
+    ignores: [
+      ...["**/dist/", "reports/", "**/*.bundled_*.mjs"],
+      ...["docs/*", "!docs/.vitepress/", "docs/.vitepress/*", "!docs/.vitepress/pages/"],
+    ],
+  },
   { linterOptions: { noInlineConfig: true } },
   tseslint.configs.strictTypeChecked,
   tseslint.configs.stylisticTypeChecked,

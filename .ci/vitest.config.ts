@@ -9,7 +9,7 @@ const config: ViteUserConfig = {
   cacheDir: "node_modules/.vite",
   resolve: {
     alias: [
-      { find: /^#ci\//, replacement: `${root}.ci/` },
+      { find: /^#ci\//, replacement: `${root}.ci/support/` },
       { find: /^@thrum\/maths\/verification$/, replacement: source("maths/src/verification/index.ts") },
       { find: /^@thrum\/maths\/catalogue$/, replacement: source("maths/src/catalogue/index.ts") },
       { find: /^@thrum\/maths\/define$/, replacement: source("maths/src/define/index.ts") },
@@ -21,7 +21,7 @@ const config: ViteUserConfig = {
     include: ["packages/*/src/**/*.test.ts", ".ci/**/*.test.ts", "examples/**/*.test.ts"],
     exclude: ["**/node_modules/**", "**/dist/**"],
     typecheck: { enabled: true, include: ["packages/*/src/**/*.test-d.ts"], tsconfig: ".ci/tsconfig.json" },
-    setupFiles: [".ci/fast-check.setup.ts"],
+    setupFiles: [".ci/support/fast-check.setup.ts"],
     isolate: false,
     // Vitest takes one worker fewer than there are cores; most of the long tests wait for another program.
     maxWorkers: 2,

@@ -1,6 +1,6 @@
-// node .ci/with-pnpm.mjs "SCRIPT [OPTION…]"… : installs, then runs root scripts with the pinned pnpm, on a machine that has
-// only Node and npm.
-// Standard output carries what the last script prints and nothing else.
+// node .ci/with-pnpm.mjs "COMMAND [OPTION…]"… : installs, then gives each command to the pinned pnpm (a script of the root,
+// or `exec` and a program), on a machine that has only Node and npm.
+// Standard output carries what the last one prints and nothing else.
 import { spawnSync } from "node:child_process";
 import { existsSync, readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
@@ -28,10 +28,10 @@ function run(args, stdout) {
   if (status !== 0) process.exit(status ?? 1);
 }
 
-const scripts = process.argv.slice(2);
-const last = scripts.at(-1);
+const commands = process.argv.slice(2);
+const last = commands.at(-1);
 if (last === undefined) {
-  process.stderr.write('usage: node .ci/with-pnpm.mjs "SCRIPT [OPTION…]"…\n');
+  process.stderr.write('usage: node .ci/with-pnpm.mjs "COMMAND [OPTION…]"…\n');
   process.exit(2);
 }
 
@@ -39,5 +39,5 @@ if (last === undefined) {
 if (textOf("node_modules/.pnpm/lock.yaml") !== textOf("pnpm-lock.yaml")) {
   run(["install", "--frozen-lockfile", "--config.confirmModulesPurge=false"], process.stderr);
 }
-for (const script of scripts.slice(0, -1)) run(["run", ...script.split(" ")], process.stderr);
-run(["--silent", "run", ...last.split(" ")], "inherit");
+for (const command of commands.slice(0, -1)) run(command.split(" "), process.stderr);
+run(["--silent", ...last.split(" ")], "inherit");

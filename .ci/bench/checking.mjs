@@ -1,5 +1,5 @@
 // A wrong claim judged, warm: every formula with one set of inputs made from its declaration; the slowest beside its working.
-import { built } from "../built.mjs";
+import { built } from "../support/built.mjs";
 import { ratioAtMost, told } from "./row.mjs";
 import { timesOf, timesTheFirst } from "./stopwatch.mjs";
 

@@ -1,6 +1,6 @@
 // A formula over columns of numbers, beside a loop written by hand that makes the same checks, in a program that has used
 // twenty other formulas before: an engine that is fast for one formula only is slow here.
-import { built } from "../built.mjs";
+import { built } from "../support/built.mjs";
 import { ratioAtMost } from "./row.mjs";
 import { timesOf } from "./stopwatch.mjs";
 

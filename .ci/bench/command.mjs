@@ -1,6 +1,6 @@
 // What the command takes beside a bare node, in time of the processor from start to end, in turns of cold starts.
 import { spawnSync } from "node:child_process";
-import { root } from "../built.mjs";
+import { root } from "../support/built.mjs";
 import { ratioAtMost, told } from "./row.mjs";
 import { median } from "./stopwatch.mjs";
 

@@ -2,7 +2,7 @@
 // theirs in doubles. js-quantities remembers a conversion it has made, safe-units is a double and a unit without a check:
 // both are ahead of us where nothing but one multiplication is left to do.
 import { Decimal } from "decimal.js";
-import { built } from "../built.mjs";
+import { built } from "../support/built.mjs";
 import { peers } from "./peers.mjs";
 import { ratioAtLeast, told } from "./row.mjs";
 import { timesTheFirst } from "./stopwatch.mjs";

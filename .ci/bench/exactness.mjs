@@ -1,6 +1,6 @@
 // Conversions and quotients, there and back, against what is exactly true.
 import { Decimal } from "decimal.js";
-import { built } from "../built.mjs";
+import { built } from "../support/built.mjs";
 import { peers } from "./peers.mjs";
 import { countAtLeast, exactly, told } from "./row.mjs";
 

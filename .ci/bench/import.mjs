@@ -1,7 +1,7 @@
 // What importing the whole handbook takes, in time of the processor inside a fresh node, beside general libraries.
 import { spawnSync } from "node:child_process";
 import { pathToFileURL } from "node:url";
-import { mainModule, root } from "../built.mjs";
+import { mainModule, root } from "../support/built.mjs";
 import { ratioAtMost, told } from "./row.mjs";
 import { median } from "./stopwatch.mjs";
 

@@ -1,7 +1,7 @@
 // Planning one warp from a job already read, warm, beside a general parser that reads the same job's text; and a long warp.
 import { readFileSync } from "node:fs";
 import { createRequire } from "node:module";
-import { built, root } from "../built.mjs";
+import { built, root } from "../support/built.mjs";
 import { ratioAtMost, told } from "./row.mjs";
 import { timesTheFirst } from "./stopwatch.mjs";
 

@@ -1,6 +1,6 @@
 // Looking an end up and cutting a slice out of sequences of a thousand and a hundred thousand runs; comparing warps.
 import { diffArrays } from "diff";
-import { built } from "../built.mjs";
+import { built } from "../support/built.mjs";
 import { countAtMost, ratioAtLeast, told } from "./row.mjs";
 import { median, timesOf } from "./stopwatch.mjs";
 

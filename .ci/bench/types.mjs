@@ -1,7 +1,7 @@
 // What the compiler pays for 200 lines of user code, and how long its refusals are.
 import { spawnSync } from "node:child_process";
 import { mkdirSync, writeFileSync } from "node:fs";
-import { mainModule, root } from "../built.mjs";
+import { mainModule, root } from "../support/built.mjs";
 import { countAtMost } from "./row.mjs";
 
 const folder = `${root}reports/types`;

@@ -1,6 +1,6 @@
 // What stands elsewhere in the repository and is also read on the site: changes, how to cite, to contribute, to report.
 import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
-import { packageNames, root } from "../../.ci/built.mjs";
+import { packageNames, root } from "./pages/handbook.mjs";
 
 const textOf = (path) => readFileSync(root + path, "utf8");
 

@@ -3,7 +3,7 @@ import { execFileSync } from "node:child_process";
 import { mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
-import { pageFiles, titleOf, twinOf } from "../../.ci/docs/site-pages.mjs";
+import { pageFiles, titleOf, twinOf } from "./pages/site-pages.mjs";
 
 /** Addresses from the root made relative to the page, so that it can be read without a server. */
 function withRelativeAddresses(html, base, file) {

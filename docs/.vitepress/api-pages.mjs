@@ -1,9 +1,8 @@
 // The API of each package by TypeDoc: a page for each folder of its sources, and the list of them.
 import { mkdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { Application, ReflectionKind } from "typedoc";
-import { packageNames, root } from "../../.ci/built.mjs";
-import { calculations } from "../../.ci/docs/handbook.mjs";
-import { capital, fence, list, plain } from "../../.ci/docs/markdown.mjs";
+import { calculations, packageNames, root } from "./pages/handbook.mjs";
+import { capital, fence, list, plain } from "./pages/markdown.mjs";
 
 const OURS = ["@formula", "@units", "@exactness", "@source"];
 const kebabOf = new Map(calculations.map(({ name, kebab }) => [name, kebab]));

@@ -1,5 +1,5 @@
 // A sheet with the inputs of one sum in row 2 and its formula beside them, as it looks when it has been pasted.
-import { maths } from "../../.ci/docs/handbook.mjs";
+import { maths } from "./pages/handbook.mjs";
 
 const { inches, inWords, percentLost, spreadsheetFormula, warpLength, yards } = maths;
 const LETTERS = "ABCDEFG";

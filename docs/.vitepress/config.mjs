@@ -2,8 +2,8 @@
 import { readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { defineConfig } from "vitepress";
-import { calculations } from "../../.ci/docs/handbook.mjs";
-import { formulaMathml } from "../../.ci/docs/mathml.mjs";
+import { calculations } from "./pages/handbook.mjs";
+import { formulaMathml } from "./pages/mathml.mjs";
 import { codeHighlighter } from "./code.mjs";
 import { drawingOf } from "./drawings/index.mjs";
 import { formNamed, formulaModules } from "./formulas.mjs";

@@ -1,6 +1,5 @@
 // Modules of the site made from the declarations: one for each formula, loaded when its page is opened.
-import { root } from "../../.ci/built.mjs";
-import { calculations, maths, shownCase, unitOf, unitsOf } from "../../.ci/docs/handbook.mjs";
+import { calculations, maths, root, shownCase, unitOf, unitsOf } from "./pages/handbook.mjs";
 
 const PREFIX = "virtual:formula/";
 const TURNED = "virtual:turned/";

@@ -1,7 +1,7 @@
 // The hall's napkins, planned by the sources as they stand: what the pictures and the sheets of the site are made from.
 import { readFileSync } from "node:fs";
 import { build } from "esbuild";
-import { root } from "../../.ci/built.mjs";
+import { root } from "./pages/handbook.mjs";
 
 const source = (name) => `${root}packages/${name}/src/index.ts`;
 const { outputFiles } = await build({

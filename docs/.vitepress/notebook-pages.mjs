@@ -1,7 +1,7 @@
 // The notebooks of the examples, with the outputs they were kept with, as pages of the site.
 import { copyFileSync, mkdirSync, writeFileSync } from "node:fs";
-import { root } from "../../.ci/built.mjs";
-import { notebooks } from "../../.ci/notebooks.mjs";
+import { root } from "./pages/handbook.mjs";
+import { notebooks } from "./pages/notebooks.mjs";
 
 const fenced = (language, text) => `\`\`\`${language}\n${text.trimEnd()}\n\`\`\``;
 

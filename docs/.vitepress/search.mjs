@@ -1,7 +1,7 @@
 // What the search looks through: whole pages, with the words readers use for them where a page has others.
 import { readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
-import { pageFiles, titleOf, twinOf } from "../../.ci/docs/site-pages.mjs";
+import { pageFiles, titleOf, twinOf } from "./pages/site-pages.mjs";
 
 const words = JSON.parse(readFileSync(fileURLToPath(new URL("words.json", import.meta.url)), "utf8"));
 

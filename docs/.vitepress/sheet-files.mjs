@@ -2,7 +2,7 @@
 // pictures of themselves.
 import { mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { classPage } from "../../examples/classroom/build.mjs";
-import { root } from "../../.ci/built.mjs";
+import { root } from "./pages/handbook.mjs";
 import { plan, planHtml, planWarp, readJob, workbookOf } from "./napkins.mjs";
 
 /** A4 in dots of 96 to the inch, and the part of it that is shown. */

@@ -1,8 +1,8 @@
 // The long tables, which nobody reads but on the site: every published case, and every formula turned round.
 import { writeFileSync } from "node:fs";
-import { root } from "../../.ci/built.mjs";
-import { verificationTable } from "../../.ci/docs/trust-pages.mjs";
-import { turnedRound } from "../../.ci/docs/turned-round.mjs";
+import { root } from "./pages/handbook.mjs";
+import { verificationTable } from "./pages/trust-pages.mjs";
+import { turnedRound } from "./pages/turned-round.mjs";
 
 export function writeTables() {
   writeFileSync(`${root}docs/verification.md`, `${verificationTable()}\n`);

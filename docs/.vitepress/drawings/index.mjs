@@ -1,5 +1,5 @@
 // What is measured where: a drawing for the formulas used most, its words those of the formula's own fields and lines.
-import { calculations, maths } from "../../../.ci/docs/handbook.mjs";
+import { calculations, maths } from "../pages/handbook.mjs";
 import { oldWarp, turns } from "./board.mjs";
 import { knotAtDent, oneDent, sley } from "./dents.mjs";
 import { beforeAndAfter, hem, lengthOfWarp } from "./lengths.mjs";

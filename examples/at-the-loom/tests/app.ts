@@ -6,7 +6,7 @@ import { join } from "node:path";
 import { chromium } from "playwright-core";
 import type { Browser, BrowserContext, BrowserContextOptions, Page } from "playwright-core";
 import { root } from "#ci/built.mjs";
-import { served } from "#ci/docs/served.mjs";
+import { served } from "#ci/served.mjs";
 
 const folder = join(root, "examples/at-the-loom");
 

@@ -4,7 +4,7 @@ import { join } from "node:path";
 import { gzipSync } from "node:zlib";
 import type { CDPSession, Page } from "playwright-core";
 import { expect, it } from "vitest";
-import { served } from "#ci/docs/served.mjs";
+import { served } from "#ci/served.mjs";
 import { describeWith } from "#ci/program.js";
 import { builtApp, onDevice, opened } from "./app.js";
 

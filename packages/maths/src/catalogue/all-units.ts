@@ -1,4 +1,4 @@
-// Written by pnpm catalogue.
+// Written by .ci/build/catalogue.mjs.
 import type { Unit } from "../engine/quantity/index.js";
 import {
   alloaOf240,

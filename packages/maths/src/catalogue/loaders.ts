@@ -1,4 +1,4 @@
-// Written by pnpm catalogue.
+// Written by .ci/build/catalogue.mjs.
 type Loader = () => Promise<Readonly<Record<string, unknown>>>;
 
 /** Every calculation by its name, each in a file of its own. */

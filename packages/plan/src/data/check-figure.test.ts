@@ -1,7 +1,7 @@
 import { QuantityError, grams, inches, ounces, yards } from "@thrum/maths";
 import { describe, expect, it } from "vitest";
 import { examplePlan } from "#ci/example-plans.js";
-import { plainSlip } from "#ci/plain-slips.js";
+import { plainSlip } from "#ci/slips/plain-slips.js";
 import { randomFrom } from "#ci/random.js";
 import { checkFigure } from "./check-figure.js";
 

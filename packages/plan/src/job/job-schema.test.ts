@@ -60,7 +60,7 @@ describe("the schema of a job file", () => {
     expect(Object.keys(meanings).filter((path) => !keys.has(path) && !used.has(path))).toEqual([]);
   });
 
-  it("is published as it is: after a change of the form run .ci/job-schema.mjs", () => {
+  it("is published as it is: after a change of the form run pnpm generate", () => {
     const published: unknown = JSON.parse(readFileSync("packages/plan/job.schema.json", "utf8"));
     expect(published).toEqual(JSON.parse(JSON.stringify(jobSchema())));
   });

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { closed, open } from "#ci/wrong-methods/index.js";
-import { calculationOf, questionOf } from "#ci/wrong-methods/question.js";
+import { closed, open } from "#ci/slips/wrong-methods/index.js";
+import { calculationOf, questionOf } from "#ci/slips/wrong-methods/question.js";
 import { explain } from "../working/index.js";
 import { firstWrongLine } from "./index.js";
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
-import { ownCheck, simulate } from "#ci/slip-simulation.js";
-import type { Judge } from "#ci/slip-simulation.js";
-import { open } from "#ci/wrong-methods/index.js";
+import { ownCheck, simulate } from "#ci/slips/simulation.js";
+import type { Judge } from "#ci/slips/simulation.js";
+import { open } from "#ci/slips/wrong-methods/index.js";
 
 const some = open.filter((_, at) => at % 5 === 0);
 

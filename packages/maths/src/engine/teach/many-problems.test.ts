@@ -1,6 +1,6 @@
 import { expect, it } from "vitest";
-import { closed, open } from "#ci/wrong-methods/index.js";
-import { calculationOf, questionOf, unitNamed } from "#ci/wrong-methods/question.js";
+import { closed, open } from "#ci/slips/wrong-methods/index.js";
+import { calculationOf, questionOf, unitNamed } from "#ci/slips/wrong-methods/question.js";
 import { check } from "../check/index.js";
 import { isQuantity } from "../quantity/index.js";
 import { asText } from "../working/index.js";

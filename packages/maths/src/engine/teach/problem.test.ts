@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { closed, open } from "#ci/wrong-methods/index.js";
-import { calculationOf, questionOf, unitNamed } from "#ci/wrong-methods/question.js";
+import { closed, open } from "#ci/slips/wrong-methods/index.js";
+import { calculationOf, questionOf, unitNamed } from "#ci/slips/wrong-methods/question.js";
 import { blendRegain, dentsForEnds, reedWidth, settByDiameter, warpLength } from "../../handbook/index.js";
 import {
   endsPerInch,

@@ -1,0 +1,134 @@
+import { readdirSync } from "node:fs";
+import { fileURLToPath } from "node:url";
+import * as everything from "@thrum/maths";
+import { ESLint } from "eslint";
+import { describe, expect, it } from "vitest";
+import { importFault } from "./rooms.mjs";
+
+const root = fileURLToPath(new URL("../..", import.meta.url));
+const maths = "packages/maths/src";
+
+describe("a forbidden import fails lint", () => {
+  const eslint = new ESLint({
+    cwd: root,
+    overrideConfigFile: `${root}.ci/eslint.config.mjs`,
+    // The files below need not exist, so the rules that ask the compiler cannot run on them.
+    overrideConfig: { languageOptions: { parserOptions: { projectService: false } } },
+    ruleFilter: ({ ruleId }) => ruleId.startsWith("rooms/"),
+  });
+  const messages = async (path: string, text: string): Promise<string[]> =>
+    (await eslint.lintText(text, { filePath: root + path })).flatMap((file) =>
+      file.messages.map((found) => found.message),
+    );
+
+  it.each([
+    ["import", 'import { warpLength } from "../handbook/warp/warp-length.js";'],
+    ["type import", 'import type { WarpLengthInput } from "../handbook/warp/warp-length.js";'],
+    ["re-export", 'export * from "../handbook/warp/warp-length.js";'],
+    ["named re-export", 'export { warpLength } from "../handbook/warp/warp-length.js";'],
+    ["import on demand", 'await import("../handbook/warp/warp-length.js");'],
+    ["type written as an import", 'type Input = import("../handbook/warp/warp-length.js").WarpLengthInput;'],
+  ])("the engine reaches for the handbook by a %s", async (_, text) => {
+    expect(await messages(`${maths}/engine/formula.ts`, text)).toEqual([
+      "engine may not import handbook, which is built on it",
+    ]);
+  });
+
+  it("a figure of the plan may take the types of the job, and not what reads it", async () => {
+    const figures = "packages/plan/src/figures/warp.ts";
+    expect(await messages(figures, 'import type { Job } from "../job/job.js";')).toEqual([]);
+    expect(await messages(figures, 'import { readJob } from "../job/read-job.js";')).toEqual([
+      "in the plan figures may not import job but for its types",
+    ]);
+  });
+
+  it("the handbook may use the engine", async () => {
+    const text = 'import { calculation } from "../../engine/formula/calculation.js";';
+    expect(await messages(`${maths}/handbook/warp/warp-length.ts`, text)).toEqual([]);
+  });
+
+  it("a file of the handbook may not import itself round a corner", async () => {
+    const text = 'import { reedWidth } from "./reed-width.js";';
+    expect(await messages(`${maths}/handbook/reed/reed-width.ts`, text)).toEqual([
+      "the handbook has a cycle of imports: reed/reed-width.ts → reed/reed-width.ts",
+    ]);
+  });
+});
+
+describe("the plan of the house", () => {
+  it.each([
+    [`${maths}/engine/numbers.ts`, "./quantity/unit.js"],
+    [`${maths}/engine/formula/parse.ts`, "../working/working.js"],
+    [`${maths}/engine/formula.ts`, "./gadgets.js"],
+    [`${maths}/units/lengths.ts`, "../sources/taylor.js"],
+    [`${maths}/sources/taylor.ts`, "../handbook/yarn/yarn.js"],
+    [`${maths}/handbook/warp/warp-length.ts`, "../../engine/check.js"],
+    [`${maths}/handbook/warp/warp-length.ts`, "../../engine/columns/block.js"],
+    [`${maths}/handbook/warp/warp-length.ts`, "../../index.js"],
+    [`${maths}/handbook/warp/warp-length.ts`, "#ci/cited.js"],
+    [`${maths}/engine/numbers.ts`, "node:fs"],
+    [`${maths}/helpers/numbers.ts`, "../engine/numbers.js"],
+    [`${maths}/handbook/warp/warp-length.ts`, "@thrum/stripes"],
+    ["packages/stripes/src/merge.ts", "@thrum/maths"],
+    ["packages/stripes/src/merge.ts", "../../maths/src/index.js"],
+    ["packages/stripes/src/merge.test.ts", "../../maths/src/index.js"],
+    ["packages/stripes/src/merge.test.ts", "@thrum/maths"],
+    ["packages/plan/src/plan-warp.ts", "../../maths/src/index.js"],
+    ["packages/plan/src/plan-warp.ts", "@thrum/sheets"],
+    ["packages/plan/src/job/read-job.ts", "../figures/list.js"],
+    ["packages/plan/src/core/work.ts", "../job/job.js"],
+    ["packages/plan/src/core/work.ts", "../figures/list.js"],
+    ["packages/plan/src/core/work.ts", "../parts/told.js"],
+    ["packages/plan/src/core/work.ts", "../views/text.js"],
+    ["packages/plan/src/figures/warp.ts", "../data/working.js"],
+    ["packages/plan/src/figures/warp.ts", "../views/text.js"],
+    ["packages/plan/src/parts/groups.ts", "../figures/groups.js"],
+    ["packages/plan/src/parts/groups.ts", "../views/text.js"],
+    ["packages/plan/src/data/working.ts", "../views/text.js"],
+    ["packages/plan/src/reconcile/reconcile.ts", "../figures/list.js"],
+  ])("%s may not import %s", (path, specifier) => {
+    expect(importFault(path, specifier)).toBeTypeOf("string");
+  });
+
+  it.each([
+    [`${maths}/engine/formula/parse.ts`, "./tokens.js"],
+    [`${maths}/engine/working/text.ts`, "../formula/calculation.js"],
+    [`${maths}/engine/columns.ts`, "./numbers.js"],
+    [`${maths}/engine/numbers.ts`, "decimal.js"],
+    [`${maths}/handbook/warp/warp-length.ts`, "../yarn/yarn.js"],
+    [`${maths}/handbook/warp/warp-length.test.ts`, "../../engine/check.js"],
+    [`${maths}/handbook/warp/warp-length.test.ts`, "#ci/cited.js"],
+    [`${maths}/verification/self-test.ts`, "../index.js"],
+    [`${maths}/index.ts`, "./engine/columns.js"],
+    ["packages/stripes/src/merge.test.ts", "fast-check"],
+    ["packages/plan/src/plan-warp.ts", "@thrum/maths"],
+    ["packages/plan/src/index.ts", "./job/read-job.js"],
+    ["packages/plan/src/figures/warp.ts", "../parts/pieces.js"],
+    ["packages/plan/src/data/plan-data.ts", "../figures/list.js"],
+    ["packages/plan/src/views/text.ts", "../data/working.js"],
+    ["packages/plan/src/views/text.ts", "../figures/loom.js"],
+    ["packages/plan/src/core/core.test.ts", "../job/job.js"],
+    ["examples/hall-napkins/plan.ts", "@thrum/plan"],
+  ])("%s may import %s", (path, specifier) => {
+    expect(importFault(path, specifier)).toBeUndefined();
+  });
+});
+
+describe("the test of a function of the handbook", () => {
+  const handbook = `${root}${maths}/handbook/`;
+  const files = readdirSync(handbook, { recursive: true, encoding: "utf8" });
+  const fileOf = (name: string, end: string): string | undefined =>
+    files.find((path) => path.endsWith(`/${name.replace(/[A-Z]/gu, (letter) => `-${letter.toLowerCase()}`)}${end}`));
+  const named = Object.keys(everything).filter((name) => fileOf(name, ".ts") !== undefined);
+
+  it("stands beside it by its name, so that a page may point to it", () => {
+    expect(named.length).toBeGreaterThan(200);
+    expect(named.filter((name) => fileOf(name, ".test.ts") === undefined)).toEqual([]);
+  });
+
+  it("stands for every calculation", () => {
+    const calculations = Object.entries(everything).filter(([, value]) => everything.isCalculation(value));
+    expect(calculations.length).toBeGreaterThan(150);
+    expect(calculations.map(([name]) => name).filter((name) => !named.includes(name))).toEqual([]);
+  });
+});

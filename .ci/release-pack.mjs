@@ -1,5 +1,0 @@
-// pnpm release:pack: the tarballs that are published, in reports/tarballs. It wants packages already built.
-import { root } from "./built.mjs";
-import { packedTarballs } from "./packed.mjs";
-
-process.stdout.write(`${packedTarballs(`${root}reports/tarballs`).join("\n")}\n`);
