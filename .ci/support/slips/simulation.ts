@@ -72,6 +72,8 @@ function alike(sum: Sum, a: number | null, b: number): boolean {
 }
 
 const TURNS = [0, 1, 2] as const;
+/** A slip in a last place is often rounded away: so many are drawn at most for one that shows. */
+const TRIES = 6;
 const figuresOf = (sum: Sum): readonly number[] => (sum.whole || sum.asked === "EUR" ? [0] : [4, 3]);
 
 /** The right answer in fractions, rounded half up in whole numbers; null where the formula has a root. */
@@ -145,11 +147,13 @@ export function simulate(sums: readonly Sum[], seed: number, judge: Judge = ownC
         const factors = Object.values(question.numbers)
           .flat()
           .filter((one) => one > 0);
-        for (let time = 0; time < plainEach / (TURNS.length * figuresOf(sum).length); time += 1) {
+        const wanted = plainEach / (TURNS.length * figuresOf(sum).length);
+        for (let [wrong, tries] = [0, 0]; wrong < wanted && tries < TRIES * wanted; tries += 1) {
           const text = writtenTo(sum, plainSlip(answer, factors, figures === 0 ? 4 : figures, random), figures);
           if (text === null) continue;
           const verdict = judge(sum, question, text);
           if (verdict.value !== "wrong") continue;
+          wrong += 1;
           const [first] = verdict.slips;
           const tally = result.plain.byFormula.get(sum.formula) ?? [0, 0];
           result.plain.byFormula.set(sum.formula, [tally[0] + 1, tally[1] + Number(first !== undefined)]);

@@ -1,6 +1,6 @@
-// Formulas that came after the check: their wrong methods were written down before any of them was put to it, and nothing in
-// the check was mended by what they showed. Percentages added up: Chen & Rao 2007; the base exchanged, linear for square: as in
-// the other files; the rest from the trade.
+// Formulas that came after the check: their wrong methods were written down before any of them was put to it. What their plain
+// slips showed was mended then: a figure lost or put at the front of an answer is a plain slip too. Percentages added up: Chen &
+// Rao 2007; linear for square: as in the other files; the rest from the trade.
 import { mean, products, sum, total } from "./sum.js";
 import type { Sum } from "./sum.js";
 

@@ -6,7 +6,7 @@ import { inWords } from "../working/index.js";
 import type { Claim } from "./claim.js";
 import { baseQuestion, conventionsOf } from "./conventions.js";
 import { costOf } from "./cost.js";
-import { cellOf } from "./evidence.js";
+import { cellOf } from "./plain-slip.js";
 import { factsOf } from "./facts.js";
 import { allOf, foundFor, hidden, lineToLookAt } from "./found.js";
 import { judgedBy } from "./judged.js";

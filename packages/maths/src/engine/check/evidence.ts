@@ -1,3 +1,4 @@
+import { cellOf, chanceOf, roundCells } from "./plain-slip.js";
 import { amountOf, answerOf } from "./hand.js";
 import type { Amounts } from "./hand.js";
 import { FAMILIES, handIn } from "./reason.js";
@@ -23,10 +24,7 @@ export interface Cell {
 export const BUDGET = 0.02;
 export const ASKED_BUDGET = 0.05;
 
-const NEAR = 1e-9;
 const SAME = 1e-10;
-
-export const cellOf = (value: number, step: number): number => Math.floor(value / step + 0.5 + NEAR);
 
 /** What a wrong sum comes to for other numbers. */
 export function valueOf(reason: Reason, values: Amounts): number {
@@ -56,24 +54,6 @@ export function weighed(scene: Scene, reasons: readonly Reason[], exact: number)
   });
 }
 
-function figuresDiffering(a: string, b: string): readonly number[] | null {
-  if (a.length !== b.length) return null;
-  return Array.from(a).flatMap((one, at) => (one === b[at] ? [] : [Math.abs(Number(one) - Number(b[at]))]));
-}
-
-/** The chance that a plain slip of arithmetic lands in a cell: by its figures, its last places, and its size. */
-function chanceOf(cell: number, right: number, step: number): number {
-  const value = Math.abs(cell) * step;
-  const [text, own] = [Math.abs(cell), Math.abs(right)].map((one) => one.toFixed(0)) as [string, string];
-  const [by, more] = figuresDiffering(text, own) ?? [Number.NaN, 0];
-  const figure = more === undefined && by !== undefined ? (by === 1 ? 0.3 : 0.4 / 7) / own.length : 0;
-  const last = Math.abs(cell - right) <= 5 ? 0.1 : 0;
-  if (value === 0 || right === 0) return 0.35 * figure + 0.15 * last;
-  const apart = Math.abs(Math.log(value / (Math.abs(right) * step)));
-  const size = (step / value) * ((0.6 * Math.exp(-apart / 0.15)) / 0.3 + (0.4 * Math.exp(-apart)) / 2);
-  return 0.35 * figure + 0.15 * last + 0.5 * size;
-}
-
 /** The cells of a question at so fine a step, the best evidence first; `near` are answers that a sound sum may reach. */
 export function cellsOf(all: readonly Weighed[], exact: number, step: number, near: number): ReadonlyMap<number, Cell> {
   const right = cellOf(exact, step);
@@ -85,10 +65,11 @@ export function cellsOf(all: readonly Weighed[], exact: number, step: number, ne
     if (own === undefined) found.set(cell, [one]);
     else own.push(one);
   }
+  const rounds = roundCells(exact, step);
   let spent = 0;
   const cells = [...found].map(([cell, own]) => {
     const weight = own.reduce((total, one) => total + one.weight, 0);
-    return { cell, found: own, weight, chance: chanceOf(cell, right, step) };
+    return { cell, found: own, weight, chance: chanceOf(cell, right, step, rounds) };
   });
   cells.sort((a, b) => b.weight / b.chance - a.weight / a.chance);
   return new Map(

@@ -1,8 +1,9 @@
 import { reading } from "../refusal.js";
 import { readInputs } from "../formula/index.js";
 import { inWords } from "../working/index.js";
-import { ASKED_BUDGET, BUDGET, cellOf, cellsOf, told, valueOf, weighed } from "./evidence.js";
+import { ASKED_BUDGET, BUDGET, cellsOf, told, valueOf, weighed } from "./evidence.js";
 import type { Cell, Weighed } from "./evidence.js";
+import { cellOf } from "./plain-slip.js";
 import { amountsOf } from "./hand-of.js";
 import type { Scene } from "./reason.js";
 import { reasonsOf } from "./reasons.js";
