@@ -5,7 +5,8 @@ import { calculations, packageNames, root } from "./pages/handbook.mjs";
 import { capital, fence, list, plain } from "./pages/markdown.mjs";
 
 const OURS = ["@formula", "@units", "@exactness", "@source"];
-const kebabOf = new Map(calculations.map(({ name, kebab }) => [name, kebab]));
+const pageOf = new Map(calculations.map(({ name, kebab }) => [name, kebab]));
+const inputOf = (name) => `${name[0].toUpperCase()}${name.slice(1)}Input`;
 
 /** The exports of the main module of a package, as TypeDoc reads them. */
 async function exportsOf(name) {
@@ -62,11 +63,14 @@ function signaturesOf(one) {
   return [`interface ${one.name}`];
 }
 
-function entryOf(one) {
+/** An export as a section; a formula tells its own inputs, whose interface needs none. */
+function entryOf(one, input) {
   const comment = commentOf(one);
   const tags = (comment?.blockTags ?? []).filter(({ tag }) => tag === "@throws" || tag === "@units");
-  const fields = fieldsOf(one);
-  const page = kebabOf.has(one.name) ? `Page: [${one.name}](../../formulas/${kebabOf.get(one.name)}.md)` : "";
+  const fields = fieldsOf(input ?? one);
+  const page = pageOf.has(one.name)
+    ? `To try: [${capital(maths.inWords(one.name))}](../../formulas/${pageOf.get(one.name)}.md)`
+    : "";
   return [
     `## ${one.name}`,
     fence("text", signaturesOf(one).join("\n")),
@@ -94,10 +98,14 @@ function roomOf(one) {
 }
 
 const byName = (a, b) => a.name.localeCompare(b.name);
+const titleOf = (room) => capital(room.replace("/", ": "));
 const slugOf = (room) => room.split("/").at(-1);
 
 /** A folder's page: its names first, then each. Of two names alike but for their capitals the second is numbered. */
-function roomPage(name, room, entries) {
+function roomPage(name, room, all, part) {
+  const inputs = new Map(all.map((one) => [one.name, one]));
+  const ownInputs = new Set(all.filter((one) => pageOf.has(one.name)).map((one) => inputOf(one.name)));
+  const entries = all.filter((one) => !ownInputs.has(one.name));
   const seen = new Map();
   const names = entries.map((one) => {
     const slug = one.name.toLowerCase();
@@ -105,8 +113,9 @@ function roomPage(name, room, entries) {
     seen.set(slug, before + 1);
     return `[${one.name}](#${slug}${before === 0 ? "" : `-${before}`})`;
   });
-  const head = `# ${capital(room.replace("/", ": "))}, of @thrum/${name}`;
-  return [head, names.join(" · "), ...entries.map(entryOf)].join("\n\n");
+  const head = `# ${titleOf(room)}, of @thrum/${name}`;
+  const sections = entries.map((one) => entryOf(one, pageOf.has(one.name) ? inputs.get(inputOf(one.name)) : undefined));
+  return [`---\n${JSON.stringify({ part })}\n---`, head, names.join(" · "), ...sections].join("\n\n");
 }
 
 /** Writes the pages of the API into docs/api. */
@@ -119,10 +128,15 @@ export async function writeApiPages() {
     const all = await exportsOf(name);
     const { description } = JSON.parse(readFileSync(`${root}packages/${name}/package.json`, "utf8"));
     const rooms = [...new Set(all.map(roomOf))].sort((a, b) => a.localeCompare(b));
+    const part = {
+      title: `@thrum/${name}`,
+      index: "api/index.html",
+      pages: rooms.map((room) => [`api/${name}/${slugOf(room)}.html`, titleOf(room)]),
+    };
     const links = rooms.map((room) => {
       const entries = all.filter((one) => roomOf(one) === room).sort(byName);
-      writeFileSync(`${folder}/${name}/${slugOf(room)}.md`, `${roomPage(name, room, entries)}\n`);
-      return `[${capital(room.replace("/", ": "))}](./${name}/${slugOf(room)}.md): ${entries.map((one) => `\`${one.name}\``).join(", ")}`;
+      writeFileSync(`${folder}/${name}/${slugOf(room)}.md`, `${roomPage(name, room, entries, part)}\n`);
+      return `[${titleOf(room)}](./${name}/${slugOf(room)}.md): ${entries.map((one) => `\`${one.name}\``).join(", ")}`;
     });
     parts.push(`## @thrum/${name}`, `${plain(description)}. ${all.length} exports.`, list(links));
   }

@@ -26,7 +26,7 @@ export async function codeHighlighter() {
   const highlighter = await createHighlighter({ themes: [theme], langs: LANGUAGES });
   return (code, language) => {
     const lang = NAMES[language] ?? language;
-    if (!LANGUAGES.includes(lang)) return `<pre v-pre tabindex="0" class="said"><code>${escaped(code)}</code></pre>`;
+    if (!LANGUAGES.includes(lang)) return `<pre v-pre tabindex="0"><code>${escaped(code)}</code></pre>`;
     const lines = highlighter.codeToTokensBase(code, { lang, theme: "page" });
     return `<pre v-pre tabindex="0"><code>${lines.map((line) => line.map(piece).join("")).join("\n")}</code></pre>`;
   };

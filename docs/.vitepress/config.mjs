@@ -30,6 +30,9 @@ await writeClassPage();
 const highlight = await codeHighlighter();
 const escaped = (text) => text.replace(/[&<>"{}]/gu, (mark) => `&#${mark.codePointAt(0)};`);
 
+/** From so many columns on a table is too wide for a phone: its rows are told there one below the other. */
+const WIDE = 4;
+
 /** Formulas become MathML, marks become pictures; the part a reader can change is wrapped in its fields. */
 function ourMarkdown(md) {
   const fence = md.renderer.rules.fence;
@@ -44,15 +47,32 @@ function ourMarkdown(md) {
       if (tokens.slice(at, end).every(({ content }) => content === "")) tokens.splice(at, end - at + 1);
     }
   });
-  md.core.ruler.push("percent-beside-its-number", ({ tokens }) => {
+  md.core.ruler.push("signs-beside-their-numbers", ({ tokens }) => {
     for (const text of tokens.flatMap(({ children }) => children ?? [])) {
-      if (text.type === "text") text.content = text.content.replace(/(\d) %/gu, "$1\u00a0%");
+      if (text.type === "text")
+        text.content = text.content.replace(/(\d) %/gu, "$1\u00a0%").replace(/≈ (?=\d)/gu, "≈\u00a0");
     }
   });
-  md.renderer.rules.table_open = (_tokens, _at, _options, env) => {
+  md.core.ruler.push("columns-named", ({ tokens }) => {
+    let [table, heads, column] = [null, [], 0];
+    for (const [at, token] of tokens.entries()) {
+      if (token.type === "table_open") [table, heads] = [token, []];
+      if (token.type === "tr_open") column = 0;
+      if (token.type === "th_open") heads.push(tokens[at + 1].content);
+      if (token.type === "thead_close" && heads.length >= WIDE) table.attrJoin("class", "wide");
+      if (token.type !== "td_open" || heads.length < WIDE) continue;
+      if (column > 0 && tokens[at + 1].content !== "") token.attrSet("data-of", heads[column]);
+      column += 1;
+    }
+  });
+  md.renderer.rules.table_open = (tokens, at, _options, env) => {
     env.tables = (env.tables ?? 0) + 1;
-    return `<div class="table" tabindex="0" role="region" aria-label="table ${env.tables}"><table>`;
+    const classes = ["table", tokens[at].attrGet("class")].filter(Boolean).join(" ");
+    return `<div class="${classes}" tabindex="0" role="region" aria-label="table ${env.tables}"><table>`;
   };
+  const inline = md.renderer.rules.code_inline;
+  md.renderer.rules.code_inline = (...args) =>
+    inline(...args).replace(/(?<=[\s>])-+[a-z]+/gu, '<span class="whole">$&</span>');
   md.renderer.rules.table_close = () => "</table></div>";
   md.renderer.rules.html_block = (tokens, at, _options, env) => {
     const text = tokens[at].content.trim();

@@ -17,4 +17,4 @@ export const down = (x, from, to, name) =>
 export const times = (count, draw) => Array.from({ length: count }, (_, at) => draw(at)).join("");
 
 export const drawing = (height, title, inside) =>
-  `<svg viewBox="0 0 640 ${height}" role="img" aria-label="${title}" fill="none" stroke="currentColor" font-size="14">${inside}</svg>`;
+  `<svg class="measures" viewBox="0 0 640 ${height}" role="img" aria-label="${title}" fill="none" stroke="currentColor" font-size="14">${inside}</svg>`;

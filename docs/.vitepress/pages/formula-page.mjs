@@ -1,9 +1,9 @@
 // The page of a formula, from its declaration and its cited cases. A part that cannot be made stops the command.
 import { codeSample } from "./code-sample.mjs";
 import { casesOf, maths, sentencesOf, shownCase, unitOf } from "./handbook.mjs";
-import { limitsOf, relatedTo } from "./limits.mjs";
+import { limitsOf } from "./limits.mjs";
 import { book, bookText, capital, fence, list, plain, table } from "./markdown.mjs";
-import { partOf } from "./order-of-work.mjs";
+import { partOf, relatedTo } from "./order-of-work.mjs";
 import { casesTable } from "./trust-pages.mjs";
 
 const { asMarkdown, explain, inWords, spreadsheetFormula } = maths;
@@ -118,7 +118,7 @@ export function formulaPage(one) {
     `## In code\n\n${fence("ts", codeSample(one, input))}`,
     ...(limits.length === 0 ? [] : [`## When not to use it\n\n${list(limits)}`]),
     ...(slips.length === 0 ? [] : [`## Slips\n\n${list(slips)}`]),
-    `## Related\n\n${list(relatedTo(one))}`,
+    `## Related\n\n${list(relatedTo(one).map((other) => `[${capital(inWords(other.name))}](./${other.kebab}.md)`))}`,
     `Source file: \`${one.path}\`, test: \`${one.path.replace(/\.ts$/u, ".test.ts")}\`.`,
   ].join("\n\n");
 }

@@ -1,7 +1,6 @@
-// When not to use a formula, and which others stand near it: read from the declarations, so that every page has both.
+// When not to use a formula: read from its declaration, so that no page goes without.
 import { calculations, maths } from "./handbook.mjs";
-import { capital, plain } from "./markdown.mjs";
-import { chosenFor, steps } from "./order-of-work.mjs";
+import { plain } from "./markdown.mjs";
 
 const COUNTS = {
   "length per mass": "an indirect count (cotton, linen, worsted, metric …)",
@@ -76,32 +75,4 @@ export function limitsOf(one) {
       ? ["With lists in different orders: each place of one list belongs to the same place of the others."]
       : []),
   ];
-}
-
-/** Formulas near by: the same sum by another rule, and those whose answer goes in here or whose input this is. */
-export function relatedTo(one) {
-  const inputs = new Set(Object.keys(one.declaration.inputs));
-  const answer = one.declaration.lines.at(-1)?.name;
-  const scored = calculations
-    .filter((other) => other !== one)
-    .map((other) => {
-      const theirs = Object.keys(other.declaration.inputs);
-      const shared = theirs.filter((field) => inputs.has(field)).length / Math.max(inputs.size, theirs.length);
-      const gives = inputs.has(other.name) || inputs.has(other.declaration.lines.at(-1)?.name) ? 0.8 : 0;
-      const takes = theirs.includes(one.name) || theirs.includes(answer) ? 0.8 : 0;
-      const same = stem(other.name) === stem(one.name) ? 1 : 0;
-      const near = other.folder === one.folder ? 0.3 : 0;
-      return { other, score: shared + gives + takes + same + near };
-    })
-    .filter(({ score }) => score > 0.3)
-    .sort((a, b) => b.score - a.score || a.other.name.localeCompare(b.other.name));
-  const chosen = chosenFor(one) ?? (scored.length > 0 ? scored.slice(0, 5).map(({ other }) => other) : besides(one));
-  return chosen.map((other) => `[${capital(maths.inWords(other.name))}](./${other.kebab}.md)`);
-}
-
-/** Those beside it in its step of the work. */
-function besides(one) {
-  const { formulas } = steps.find((step) => step.formulas.includes(one));
-  const at = formulas.indexOf(one);
-  return formulas.filter((other, place) => other !== one && Math.abs(place - at) <= 2);
 }

@@ -40,5 +40,8 @@ export function partOf(one) {
   };
 }
 
-/** Chosen by hand; null where nobody has. */
-export const chosenFor = ({ name }) => related[name]?.map(known) ?? null;
+/** Those a weaver turns to beside this one, chosen by hand: a formula for which nobody has chosen stops the command. */
+export function relatedTo({ name }) {
+  if (related[name] === undefined) throw new Error(`order-of-work.json chooses nothing related to ${name}`);
+  return related[name].map(known);
+}

@@ -20,7 +20,7 @@ export function twinOf(file) {
     .replace(/^<!-- live -->$/mu, caption)
     .replace(/^---\n[\s\S]*?\n---\n+/u, "")
     .replace(/<!-- (?:\/live|picture: \w+) -->\n+/gu, "")
-    .replace(/^<[A-Z]\w+ \/>\n+/gmu, "")
+    .replace(/^<[A-Z]\w+ [^>]*\/>\n+/gmu, "")
     .replace(/<Outside to="([^"]+)">([^<]+)<\/Outside>/gu, `[$2](${"../".repeat(file.split("/").length - 1)}$1)`)
     .replace(/^<<< @\/(\S+)$/gmu, (_, path) =>
       ["```js", readFileSync(`${root}docs/${path}`, "utf8").trimEnd(), "```"].join("\n"),

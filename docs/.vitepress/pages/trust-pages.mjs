@@ -108,7 +108,7 @@ export function verificationTable() {
   return [
     "# Every published case",
     `Every case below is run as a test against the exact answer, to twelve digits; here it is shown in six. ${published.length} were read in the source named; those with another mark, and those without a printed number, are not counted as published. [The sum of it](./trust.md)`,
-    "<CaseFilter />",
+    '<RowFilter label="Find a case" hint="by book, author, formula, number or words: Woodhouse, sett, 17.64" />',
     ...calls.map((call) => {
       const name = kebabOf.has(call) ? `\n\nFormula: ${linked(call)}` : "";
       return `## ${capital(inWords(call))}${name}\n\n${casesTable(cases.filter((one) => one.call === call))}`;

@@ -24,7 +24,7 @@ function formulasIndex() {
   return [
     "# Formulas",
     `${calculations.length} formulas in the order of the work at the loom, each on a page of its own with fields for your numbers, the working line by line, what books print, and the same sum for a spreadsheet and in code. Most can be [turned round](../turned-round.md).`,
-    "<FormulaFilter />",
+    '<RowFilter label="Find a formula" hint="by what it gives, what goes in, or a unit: length, picks, tex" formulas />',
     `## The ten needed most\n\n${list(tenFirst.map(item))}`,
     ...steps.map(({ title, formulas }) => `## ${title}\n\n${list(formulas.map(item))}`),
   ].join("\n\n");

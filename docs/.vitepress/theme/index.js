@@ -13,9 +13,8 @@ export default {
       app.component(name, part);
     // What stands on one page only is loaded with it.
     for (const [name, load] of Object.entries({
-      CaseFilter: () => import("./CaseFilter.vue"),
       CountConverter: () => import("./CountConverter.vue"),
-      FormulaFilter: () => import("./FormulaFilter.vue"),
+      RowFilter: () => import("./RowFilter.vue"),
       StripePage: () => import("./stripes/StripePage.vue"),
     })) {
       app.component(name, defineAsyncComponent(load));

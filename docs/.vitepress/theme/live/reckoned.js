@@ -1,6 +1,10 @@
 // From what stands in the fields to the answer with its working, or to what is wrong, field by field.
 import { Unread, valueOf } from "./typed.js";
 
+/** What stands in the fields when the page opens, and in the field of the answer when it is what goes in. */
+export const startOf = ({ fields, answerField }) =>
+  Object.fromEntries([...fields, answerField].map(({ field, value, unit }) => [field, { value, unit }]));
+
 /** What the formula makes of the fields: `faults` by field, "" for those of no field; else the sum. */
 export function reckoned({ fields }, given, tools, badUnits) {
   const { calculation, explain } = tools;

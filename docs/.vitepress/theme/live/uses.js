@@ -17,7 +17,7 @@ function unitCode(name, dimension, used) {
 }
 
 /** The sum as code; `solved` tells which input comes out, and `from` the name under which the answer then goes in. */
-export function codeFor(form, input, { answer, unit, solved, from }) {
+function codeFor(form, input, { answer, unit, solved, from }) {
   const used = new Set(solved === null ? [form.name] : [form.name, "solveFor"]);
   const lines = Object.entries(input).map(([field, value]) => `  ${field}: ${codeOf(value, used)},`);
   const shown = typeof answer === "number" ? answer : answer.in(unit);
@@ -39,7 +39,7 @@ export function codeFor(form, input, { answer, unit, solved, from }) {
 }
 
 /** Cells in row 2, one an input, and the formula over them. */
-export function cellsFor(form, calculation, input, unit, units) {
+function cellsFor(form, calculation, input, unit, units) {
   const placed = form.fields.map((field, at) => {
     const given = input[field.field];
     if (field.what === "unit") return { field, address: "", cell: given };
@@ -54,4 +54,12 @@ export function cellsFor(form, calculation, input, unit, units) {
     .filter(({ address }) => address !== "")
     .map(({ field, address, unit: own }) => [address, field.label, own?.symbol ?? ""]);
   return { rows, formula: spreadsheetFormula(calculation, cells, unit) };
+}
+
+/** Both, of what the fields came to. */
+export function usesOf(form, { input, answer }, { tools, unit, solved, from }) {
+  const { calculation, units } = tools;
+  const inUnit = typeof answer === "number" ? null : units[unit];
+  const code = codeFor(form, input, { answer, unit: inUnit, solved, from });
+  return { ...cellsFor(form, calculation, input, inUnit, units), code };
 }

@@ -1,5 +1,7 @@
 // An order that has been read, as runs of colours, as a job file, and in an address.
-import { MOST_CHARACTERS } from "./read-order.js";
+import { sequence as sequenceFrom } from "@thrum/stripes";
+import { Unwritten } from "./marks.js";
+import { MOST_CHARACTERS, readOrder } from "./read-order.js";
 
 /**
  * Every stripe in its place, blends end by end.
@@ -20,8 +22,19 @@ export function runsOf(list) {
   });
 }
 
-/** The colours, in the order they appear. */
-export const coloursOf = (list) => [...new Set(runsOf(list).map(({ colour }) => colour))];
+/** An order as it is written, with its colours in the order they appear; or what is wrong with it, in words. */
+export function writtenOrder(text) {
+  try {
+    const { list, total, printed } = readOrder(text);
+    const runs = runsOf(list);
+    const names = [...new Set(runs.map(({ colour }) => colour))];
+    return { list, total, printed, sequence: sequenceFrom(runs), names, fault: "" };
+  } catch (error) {
+    if (error instanceof Unwritten) return { fault: error.message };
+    if (error.name === "StripeError") return { fault: error.faults.map(({ remedy }) => remedy).join(" ") };
+    throw error;
+  }
+}
 
 /**
  * The order as a job file writes it.
