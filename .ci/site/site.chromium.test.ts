@@ -9,6 +9,7 @@ import { afterAll, beforeAll, expect, it } from "vitest";
 import { calculations } from "../support/inputs.js";
 import { root } from "../support/built.mjs";
 import { served } from "../support/served.mjs";
+import { paths } from "./paths.js";
 import { describeWith } from "../support/program.js";
 
 const BASE = "/a/b/";
@@ -347,6 +348,10 @@ describeWith("Chromium", (executablePath) => {
     });
   });
 
+  it.each(Object.entries(paths))("%s, from home", { timeout: 60_000 }, async (_reader, walk) => {
+    await on("index.html", { viewport: { width: 1280, height: 720 } }, walk);
+  });
+
   it("winds and draws a written order", async () => {
     const bomb = encodeURIComponent(`[${"[1 a, 1 b] 1000 times, ".repeat(40)}] 1 times`);
     await on(`stripes.html?order=${bomb}`, {}, async (page) => {
@@ -462,6 +467,16 @@ describeWith("Chromium", (executablePath) => {
     expect(zipped(join(dist, "assets", style))).toBeLessThanOrEqual(25_000);
     expect(zipped(join(dist, "formulas/warp-length.html"))).toBeLessThanOrEqual(15_000);
   });
+
+  it.each(["index.html", "formulas/warp-length.html"])(
+    "%s shows its text from the first answer of the server alone, and that fits into its first ten packets",
+    (page) => {
+      const html = readFileSync(join(dist, page), "utf8");
+      expect(html).not.toContain('stylesheet"');
+      expect(/<script(?! type="module")[^>]* src=/u.exec(html)).toBe(null);
+      expect(zipped(join(dist, page))).toBeLessThanOrEqual(14_000);
+    },
+  );
 
   it("asks nothing of any other origin and sets no cookie", async () => {
     const cookies = await on("stripes.html", {}, (page) => page.context().cookies());

@@ -1,6 +1,6 @@
 // Beside each page its Markdown, and llms.txt with the list of them; and addresses that also hold for a page on a disk.
 import { execFileSync } from "node:child_process";
-import { mkdirSync, readFileSync, writeFileSync } from "node:fs";
+import { mkdirSync, readFileSync, readdirSync, writeFileSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { pageFiles, titleOf, twinOf } from "./pages/site-pages.mjs";
@@ -10,6 +10,13 @@ function withRelativeAddresses(html, base, file) {
   const up = "../".repeat(file.split("/").length - 1) || "./";
   const folders = new RegExp(`(\\s(?:href|src)=")${base}([^"]*)"`, "gu");
   return html.replace(folders, (_, attribute, path) => `${attribute}${up}${path === "" ? "index.html" : path}"`);
+}
+
+/** The style put into the page, and no sheet of icons that nobody uses: nothing is waited for before the text is shown. */
+function withOwnStyle(html, style) {
+  return html
+    .replace(/<link rel="preload stylesheet" href="[^"]*style\.[^"]+" as="style">/u, () => `<style>${style}</style>`)
+    .replace(/\s*<link rel="preload stylesheet" href="[^"]*vp-icons\.css" as="style">/u, "");
 }
 
 /** The app that plans a warp, built into the site: the page it is opened on. */
@@ -22,6 +29,8 @@ function withApp(outDir) {
 }
 
 export function afterBuild({ outDir, site }) {
+  const sheet = readdirSync(join(outDir, "assets")).find((file) => file.endsWith(".css"));
+  const style = readFileSync(join(outDir, "assets", sheet), "utf8").trim();
   const lines = pageFiles().map((file) => {
     const text = twinOf(file);
     const path = join(outDir, file);
@@ -29,7 +38,7 @@ export function afterBuild({ outDir, site }) {
     writeFileSync(path, text);
     const page = file.replace(/\.md$/u, ".html");
     const html = readFileSync(join(outDir, page), "utf8");
-    writeFileSync(join(outDir, page), withRelativeAddresses(html, site.base, page));
+    writeFileSync(join(outDir, page), withOwnStyle(withRelativeAddresses(html, site.base, page), style));
     return `- [${titleOf(text)}](${site.base}${file})`;
   });
   const head = `# ${site.title}\n\n> ${site.description}\n\nEvery page of the site as Markdown:\n`;

@@ -1,7 +1,7 @@
 // The API of each package by TypeDoc: a page for each folder of its sources, and the list of them.
 import { mkdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { Application, ReflectionKind } from "typedoc";
-import { calculations, packageNames, root } from "./pages/handbook.mjs";
+import { calculations, maths, packageNames, root } from "./pages/handbook.mjs";
 import { capital, fence, list, plain } from "./pages/markdown.mjs";
 
 const OURS = ["@formula", "@units", "@exactness", "@source"];

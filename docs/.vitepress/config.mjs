@@ -61,7 +61,8 @@ function ourMarkdown(md) {
       if (token.type === "th_open") heads.push(tokens[at + 1].content);
       if (token.type === "thead_close" && heads.length >= WIDE) table.attrJoin("class", "wide");
       if (token.type !== "td_open" || heads.length < WIDE) continue;
-      if (column > 0 && tokens[at + 1].content !== "") token.attrSet("data-of", heads[column]);
+      // A link says itself what it is.
+      if (column > 0 && /^[^<[]/u.test(tokens[at + 1].content)) token.attrSet("data-of", heads[column]);
       column += 1;
     }
   });

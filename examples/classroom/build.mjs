@@ -26,7 +26,8 @@ const pageWith = (script) => `<!doctype html>
 <meta http-equiv="Content-Security-Policy" content="default-src 'none'; script-src 'unsafe-inline'; style-src 'unsafe-inline'; form-action 'none'">
 <title>Five sums for a warp</title>
 <style>
-  body { font: 1.1rem/1.5 system-ui, sans-serif; max-width: 44rem; margin: 1rem auto; padding: 0 1rem; }
+  :root { color-scheme: light dark; --paper: light-dark(#fbf8f1, #1b1a18); --ink: light-dark(#22201c, #ece6d9); }
+  body { font: 1.1rem/1.5 Georgia, serif; max-width: 44rem; margin: 1rem auto; padding: 0 1rem; color: var(--ink); background: var(--paper); }
   article { border-top: 1px solid #777; padding: 0.5rem 0 1rem; }
   input, button, select { font: inherit; }
   input { width: 7rem; }
@@ -37,6 +38,7 @@ const pageWith = (script) => `<!doctype html>
   details > div { overflow-x: auto; }
   .room { display: none; }
   @media print {
+    body { color: #000; background: #fff; }
     .teacher, button, details, .verdict { display: none; }
     article { break-after: page; break-inside: avoid; border: 0; }
     input { border: 0; border-bottom: 1px solid; }

@@ -101,7 +101,7 @@ function article(problem, at) {
       {},
       problem.given.map((textContent) => made("li", { textContent })),
     ),
-    made("p", { textContent: `Write it ${symbol === "" ? "" : `in ${symbol} `}${problem.rounding}.` }),
+    made("p", { textContent: `Write it ${problem.rounding}.` }),
     form,
     verdict,
     opened("Hint", `<p>${problem.hint}</p>`),
