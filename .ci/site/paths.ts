@@ -73,7 +73,7 @@ export const paths: Readonly<Record<string, (page: Page) => Promise<void>>> = {
   "a hand checker goes from a printed number to its book": async (page) => {
     await follow(page, "from a printed sum to the book");
     await follow(page, "every published case");
-    await page.getByLabel("Find a case").fill("17.64");
+    await page.getByRole("searchbox").fill("17.64");
     const rows = page.locator("main tbody tr:visible");
     await expect.poll(() => rows.count()).toBeLessThan(5);
     expect(await rows.first().innerText()).toContain("How to Calculate Take-Up and Shrinkage");
