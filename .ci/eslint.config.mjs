@@ -131,7 +131,6 @@ export default tseslint.config(
       ...tests,
       "packages/maths/src/{sources,units,verification}/**",
       "packages/maths/src/catalogue/{all-units,loaders}.ts",
-      "packages/*/src/sources.ts",
     ],
     rules: { "max-lines": ["error", 150] },
   },

@@ -3,6 +3,7 @@ import { spawnSync } from "node:child_process";
 import { root } from "../support/built.mjs";
 
 const writers = [
+  ".ci/build/sources.mjs",
   ".ci/build/catalogue.mjs",
   ".ci/build/doc-tags.mjs",
   ".ci/build/job-schema.mjs",

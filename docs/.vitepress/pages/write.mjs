@@ -2,6 +2,7 @@
 // With --check it only tells which pages differ. What nobody reads in a diff is made with the site.
 import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { format } from "prettier";
+import { bibliography } from "../../../.ci/support/bibliography.mjs";
 import { errorPages } from "./error-pages.mjs";
 import { formulaPage } from "./formula-page.mjs";
 import { calculations, cases, maths, root, sentencesOf } from "./handbook.mjs";
@@ -41,6 +42,7 @@ function sourcesPage() {
     const calls = sources.get(source.key)?.calls ?? new Set();
     sources.set(source.key, { source, calls: calls.add(name) });
   }
+  const addresses = new Map(bibliography.map(({ id, URL: address }) => [id, address]));
   const kebabOf = new Map(calculations.map(({ name, kebab }) => [name, kebab]));
   const linked = (name) =>
     kebabOf.has(name) ? `[${inWords(name)}](./formulas/${kebabOf.get(name)}.md)` : inWords(name);
@@ -48,7 +50,9 @@ function sourcesPage() {
     .sort((a, b) => book(a.source).localeCompare(book(b.source), "en"))
     .map(({ source, calls }) => {
       const own = cases.some((one) => one.source.key === source.key) ? ` [Its cases](${casesOfBook(source)})` : "";
-      return `${book(source)}. Used for ${[...calls].map(linked).join(", ")}.${own}`;
+      const address = addresses.get(source.key);
+      const link = address === undefined ? "" : ` [Where it stands](<${address}>)`;
+      return `${book(source)}.${link} Used for ${[...calls].map(linked).join(", ")}.${own}`;
     });
   return ["# Sources", "Every book, paper and page the numbers were checked against.", list(entries)].join("\n\n");
 }

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
+import { lingRoth1913 } from "#ci/sources.js";
 import { inUnit } from "../engine/quantity/index.js";
-import { lingRoth1913 } from "../sources/index.js";
 import { endsPerCentimetre, endsPerInch, picksPerCentimetre, picksPerInch } from "./closeness.js";
 
 type Figure = readonly [perInch: number, printed: string, differs?: string];

@@ -1,9 +1,9 @@
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
 import type { Citation } from "#ci/cited.js";
+import { blanco1917, britannica1911, brooks1892, taylor1909 } from "#ci/sources.js";
 import { inUnit } from "../engine/quantity/index.js";
 import type { Unit } from "../engine/quantity/index.js";
-import { blanco1917, britannica1911, brooks1892, taylor1909 } from "../sources/index.js";
 import { cottonHanks, cottonLeas, linenBundles, linenLeas } from "./hanks.js";
 import { inches, yards } from "./length.js";
 import type { Length } from "./kinds.js";

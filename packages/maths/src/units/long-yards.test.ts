@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
+import { blanco1917, brooks1892, weftHanded2010 } from "#ci/sources.js";
 import { inUnit } from "../engine/quantity/index.js";
-import { blanco1917, brooks1892, weftHanded } from "../sources/index.js";
 import { feet, inches, yards } from "./length.js";
 import { longStickYards, woollenLongYards } from "./long-yards.js";
 
@@ -29,7 +29,7 @@ describe("the long yards of the cloth trade", () => {
   );
   cited(
     "9000 yards of yarn in two cloaks",
-    published(weftHanded, "14 April 2010", "27000", "27000"),
+    published(weftHanded2010, "14 April 2010", "27000", "27000"),
     inUnit,
     [yards(9000), feet],
     feet,

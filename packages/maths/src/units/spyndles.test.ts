@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
+import { encyclopedicDictionaryOfPolymers, fibreGarden, webster1913, woodhouseKilgour1921 } from "#ci/sources.js";
 import { inUnit, sum } from "../engine/quantity/index.js";
-import { fibreGarden, polymerDictionary, websterDictionary, woodhouseKilgour1921 } from "../sources/index.js";
 import { cottonHanks, cottonLeas, linenLeas } from "./hanks.js";
 import { inches, metres, yards } from "./length.js";
 import { cottonSpindles, heers, juteHanks, juteSpyndles } from "./spyndles.js";
@@ -40,44 +40,44 @@ describe("the lengths of yarn that a reel measures off", () => {
   );
   cited(
     "a heer is a 24th of a spyndle",
-    published(websterDictionary, "Heer", "1/24", "1/24"),
+    published(webster1913, "Heer", "1/24", "1/24"),
     inUnit,
     [heers(1), juteSpyndles],
     juteSpyndles,
   );
   cited(
     "a spindle of cotton",
-    published(websterDictionary, "Spindle, sense 5", "15120", "15120"),
+    published(webster1913, "Spindle, sense 5", "15120", "15120"),
     inUnit,
     [cottonSpindles(1), yards],
     yards,
   );
   cited(
     "a spindle of linen",
-    published(websterDictionary, "Spindle, sense 5", "14400", "14400"),
+    published(webster1913, "Spindle, sense 5", "14400", "14400"),
     inUnit,
     [juteSpyndles(1), yards],
     yards,
   );
-  cited("a lea of linen", published(websterDictionary, "Lea", "300", "300"), inUnit, [linenLeas(1), yards], yards);
-  cited("a lea of cotton", published(websterDictionary, "Lea", "120", "120"), inUnit, [cottonLeas(1), yards], yards);
+  cited("a lea of linen", published(webster1913, "Lea", "300", "300"), inUnit, [linenLeas(1), yards], yards);
+  cited("a lea of cotton", published(webster1913, "Lea", "120", "120"), inUnit, [cottonLeas(1), yards], yards);
   cited(
     "a skein of eighty turns round a reel of 54 inches",
-    published(websterDictionary, "Skein", "eighty turns", "1"),
+    published(webster1913, "Skein", "eighty turns", "1"),
     inUnit,
     [inches(4320), cottonLeas],
     cottonLeas,
   );
   cited(
     "a lea is a seventh of a hank of 840 yards",
-    published(polymerDictionary, "Lea, sense 1", "120", "120"),
+    published(encyclopedicDictionaryOfPolymers, "Lea, sense 1", "120", "120"),
     inUnit,
     [cottonLeas(1), yards],
     yards,
   );
   cited(
     "a lea as a count unit of linen",
-    published(polymerDictionary, "Lea, sense 3", "300", "300"),
+    published(encyclopedicDictionaryOfPolymers, "Lea, sense 3", "300", "300"),
     inUnit,
     [linenLeas(1), yards],
     yards,

@@ -3,6 +3,34 @@ import { metresPerKilogram, picksPerInch, pounds, yards, yardsPerPound } from "@
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
 import type { CitedSource } from "#ci/cited.js";
+import {
+  allFiberArts,
+  allFiberArtsPricing,
+  creativeThreads,
+  durhamWeaver,
+  dustBunniesStars2013,
+  fiberGeekery2011,
+  franz2021,
+  handwovenWarpLength,
+  hortonPlacemats,
+  jeanWeaves2014,
+  kilgus2025,
+  mallikerta,
+  measuredThreads,
+  patrickFriendship,
+  pegotty2009,
+  sammonsGather,
+  schacht2019,
+  spaceSavingMats,
+  sparksearcherBalanced,
+  stripedFloorCovering,
+  trapunto2012,
+  vogl2001,
+  weaveAway,
+  weavingFromParadise2019,
+  weftHanded2010,
+  zaldograce2019,
+} from "#ci/sources.js";
 import { figureKinds } from "./figures.js";
 import type { FigureName } from "./figures.js";
 import { reconcile } from "./reconcile.js";
@@ -28,15 +56,17 @@ interface PublishedPlan {
   readonly by: string;
 }
 
-function plan(cite: string, figures: readonly Line[], verdict: Reconciliation["verdict"], by = ""): PublishedPlan {
-  const [key = "", author = "", title = "", year = "", place = "", at = "figures of the project"] = cite.split(" | ");
-  return { source: { key, author, title, year, place }, at, figures, verdict, by };
+function plan(
+  source: CitedSource,
+  figures: readonly Line[],
+  verdict: Reconciliation["verdict"],
+  by = "",
+  at = "figures of the project",
+): PublishedPlan {
+  return { source, at, figures, verdict, by };
 }
 
 const usDollars = currency("USD");
-const fiberArts = "all-fiber-arts | All Fiber Arts | Beginner weaving: calculate yarn | undated | online";
-const pricing =
-  "all-fiber-arts-pricing | All Fiber Arts | Pricing Handwovens and Handspun Products | undated | allfiberarts.com";
 
 /**
  * In the order in which they were read, with the figures a sum here can use. Some are our framing of the page: one piece
@@ -45,7 +75,7 @@ const pricing =
  */
 const publishedPlans: readonly PublishedPlan[] = [
   plan(
-    "patrick-friendship | Jane Patrick | Weaving to Woo, Schacht Spindle blog | undated | Boulder",
+    patrickFriendship,
     [
       ["ends", "414", "count"],
       ["sett", "20", endsPerInch],
@@ -67,7 +97,7 @@ const publishedPlans: readonly PublishedPlan[] = [
     "warpYarn",
   ),
   plan(
-    "measured-threads | Measured Threads | Towels, page 3 | undated | online",
+    measuredThreads,
     [
       ["widthInReed", "22", inches],
       ["sett", "24", endsPerInch],
@@ -80,7 +110,7 @@ const publishedPlans: readonly PublishedPlan[] = [
     "agrees",
   ),
   plan(
-    fiberArts,
+    allFiberArts,
     [
       ["finishedWidth", "17", inches],
       ["widthLoss", "15", "percent"],
@@ -99,7 +129,7 @@ const publishedPlans: readonly PublishedPlan[] = [
     "adding rule",
   ),
   plan(
-    pricing,
+    allFiberArtsPricing,
     [
       ["widthInReed", "45", inches],
       ["sett", "6", endsPerInch],
@@ -113,7 +143,7 @@ const publishedPlans: readonly PublishedPlan[] = [
     "agrees",
   ),
   plan(
-    "creative-threads | Creative Threads | Calculating warp yarn quantity | undated | creative-threads.co.uk",
+    creativeThreads,
     [
       ["finishedWidth", "50", centimetres],
       ["widthLoss", "10", "percent"],
@@ -124,7 +154,7 @@ const publishedPlans: readonly PublishedPlan[] = [
     "adding rule",
   ),
   plan(
-    "sparksearcher-balanced | sparksearcher | Weaving Calculations for Balanced Weave | undated | online",
+    sparksearcherBalanced,
     [
       ["sett", "8", endsPerInch],
       ["widthInReed", "7", inches],
@@ -137,7 +167,7 @@ const publishedPlans: readonly PublishedPlan[] = [
     "agrees",
   ),
   plan(
-    "jean-weaves-2014 | Jean Weaves | Two trains left the station, traveling in opposite directions | 2014 | online",
+    jeanWeaves2014,
     [
       ["widthInReed", "48", inches],
       ["sett", "48", endsPerInch],
@@ -150,7 +180,7 @@ const publishedPlans: readonly PublishedPlan[] = [
     "agrees",
   ),
   plan(
-    "weft-handed-2010 | Mary Powell | The Weft-Handed Weaver: And I told my teachers they did not need math | 2010 | online",
+    weftHanded2010,
     [
       ["widthInReed", "45", inches],
       ["sett", "10", endsPerInch],
@@ -164,7 +194,7 @@ const publishedPlans: readonly PublishedPlan[] = [
     "agrees",
   ),
   plan(
-    "horton-placemats | Susan E. Horton | Raffia placemats, Little Looms | undated | online",
+    hortonPlacemats,
     [
       ["ends", "99", "count"],
       ["pieces", "1", "count"],
@@ -178,7 +208,7 @@ const publishedPlans: readonly PublishedPlan[] = [
     "loomWaste",
   ),
   plan(
-    "sammons-gather | Anne Sammons | Gather Placemats, Schacht Spindle | undated | Boulder",
+    sammonsGather,
     [
       ["ends", "110", "count"],
       ["warpLength", "110", inches],
@@ -188,7 +218,7 @@ const publishedPlans: readonly PublishedPlan[] = [
     "in round numbers",
   ),
   plan(
-    "space-saving-mats | a book of rigid-heddle projects, read in a copy | Space-Saving Mats | undated | online",
+    spaceSavingMats,
     [
       ["repeats", "3", "count"],
       ["endsPerRepeat", "24", "count"],
@@ -202,7 +232,7 @@ const publishedPlans: readonly PublishedPlan[] = [
     "warpYarnAgain",
   ),
   plan(
-    "striped-floor-covering | a book of rigid-heddle projects, read in a copy | Striped floor covering | undated | online",
+    stripedFloorCovering,
     [
       ["ends", "84", "count", "84"],
       ["sett", "4", endsPerInch],
@@ -215,7 +245,7 @@ const publishedPlans: readonly PublishedPlan[] = [
     "warpYarnAgain",
   ),
   plan(
-    "zaldograce-2019 | ZaldoGrace | My First Napkins, project page | 2019 | ravelry.com",
+    zaldograce2019,
     [
       ["widthInReed", "24", inches],
       ["sett", "20", endsPerInch],
@@ -233,7 +263,7 @@ const publishedPlans: readonly PublishedPlan[] = [
     "too little stated",
   ),
   plan(
-    "mallikerta | Mallikerta | Pohja-en-4 and Colourful checks | undated | mallikerta.fi | Pohja-en-4",
+    mallikerta,
     [
       ["widthInReed", "106", centimetres],
       ["sett", "2.5", endsPerCentimetre],
@@ -245,9 +275,10 @@ const publishedPlans: readonly PublishedPlan[] = [
     ],
     "one convention",
     "edge ends left out",
+    "Pohja-en-4",
   ),
   plan(
-    "mallikerta | Mallikerta | Pohja-en-4 and Colourful checks | undated | mallikerta.fi | Colourful checks",
+    mallikerta,
     [
       ["widthInReed", "84.8", centimetres],
       ["sett", "2.5", endsPerCentimetre],
@@ -258,9 +289,11 @@ const publishedPlans: readonly PublishedPlan[] = [
       ["warpMass", "85", grams, "83.984375", "printed one gram more, perhaps with the edge ends twice"],
     ],
     "not explained",
+    "",
+    "Colourful checks",
   ),
   plan(
-    "ask-madelyn | Ask Madelyn, Handwoven | Determining Warp Length | undated | online",
+    handwovenWarpLength,
     [
       ["pieces", "8", "count"],
       ["wovenLength", "34", inches],
@@ -270,7 +303,7 @@ const publishedPlans: readonly PublishedPlan[] = [
     "too little stated",
   ),
   plan(
-    "vogl-2001 | Tom Vogl | How to calculate how many yards of warp to put on each spool | 2001 | world.std.com",
+    vogl2001,
     [
       ["widthInReed", "1", inches],
       ["sett", "30", endsPerInch],
@@ -279,7 +312,7 @@ const publishedPlans: readonly PublishedPlan[] = [
     "agrees",
   ),
   plan(
-    "kilgus-2025 | Kate Kilgus | A little experiment with a dummy warp | 2025 | online",
+    kilgus2025,
     [
       ["ends", "248", "count"],
       ["loomWaste", "28", inches],
@@ -287,7 +320,7 @@ const publishedPlans: readonly PublishedPlan[] = [
     "too little stated",
   ),
   plan(
-    "durham-weaver | Susan J. Foulkes | Durham Weaver | 2014 to 2023 | online | A Pattern for Tea Towels, 11 June 2014",
+    durhamWeaver,
     [
       ["repeats", "12", "count"],
       ["endsPerRepeat", "40", "count"],
@@ -297,9 +330,10 @@ const publishedPlans: readonly PublishedPlan[] = [
     ],
     "one convention",
     "edge ends left out",
+    "A Pattern for Tea Towels, 11 June 2014",
   ),
   plan(
-    "franz-2021 | Patty Franz | Towel Exchange sample MAFA2021-015 | 2021 | mafafiber.org",
+    franz2021,
     [
       ["ends", "562", "count", "560", "28 × 20; with two floating selvedges the width is 20.07 in"],
       ["sett", "28", endsPerInch],
@@ -308,7 +342,7 @@ const publishedPlans: readonly PublishedPlan[] = [
     "agrees",
   ),
   plan(
-    "trapunto-2012 | Trapunto | Eternity Napkins | 2012 | trapunto.wordpress.com",
+    trapunto2012,
     [
       ["repeats", "7", "count"],
       ["endsPerRepeat", "37", "count"],
@@ -320,7 +354,7 @@ const publishedPlans: readonly PublishedPlan[] = [
     "agrees",
   ),
   plan(
-    "weaving-from-paradise-2019 | Weaving from Paradise | Project 6, Scarf for Paul | 2019 | online",
+    weavingFromParadise2019,
     [
       ["repeats", "4", "count"],
       ["endsPerRepeat", "48", "count"],
@@ -330,7 +364,7 @@ const publishedPlans: readonly PublishedPlan[] = [
     "too little stated",
   ),
   plan(
-    "schacht-2019 | Schacht Spindle | Newsletter, May 2019: luncheon napkin fabric | 2019 | Boulder",
+    schacht2019,
     [
       ["ends", "295", "count", "295"],
       ["sett", "20", endsPerInch],
@@ -339,7 +373,7 @@ const publishedPlans: readonly PublishedPlan[] = [
     "agrees",
   ),
   plan(
-    "dust-bunnies-2013 | Dust Bunnies Under My Loom | Twill tea towels, 8 shaft pinwheel stars | 2013 | online",
+    dustBunniesStars2013,
     [
       ["ends", "868", "count"],
       ["sett", "36", endsPerInch],
@@ -350,7 +384,7 @@ const publishedPlans: readonly PublishedPlan[] = [
     "too little stated",
   ),
   plan(
-    "fiber-geekery-2011 | Fiber Geekery | Calculate Twice, Weave Once | 2011 | online",
+    fiberGeekery2011,
     [
       ["ends", "501", "count", "502", "24 × 20.9; the width is 20.875 in and printed rounded"],
       ["sett", "24", endsPerInch],
@@ -359,7 +393,7 @@ const publishedPlans: readonly PublishedPlan[] = [
     "agrees",
   ),
   plan(
-    "pegotty-2009 | Pegotty | Napkins, finally | 2009 | online",
+    pegotty2009,
     [
       ["sett", "24", endsPerInch],
       ["widthInReed", "22", inches],
@@ -369,7 +403,7 @@ const publishedPlans: readonly PublishedPlan[] = [
     "ends",
   ),
   plan(
-    "weave-away | Weave Away | Placemats | undated | weave-away.blogspot.com",
+    weaveAway,
     [
       ["widthInReed", "16", inches],
       ["sett", "20", endsPerInch],

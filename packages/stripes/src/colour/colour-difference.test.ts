@@ -1,10 +1,10 @@
 import { cited, published } from "#ci/cited.js";
 import { refusalOf } from "#ci/refusal-of.js";
+import { sharma2005 } from "#ci/sources.js";
 import { converter, differenceCiede2000 } from "culori/fn";
 import { modeLab65, modeRgb, modeXyz65, useMode } from "culori/fn";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { sharma2005 } from "../sources.js";
 import { colourDifference } from "./colour-difference.js";
 import { labOf } from "./lab-of.js";
 import type { LabColour } from "./lab-of.js";

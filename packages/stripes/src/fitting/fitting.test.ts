@@ -1,6 +1,15 @@
 import { cited } from "#ci/cited.js";
 import { law, stripes, upTo } from "#ci/law.js";
 import { refusalOf } from "#ci/refusal-of.js";
+import {
+  birgen,
+  dustBunniesJanuary2013,
+  eduCom,
+  electowiki,
+  gauthmath,
+  solvely,
+  yarnsFromTheLake2023,
+} from "#ci/sources.js";
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import { mirror } from "../sequence/mirror.js";
@@ -8,7 +17,6 @@ import { pivot } from "../sequence/pivot.js";
 import { repeat } from "../sequence/repeat.js";
 import { reverse } from "../sequence/reverse.js";
 import { sequence } from "../sequence/sequence.js";
-import { birgen, dustBunnies2013, eduCom, electowiki, gauthmath, solvely, wonky2023 } from "../sources.js";
 import { apportionment } from "./apportionment.js";
 import { balanced } from "./balanced.js";
 import { fittedSides } from "./fitted-sides.js";
@@ -344,7 +352,7 @@ test("a balanced repeat always reads the same from both sides", () => {
 
 cited(
   "206 ends tied to 182: twelve more at each side",
-  { source: wonky2023, at: "20 June 2023", status: "read", prints: "12", exact: "12" },
+  { source: yarnsFromTheLake2023, at: "20 June 2023", status: "read", prints: "12", exact: "12" },
   fittedSides,
   [{ sequence: widths([90, 92]), ends: 206, step: 1, oddStep: "left" }],
   "left",
@@ -352,7 +360,7 @@ cited(
 cited(
   "368 ends cut to 300: as many dropped at each side",
   {
-    source: dustBunnies2013,
+    source: dustBunniesJanuary2013,
     at: "January 2013",
     status: "read",
     prints: "34",

@@ -1,11 +1,8 @@
 import { cited } from "#ci/cited.js";
-import { totalsOf } from "../sequence/totals.js";
-import { multiply } from "../sequence/multiply.js";
-import { sequenceFromEnds } from "../sequence/sequence-from-ends.js";
-import { sequence, type Stripe } from "../sequence/sequence.js";
 import {
   apostolico,
   brooks1892,
+  colorPlayPlaid,
   degarmo,
   durhamWeaver,
   elliot,
@@ -13,13 +10,16 @@ import {
   lynneRides2017,
   neilson,
   paradise2021,
-  plaidProject,
   sutton,
   textilesOfIndia,
   weaveAway2012,
   weaveAway2013,
   weeFolkArt,
-} from "../sources.js";
+} from "#ci/sources.js";
+import { totalsOf } from "../sequence/totals.js";
+import { multiply } from "../sequence/multiply.js";
+import { sequenceFromEnds } from "../sequence/sequence-from-ends.js";
+import { sequence, type Stripe } from "../sequence/sequence.js";
 import { sequenceFromColourRows } from "./sequence-from-colour-rows.js";
 import { sequenceFromList } from "./sequence-from-list.js";
 
@@ -58,7 +58,7 @@ cited(
   [{ text: "12 white 24s, 2 red 20s, 12 white 24s, 2 blue 20s", legend: legendOf("white 24s", "red 20s", "blue 20s") }],
 );
 
-const plaid = { source: plaidProject, status: "read" } as const;
+const plaid = { source: colorPlayPlaid, status: "read" } as const;
 const purples = legendOf("dark purple", "light purple", "ice blue");
 const warp = {
   text: "10 dark purple; 10 light purple; 10 ice blue; 10 light purple; 10 dark purple; 10 light purple; 10 ice blue; 10 light purple; 10 dark purple",

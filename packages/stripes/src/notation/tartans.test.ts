@@ -1,7 +1,4 @@
 import { cited } from "#ci/cited.js";
-import type { Pivots } from "../sequence/full-sett.js";
-import { totalsOf } from "../sequence/totals.js";
-import { settFromThreadCount } from "./sett-from-thread-count.js";
 import {
   californiaTartan,
   capeBreton,
@@ -17,7 +14,10 @@ import {
   tartanshop,
   westVirginiaShawl,
   wisconsinTartan,
-} from "../sources.js";
+} from "#ci/sources.js";
+import type { Pivots } from "../sequence/full-sett.js";
+import { totalsOf } from "../sequence/totals.js";
+import { settFromThreadCount } from "./sett-from-thread-count.js";
 
 /** Tartan, source, place in it, the count as printed, the reading of its pivots, ends of a whole repeat, ends of each letter. */
 type Row = readonly [string, typeof scotclans, string, string, Pivots, number, string];

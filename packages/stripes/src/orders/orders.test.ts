@@ -1,6 +1,7 @@
 import { cited } from "#ci/cited.js";
 import { law, upTo } from "#ci/law.js";
 import { refusalOf } from "#ci/refusal-of.js";
+import { becker, dupras2011, evenRhythms, toussaint2005 } from "#ci/sources.js";
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import { likeness } from "../comparing/likeness.js";
@@ -9,7 +10,6 @@ import { everyEnd } from "../sequence/every-end.js";
 import { join } from "../sequence/join.js";
 import { mirror } from "../sequence/mirror.js";
 import { sequenceFromEnds } from "../sequence/sequence-from-ends.js";
-import { becker, dupras2011, evenRhythms } from "../sources.js";
 import { evenSpread } from "./even-spread.js";
 import { fibonacciStripes } from "./fibonacci-stripes.js";
 import { gradedBlend } from "./graded-blend.js";
@@ -72,13 +72,7 @@ for (const [title, pattern] of [
   cited(
     title,
     {
-      source: {
-        key: "toussaint-2005",
-        author: "G. Toussaint",
-        title: "The Euclidean Algorithm Generates Traditional Musical Rhythms",
-        year: "2005",
-        place: "Banff",
-      },
+      source: toussaint2005,
       at: "recalled pattern",
       status: "from memory",
       prints: pattern,

@@ -1,11 +1,11 @@
 import { cited } from "#ci/cited.js";
 import { law, upTo } from "#ci/law.js";
 import { refusalOf } from "#ci/refusal-of.js";
+import { yarnLife2007 } from "#ci/sources.js";
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import { everyEnd } from "../sequence/every-end.js";
 import { sequenceFromEnds } from "../sequence/sequence-from-ends.js";
-import { yarnLife2007 } from "../sources.js";
 import { blindPairingChance } from "./blind-pairing-chance.js";
 import type { Fraction } from "./fraction.js";
 import { groupOutlook } from "./group-outlook.js";

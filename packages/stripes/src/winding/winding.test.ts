@@ -1,13 +1,13 @@
 import { cited } from "#ci/cited.js";
 import { law, stripes, upTo } from "#ci/law.js";
 import { refusalOf } from "#ci/refusal-of.js";
+import { allFiberArts1999, weaveAway2012, weaveAway2013 } from "#ci/sources.js";
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import { edges } from "../sequence/edges.js";
 import { join } from "../sequence/join.js";
 import { repeat } from "../sequence/repeat.js";
 import { sequence } from "../sequence/sequence.js";
-import { allFiberArts1999, weaveAway2012, weaveAway2013 } from "../sources.js";
 import { chains } from "./chains.js";
 import { layingList } from "./laying-list.js";
 import { windingList } from "./winding-list.js";

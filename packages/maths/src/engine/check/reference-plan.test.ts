@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { commonPractice } from "../../sources/index.js";
+import { commonPractice } from "#ci/sources.js";
 import {
   contractedCount,
   endsForWidth,

@@ -1,16 +1,16 @@
 import { describe } from "vitest";
 import { cited, published } from "#ci/cited.js";
 import {
-  allenNapery,
+  allenLogCabinNapery,
   brooks1892,
-  horton,
-  patrick,
+  hortonPlacemats,
+  patrickFriendship,
   rogueWeaver2025,
-  sammons,
-  weftHanded,
+  sammonsGather,
+  weftHanded2010,
   wheeler1908,
-  zaldoGrace2019,
-} from "../../sources/index.js";
+  zaldograce2019,
+} from "#ci/sources.js";
 import { feet, inches, ounces, yards } from "../../units/index.js";
 import { difference, inUnit, sum, times } from "./index.js";
 
@@ -21,36 +21,54 @@ describe("the sums of a plan", () => {
   cited("a wool warp in its parts", published(rogueWeaver2025, whole, "92", "92"), sum, parts(7, 75, 10), inches);
   cited("a cotton warp in its parts", published(rogueWeaver2025, whole, "105", "105"), sum, parts(9, 84, 12), inches);
   const twice = "misprint: the fringe between the mats stands in the woven length and in the waste";
-  cited("mats, take-up and waste", published(horton, "preview", "60", "63", twice), sum, parts(34, 3, 26), inches);
+  cited(
+    "mats, take-up and waste",
+    published(hortonPlacemats, "preview", "60", "63", twice),
+    sum,
+    parts(34, 3, 26),
+    inches,
+  );
   cited(
     "yarn of colour A, warp and weft",
-    published(sammons, "plan", "425", "425"),
+    published(sammonsGather, "plan", "425", "425"),
     sum,
     [yards(250), yards(175)],
     yards,
   );
   cited(
     "yarn of colour B, warp and weft",
-    published(sammons, "plan", "150", "150"),
+    published(sammonsGather, "plan", "150", "150"),
     sum,
     [yards(90), yards(60)],
     yards,
   );
   const colours: Parameters<typeof sum> = [yards("236.8"), yards("954.6"), yards("954.6")];
-  cited("yarn used in three colours", published(zaldoGrace2019, "project page", "2146", "2146"), sum, colours, yards);
-  cited("main weft of six napkins", published(allenNapery, "plan", "600", "600"), times, [yards(100), 6], yards);
-  cited("contrast weft of six napkins", published(allenNapery, "plan", "78", "78"), times, [yards(13), 6], yards);
+  cited("yarn used in three colours", published(zaldograce2019, "project page", "2146", "2146"), sum, colours, yards);
+  cited(
+    "main weft of six napkins",
+    published(allenLogCabinNapery, "plan", "600", "600"),
+    times,
+    [yards(100), 6],
+    yards,
+  );
+  cited(
+    "contrast weft of six napkins",
+    published(allenLogCabinNapery, "plan", "78", "78"),
+    times,
+    [yards(13), 6],
+    yards,
+  );
   const loose = "loosely put: four inches under";
   cited(
     "what four pieces of 43 in leave of 5 2/3 yd",
-    published(patrick, "plan", "just under 36", "32", loose),
+    published(patrickFriendship, "plan", "just under 36", "32", loose),
     difference,
     [inches(204), inches(172)],
     inches,
   );
   cited(
     "all the yarn of two cloaks",
-    published(weftHanded, "14 April 2010", "27000", "27000"),
+    published(weftHanded2010, "14 April 2010", "27000", "27000"),
     inUnit,
     [yards(9000), feet],
     feet,

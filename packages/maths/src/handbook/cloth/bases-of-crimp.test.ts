@@ -1,13 +1,13 @@
 import { describe } from "vitest";
 import { cited, published } from "#ci/cited.js";
+import { clothQuantities, jablonskiTakeUp } from "#ci/sources.js";
 import { inUnit, ratio } from "../../engine/quantity/index.js";
-import { clothQuantities, jablonski } from "../../sources/index.js";
 import { cottonHanks, inches, yards } from "../../units/index.js";
 
 describe("crimp on the cloth and take-up on the thread", () => {
   cited(
     "ten inches over the 8 1/2 they become",
-    published(jablonski, "whole example", "1.176", "20/17"),
+    published(jablonskiTakeUp, "whole example", "1.176", "20/17"),
     ratio,
     [inches(10), inches("8.5")],
     null,

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
-import { textileSchoolWeaving } from "../../sources/index.js";
+import { textileSchoolWeaving } from "#ci/sources.js";
 import { clothCoverFactor } from "./cloth-cover-factor.js";
 
 describe("cover factors", () => {

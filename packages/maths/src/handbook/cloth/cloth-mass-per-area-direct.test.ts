@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
+import { cdquestionsMass2025, gateTextile } from "#ci/sources.js";
 import { QuantityError } from "../../engine/refusal.js";
-import { gateTextile, plainWeaveMass2025 } from "../../sources/index.js";
 import {
   cottonCount,
   endsPerCentimetre,
@@ -31,7 +31,7 @@ describe("the mass of a cloth for its size", () => {
   );
   cited(
     "the same cloth, as another site marks it",
-    published(plainWeaveMass2025, "whole question", "188", "198", "misprint: works out 198 and marks the option 188"),
+    published(cdquestionsMass2025, "whole question", "188", "198", "misprint: works out 198 and marks the option 188"),
     clothMassPerAreaDirect,
     [thirtyAndTwenty],
     gramsPerSquareMetre,

@@ -38,7 +38,7 @@ export interface ClothMassPerAreaDirectInput {
  * @units a sett; a number of picks; a direct count; a percentage added → a mass per area
  * @exactness exact
  * @throws QuantityError "missing", "unknown-field", "wrong-kind", "out-of-range", one error for all faulty fields
- * @source gate-tf
+ * @source gate-textile
  * @example clothMassPerAreaDirect({ sett: endsPerCentimetre(20), picks: picksPerCentimetre(20), warpCount: tex(50), weftCount: tex(25), warpCrimp: percentAdded(5), weftCrimp: percentAdded(10) }).in(gramsPerSquareMetre) // 160
  */
 export const clothMassPerAreaDirect: Calculation<ClothMassPerAreaDirectInput, MassPerArea> =

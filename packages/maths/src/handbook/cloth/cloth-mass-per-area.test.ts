@@ -1,6 +1,6 @@
 import { describe } from "vitest";
 import { cited, published } from "#ci/cited.js";
-import { apparelAnalysis2013, gateTextile } from "../../sources/index.js";
+import { apparelAnalysis2013, gateTextile } from "#ci/sources.js";
 import {
   cottonCount,
   endsPerCentimetre,

@@ -38,7 +38,7 @@ export interface ClothMassPerAreaInput {
  * @units a sett; a number of picks; an indirect count; a percentage added → a mass per area
  * @exactness to 34 digits
  * @throws QuantityError "missing", "unknown-field", "wrong-kind", "out-of-range", one error for all faulty fields
- * @source gate-tf
+ * @source gate-textile
  * @example clothMassPerArea({ sett: endsPerCentimetre(20), picks: picksPerCentimetre(20), warpCount: metricCount(20), weftCount: metricCount(40), warpCrimp: percentAdded(5), weftCrimp: percentAdded(10) }).in(gramsPerSquareMetre) // 160
  */
 export const clothMassPerArea: Calculation<ClothMassPerAreaInput, MassPerArea> = /* @__PURE__ */ calculation(() => ({

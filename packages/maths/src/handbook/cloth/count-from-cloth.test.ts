@@ -1,6 +1,6 @@
 import { describe } from "vitest";
 import { cited } from "#ci/cited.js";
-import { commonPractice } from "../../sources/index.js";
+import { commonPractice } from "#ci/sources.js";
 import { cottonCount, grains, inches, percentAdded } from "../../units/index.js";
 import { countFromCloth } from "./count-from-cloth.js";
 

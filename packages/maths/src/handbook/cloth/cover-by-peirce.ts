@@ -26,7 +26,7 @@ export interface CoverByPeirceInput {
  * @units ends or picks in a length, reckoned in ends per inch or picks per inch; an indirect count, reckoned in cotton count → a share in percent
  * @exactness rule of thumb, its constants for the units it reckons in
  * @throws QuantityError "missing", "unknown-field", "wrong-kind", "out-of-range", one error for all faulty fields
- * @source gate-tf
+ * @source gate-textile
  * @example coverByPeirce({ threads: endsPerInch(70), count: cottonCount(25) }).in(percentOf) // 50
  */
 export const coverByPeirce: Calculation<CoverByPeirceInput, Share> = /* @__PURE__ */ calculation(() => ({

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
-import { wovenCalculation } from "../../sources/index.js";
+import { wovenFabricCalculation } from "#ci/sources.js";
 import { cottonCount, endsPerCentimetre, endsPerInch, picksPerInch, tex } from "../../units/index.js";
 import { convertCount } from "../yarn/index.js";
 import { coverFactorByPeirce } from "./cover-factor-by-peirce.js";
@@ -12,7 +12,7 @@ describe("cover factors", () => {
   cited(
     "20 tex, 28 to the centimetre, on the scale of Peirce",
     published(
-      wovenCalculation,
+      wovenFabricCalculation,
       "page 1, cover factor",
       "12.9",
       "13.08825136605118900969595079502020216516",
@@ -25,7 +25,7 @@ describe("cover factors", () => {
   cited(
     "plain cloth that jams",
     published(
-      wovenCalculation,
+      wovenFabricCalculation,
       "page 1, cover factor",
       "16",
       "16.16580753730952140625616585405480875813",

@@ -1,6 +1,6 @@
 import { calculation, plainNumber, positive, positiveEither, reckonedIn } from "../../engine/formula/index.js";
 import type { Calculation } from "../../engine/formula/index.js";
-import { wovenCalculation } from "../../sources/index.js";
+import { wovenFabricCalculation } from "../../sources/index.js";
 import {
   EndsPerLength,
   IndirectCount,
@@ -38,5 +38,5 @@ export const coverFactorByPeirce: Calculation<CoverFactorByPeirceInput, number> 
   },
   formula: "coverFactor = threads ÷ √count",
   result: plainNumber("on the scale of Peirce", "of one set of threads"),
-  source: wovenCalculation,
+  source: wovenFabricCalculation,
 }));

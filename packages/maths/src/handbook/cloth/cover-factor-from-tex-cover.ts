@@ -1,6 +1,6 @@
 import { calculation, plainNumber } from "../../engine/formula/index.js";
 import type { Calculation } from "../../engine/formula/index.js";
-import { wovenCalculation } from "../../sources/index.js";
+import { wovenFabricCalculation } from "../../sources/index.js";
 
 export interface CoverFactorFromTexCoverInput {
   /** Of one set of threads. */
@@ -31,6 +31,6 @@ export const coverFactorFromTexCover: Calculation<CoverFactorFromTexCoverInput, 
     texOfCottonOne = 453592.37 ÷ (840 × 0.9144)
     peirceCover = texCover × 10 × 2.54 ÷ √texOfCottonOne`,
     result: plainNumber("on the scale of Peirce", "of the same threads"),
-    source: wovenCalculation,
+    source: wovenFabricCalculation,
   }),
 );

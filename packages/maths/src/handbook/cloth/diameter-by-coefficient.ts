@@ -19,7 +19,7 @@ export interface DiameterByCoefficientInput {
  * @units coefficient of the rule; a direct count, reckoned in tex; a density, reckoned in grams per cubic centimetre → a length, reckoned in centimetres
  * @exactness rule of thumb, its constants for the units it reckons in
  * @throws QuantityError "missing", "unknown-field", "wrong-kind", "out-of-range", one error for all faulty fields
- * @source gate-tf
+ * @source gate-textile
  * @example diameterByCoefficient({ coefficient: 0.00444, count: tex(54), density: gramsPerCubicCentimetre("1.5") }).in(centimetres) // 0.02664
  */
 export const diameterByCoefficient: Calculation<DiameterByCoefficientInput, Length> = /* @__PURE__ */ calculation(

@@ -1,6 +1,6 @@
 import { describe } from "vitest";
 import { cited, published } from "#ci/cited.js";
-import { balasubramanianCloth, gateTextile, jammedCloth2025 } from "../../sources/index.js";
+import { balasubramanianCloth, cdquestionsJam2025, gateTextile } from "#ci/sources.js";
 import { endsPerCentimetre, endsPerInch, millimetres, percentAdded } from "../../units/index.js";
 import { jammedSquareCloth } from "./jammed-square-cloth.js";
 
@@ -51,7 +51,7 @@ describe("a square cloth of round threads, jammed", () => {
   );
   cited(
     "threads of 10s cotton to the inch",
-    published(jammedCloth2025, "whole question", "51", "51.01684620070283459169120513182115362853"),
+    published(cdquestionsJam2025, "whole question", "51", "51.01684620070283459169120513182115362853"),
     jammedSquareCloth,
     [{ diameter: millimetres("0.2874481260508507468701000822550357136176") }],
     ["ends", endsPerInch],

@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { byHand, cited, published } from "#ci/cited.js";
+import { brooks1892, commonPractice } from "#ci/sources.js";
 import { solveFor } from "../../engine/solve/index.js";
-import { brooks1892, commonPractice } from "../../sources/index.js";
 import {
   grams,
   gramsPerSquareMetre,

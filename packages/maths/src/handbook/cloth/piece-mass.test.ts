@@ -1,6 +1,6 @@
 import { describe } from "vitest";
 import { cited, published } from "#ci/cited.js";
-import { brooks1892 } from "../../sources/index.js";
+import { brooks1892 } from "#ci/sources.js";
 import { ounces, percentAdded } from "../../units/index.js";
 import { pieceMass } from "./piece-mass.js";
 

@@ -1,6 +1,6 @@
 import { added, calculation, positive } from "../../engine/formula/index.js";
 import type { Calculation } from "../../engine/formula/index.js";
-import { fabricWeight } from "../../sources/index.js";
+import { fabricWeightGsm } from "../../sources/index.js";
 import { endsPerCentimetre, EndsPerLength, endsPerInch, IndirectCount, MassPerArea } from "../../units/index.js";
 import type { Addition } from "../../units/index.js";
 
@@ -41,6 +41,6 @@ export const settOfSquareCloth: Calculation<SettOfSquareClothInput, EndsPerLengt
     result: positive(EndsPerLength, "and as many picks"),
     resultIn: [endsPerInch, endsPerCentimetre],
     slips: [{ says: "puts all the mass into the ends", instead: "sett = threads" }],
-    source: fabricWeight,
+    source: fabricWeightGsm,
   }),
 );

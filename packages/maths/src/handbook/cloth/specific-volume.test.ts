@@ -1,6 +1,6 @@
 import { describe } from "vitest";
 import { cited, published } from "#ci/cited.js";
-import { gateTextile } from "../../sources/index.js";
+import { gateTextile } from "#ci/sources.js";
 import { centimetres, cubicCentimetresPerGram, gramsPerSquareMetre } from "../../units/index.js";
 import { specificVolume } from "./specific-volume.js";
 

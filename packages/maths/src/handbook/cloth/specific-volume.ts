@@ -17,7 +17,7 @@ export interface SpecificVolumeInput {
  * @units a length; a mass per area → a volume per mass
  * @exactness to 34 digits
  * @throws QuantityError "missing", "unknown-field", "wrong-kind", "out-of-range", one error for all faulty fields
- * @source gate-tf
+ * @source gate-textile
  * @example specificVolume({ thickness: millimetres("0.5"), massPerArea: gramsPerSquareMetre(125) }).in(cubicCentimetresPerGram) // 4
  */
 export const specificVolume: Calculation<SpecificVolumeInput, VolumePerMass> = /* @__PURE__ */ calculation(() => ({

@@ -1,6 +1,6 @@
 import { calculation, plainNumber, positive, positiveEither, reckonedIn } from "../../engine/formula/index.js";
 import type { Calculation } from "../../engine/formula/index.js";
-import { wovenCalculation } from "../../sources/index.js";
+import { wovenFabricCalculation } from "../../sources/index.js";
 import {
   DirectCount,
   EndsPerLength,
@@ -38,5 +38,5 @@ export const texCoverFactor: Calculation<TexCoverFactorInput, number> = /* @__PU
   },
   formula: "coverFactor = threads × √count ÷ 10",
   result: plainNumber("on the tex scale", "of one set of threads"),
-  source: wovenCalculation,
+  source: wovenFabricCalculation,
 }));

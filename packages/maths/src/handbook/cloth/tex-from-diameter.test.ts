@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
-import { gateTextile } from "../../sources/index.js";
+import { gateTextile } from "#ci/sources.js";
 import { centimetres, gramsPerCubicCentimetre, tex } from "../../units/index.js";
 import { diameterByCoefficient } from "./diameter-by-coefficient.js";
 import { texFromDiameter } from "./tex-from-diameter.js";

@@ -23,7 +23,7 @@ export interface TexFromDiameterInput {
  * @units a length, reckoned in centimetres; coefficient of the rule; a density, reckoned in grams per cubic centimetre → a direct count, reckoned in tex
  * @exactness rule of thumb, its constants for the units it reckons in
  * @throws QuantityError "missing", "unknown-field", "wrong-kind", "out-of-range", one error for all faulty fields
- * @source gate-tf
+ * @source gate-textile
  * @example texFromDiameter({ diameter: millimetres("0.2664"), coefficient: 0.00444, density: gramsPerCubicCentimetre("1.5") }).in(tex) // 54
  */
 export const texFromDiameter: Calculation<TexFromDiameterInput, DirectCount> = /* @__PURE__ */ calculation(() => ({

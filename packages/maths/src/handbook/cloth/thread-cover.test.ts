@@ -1,6 +1,6 @@
 import { describe } from "vitest";
 import { cited, published } from "#ci/cited.js";
-import { fabricGeometry, gateTextile } from "../../sources/index.js";
+import { fabricGeometry, gateTextile } from "#ci/sources.js";
 import { millimetres, percentOf } from "../../units/index.js";
 import { threadCover } from "./thread-cover.js";
 

@@ -24,7 +24,7 @@ export interface ThreadCoverInput {
  * @units a length; a share in percent → a share in percent
  * @exactness to 34 digits
  * @throws QuantityError "missing", "unknown-field", "wrong-kind", "out-of-range", one error for all faulty fields
- * @source gate-tf
+ * @source gate-textile
  * @example threadCover({ diameter: millimetres(0.4), spacing: millimetres(1), flattening: percentOf(80) }).in(percentOf) // 50
  */
 export const threadCover: Calculation<ThreadCoverInput, Share> = /* @__PURE__ */ calculation(() => ({

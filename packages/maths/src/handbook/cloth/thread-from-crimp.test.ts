@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
-import { balasubramanianCloth } from "../../sources/index.js";
+import { balasubramanianCloth } from "#ci/sources.js";
 import { millimetres, percentAdded } from "../../units/index.js";
 import { threadFromCrimp } from "./thread-from-crimp.js";
 import { threadFromHeight } from "./thread-from-height.js";

@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
+import { balasubramanianCloth } from "#ci/sources.js";
 import { QuantityError } from "../../engine/refusal.js";
-import { balasubramanianCloth } from "../../sources/index.js";
 import { millimetres, percentAdded } from "../../units/index.js";
 import { clothByShortRule } from "./cloth-by-short-rule.js";
 import { peirceCloth } from "./peirce-cloth.js";

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
-import { gateTextile } from "../../sources/index.js";
+import { gateTextile } from "#ci/sources.js";
 import { cottonCount, endsPerInch, percentOf } from "../../units/index.js";
 import { coverByPeirce } from "./cover-by-peirce.js";
 import { totalCover } from "./total-cover.js";

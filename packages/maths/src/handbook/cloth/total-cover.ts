@@ -17,7 +17,7 @@ export interface TotalCoverInput {
  * @units a share in percent → a share in percent
  * @exactness exact
  * @throws QuantityError "missing", "unknown-field", "wrong-kind", "out-of-range", one error for all faulty fields
- * @source gate-tf
+ * @source gate-textile
  * @example totalCover({ warpCover: percentOf(50), weftCover: percentOf(40) }).in(percentOf) // 70
  */
 export const totalCover: Calculation<TotalCoverInput, Share> = /* @__PURE__ */ calculation(() => ({

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
-import { fabricProduction2015, fabricWeight, gateTextile } from "../../sources/index.js";
+import { fabricProduction2015, fabricWeightGsm, gateTextile } from "#ci/sources.js";
 import {
   cottonCount,
   endsPerCentimetre,
@@ -46,14 +46,14 @@ describe("the mass of a cloth for its size", () => {
   );
   cited(
     "one end of ones cotton to the inch",
-    published(fabricWeight, "worked answer, the constant", "23.25", "23.24965541134785973275650255004213712131"),
+    published(fabricWeightGsm, "worked answer, the constant", "23.25", "23.24965541134785973275650255004213712131"),
     warpMassPerArea,
     [{ sett: endsPerInch(1), count: cottonCount(1), crimp: percentAdded(0) }],
     gramsPerSquareMetre,
   );
   cited(
     "one end of ones cotton to the inch, in ounces to the square yard",
-    { source: fabricWeight, at: "worked answer, the constant", status: "read", prints: "", exact: "24/35" },
+    { source: fabricWeightGsm, at: "worked answer, the constant", status: "read", prints: "", exact: "24/35" },
     warpMassPerArea,
     [{ sett: endsPerInch(1), count: cottonCount(1), crimp: percentAdded(0) }],
     ouncesPerSquareYard,

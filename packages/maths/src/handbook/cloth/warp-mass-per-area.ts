@@ -1,6 +1,6 @@
 import { added, calculation, positive } from "../../engine/formula/index.js";
 import type { Calculation } from "../../engine/formula/index.js";
-import { fabricWeight } from "../../sources/index.js";
+import { fabricWeightGsm } from "../../sources/index.js";
 import {
   EndsPerLength,
   IndirectCount,
@@ -39,5 +39,5 @@ export const warpMassPerArea: Calculation<WarpMassPerAreaInput, MassPerArea> = /
   formula: "mass = sett × (1 + crimp) ÷ count",
   result: positive(MassPerArea, "of the warp alone"),
   resultIn: [gramsPerSquareMetre, ouncesPerSquareYard],
-  source: fabricWeight,
+  source: fabricWeightGsm,
 }));

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
-import { gateTextile } from "../../sources/index.js";
+import { gateTextile } from "#ci/sources.js";
 import { millimetres, percentAdded } from "../../units/index.js";
 import { threadFromCrimp } from "./thread-from-crimp.js";
 import { waveHeight } from "./wave-height.js";

@@ -22,7 +22,7 @@ export interface WaveHeightInput {
  * @units a length; a percentage added; factor of the rule → a length
  * @exactness rule of thumb, from plain numbers
  * @throws QuantityError "missing", "unknown-field", "wrong-kind", "out-of-range", one error for all faulty fields
- * @source gate-tf
+ * @source gate-textile
  * @example waveHeight({ spacing: millimetres(0.4), crimp: percentAdded(9), factor: 1.5 }).in(millimetres) // 0.18
  */
 export const waveHeight: Calculation<WaveHeightInput, Length> = /* @__PURE__ */ calculation(() => ({

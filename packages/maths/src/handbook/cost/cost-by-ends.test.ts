@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
-import { wolfensberger1921 } from "../../sources/index.js";
+import { wolfensberger1921 } from "#ci/sources.js";
 import { currency } from "../../units/index.js";
 import { costByEnds } from "./cost-by-ends.js";
 

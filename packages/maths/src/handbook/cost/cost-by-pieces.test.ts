@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { byHand, cited } from "#ci/cited.js";
+import { commonPractice } from "#ci/sources.js";
 import { solveFor } from "../../engine/solve/index.js";
-import { commonPractice } from "../../sources/index.js";
 import { currency } from "../../units/index.js";
 import { costByPieces } from "./cost-by-pieces.js";
 

@@ -18,7 +18,7 @@ export interface DryMassInput {
  * @units a mass; a percentage added → a mass
  * @exactness to 34 digits
  * @throws QuantityError "missing", "unknown-field", "wrong-kind", "out-of-range", one error for all faulty fields
- * @source gate-tf
+ * @source gate-textile
  * @example dryMass({ mass: grams(114), regain: percentAdded(14) }).in(grams) // 100
  */
 export const dryMass: Calculation<DryMassInput, Mass> = /* @__PURE__ */ calculation(() => ({

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
-import { brooks1892, encyclopedie1765, wheeler1908, wolfensberger1921 } from "../../sources/index.js";
+import { brooks1892, encyclopedie1765, wheeler1908, wolfensberger1921 } from "#ci/sources.js";
 import type { Money } from "../../units/index.js";
 import { currency, percentLost } from "../../units/index.js";
 import { pieceCost } from "./piece-cost.js";

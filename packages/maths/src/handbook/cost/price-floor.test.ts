@@ -1,6 +1,6 @@
 import { describe } from "vitest";
 import { cited, published } from "#ci/cited.js";
-import { wolfensberger1921 } from "../../sources/index.js";
+import { wolfensberger1921 } from "#ci/sources.js";
 import { currency, percentLost } from "../../units/index.js";
 import { priceFloor } from "./price-floor.js";
 

@@ -1,6 +1,6 @@
 import { describe } from "vitest";
 import { cited, published } from "#ci/cited.js";
-import { fry2024 } from "../../sources/index.js";
+import { fry2024 } from "#ci/sources.js";
 import { currency } from "../../units/index.js";
 import { workCost } from "./work-cost.js";
 

@@ -1,6 +1,6 @@
 import { describe } from "vitest";
 import { cited, published } from "#ci/cited.js";
-import { leigh2023 } from "../../sources/index.js";
+import { leigh2023 } from "#ci/sources.js";
 import { currency, yards } from "../../units/index.js";
 import { yarnCostByLength } from "./yarn-cost-by-length.js";
 

@@ -1,13 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
-import {
-  allFiberArtsPricing,
-  brooks1892,
-  encyclopedie1765,
-  kilgus2025,
-  taylor1909,
-  wheeler1908,
-} from "../../sources/index.js";
+import { allFiberArtsPricing, brooks1892, encyclopedie1765, kilgus2025, taylor1909, wheeler1908 } from "#ci/sources.js";
 import { currency, ounces, pounds } from "../../units/index.js";
 import { yarnCost } from "./yarn-cost.js";
 

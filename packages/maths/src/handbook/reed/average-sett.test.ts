@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { byHand, cited } from "#ci/cited.js";
-import { commonPractice } from "../../sources/index.js";
+import { commonPractice } from "#ci/sources.js";
 import { endsPerInch, inches } from "../../units/index.js";
 import { averageSett } from "./average-sett.js";
 

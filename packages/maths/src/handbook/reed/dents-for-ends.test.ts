@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
 import type { Citation } from "#ci/cited.js";
-import { brinton1919, handwovenWinding, wolfensberger1921 } from "../../sources/index.js";
+import { brinton1919, handwovenWinding, wolfensberger1921 } from "#ci/sources.js";
 import { dentsForEnds } from "./dents-for-ends.js";
 
 type Row = readonly [title: string, Citation, ends: number, endsPerDent: number];

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
-import { bell1895, brooks1892, wolfensberger1921 } from "../../sources/index.js";
+import { bell1895, brooks1892, wolfensberger1921 } from "#ci/sources.js";
 import { dentsPerInch, inches, scotchReed } from "../../units/index.js";
 import { dentsForWidth } from "./dents-for-width.js";
 

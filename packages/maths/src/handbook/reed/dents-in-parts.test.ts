@@ -1,6 +1,6 @@
 import { describe } from "vitest";
 import { cited, published } from "#ci/cited.js";
-import { oddWeavings } from "../../sources/index.js";
+import { oddWeavings } from "#ci/sources.js";
 import { dentsInParts } from "./dents-in-parts.js";
 
 describe("dents of a reed marked in parts", () => {

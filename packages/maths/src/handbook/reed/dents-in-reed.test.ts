@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
-import { brooks1892, ullgarnet2010 } from "../../sources/index.js";
+import { brooks1892, ullgarnet2010 } from "#ci/sources.js";
 import {
   centimetres,
   dentsPerInch,

@@ -1,6 +1,6 @@
 import { describe } from "vitest";
 import { cited, published } from "#ci/cited.js";
-import { taylor1909, wolfensberger1921 } from "../../sources/index.js";
+import { taylor1909, wolfensberger1921 } from "#ci/sources.js";
 import { dentsInSley } from "./dents-in-sley.js";
 import type { Sley } from "./sley-from.js";
 

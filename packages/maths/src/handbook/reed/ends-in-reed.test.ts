@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
-import { bell1895, brooks1892, taylor1909 } from "../../sources/index.js";
+import { bell1895, brooks1892, taylor1909 } from "#ci/sources.js";
 import { boltonReed, dentsPerInch, inches, scotchReed, stockportReed } from "../../units/index.js";
 import { endsInReed } from "./ends-in-reed.js";
 

@@ -8,7 +8,7 @@ import {
   spaceSavingMats,
   taylor1909,
   wolfensberger1921,
-} from "../../sources/index.js";
+} from "#ci/sources.js";
 import { endsInSley } from "./ends-in-sley.js";
 import type { Sley } from "./sley-from.js";
 

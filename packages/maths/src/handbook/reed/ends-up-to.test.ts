@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { byHand, cited } from "#ci/cited.js";
-import { commonPractice } from "../../sources/index.js";
+import { commonPractice } from "#ci/sources.js";
 import { centimetres, endsPerCentimetre, endsPerInch, inches } from "../../units/index.js";
 import { endsUpTo } from "./ends-up-to.js";
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
-import { lisaKay2013 } from "../../sources/index.js";
+import { lisaKay2013 } from "#ci/sources.js";
 import { dentsPerInch, dentsPerTenCentimetres, endsPerCentimetre, endsPerInch } from "../../units/index.js";
 import { exactSley } from "./exact-sley.js";
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import type { Citation } from "#ci/cited.js";
 import { cited, published } from "#ci/cited.js";
-import { wolfensberger1921 } from "../../sources/index.js";
+import { wolfensberger1921 } from "#ci/sources.js";
 import { heddlesPerCentimetre, heddlesPerInch, inches } from "../../units/index.js";
 import { healdCloseness } from "./heald-closeness.js";
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
-import { brooks1892, handwovenHeddles2022, lynneRides2017 } from "../../sources/index.js";
+import { brooks1892, handwovenHeddles2022, lynneRides2017 } from "#ci/sources.js";
 import { heddlesPerShaft } from "./heddles-per-shaft.js";
 
 describe("heddles on each shaft", () => {

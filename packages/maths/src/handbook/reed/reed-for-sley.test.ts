@@ -1,6 +1,6 @@
 import { describe } from "vitest";
 import { cited, published } from "#ci/cited.js";
-import { taylor1909 } from "../../sources/index.js";
+import { taylor1909 } from "#ci/sources.js";
 import { dentsPerInch, endsPerInch, stockportReed } from "../../units/index.js";
 import { reedForSley } from "./reed-for-sley.js";
 import type { Sley } from "./sley-from.js";

@@ -1,6 +1,6 @@
 import { describe } from "vitest";
 import { cited, published } from "#ci/cited.js";
-import { bergdala, brinton1919, oddWeavings } from "../../sources/index.js";
+import { bergdala, brinton1919, oddWeavings } from "#ci/sources.js";
 import { centimetres, dentsPerInch, dentsPerTenCentimetres, inches } from "../../units/index.js";
 import { reedFromDents } from "./reed-from-dents.js";
 

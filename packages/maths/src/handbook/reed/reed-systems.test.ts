@@ -2,23 +2,23 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
 import type { Citation } from "#ci/cited.js";
+import {
+  brinton1919,
+  brooks1892,
+  handwovenReeds,
+  oddWeavings,
+  reedCalculations2008,
+  reedCount2015,
+  scottishNationalDictionary,
+  settSystems2014,
+  shawlWeavingArtisan,
+  sponsEncyclopaedia,
+  taylor1909,
+} from "#ci/sources.js";
 import { inUnit } from "../../engine/quantity/index.js";
 import type { Unit } from "../../engine/quantity/index.js";
 import { QuantityError } from "../../engine/refusal.js";
 import { asText, explain } from "../../engine/working/index.js";
-import {
-  brinton1919,
-  brooks1892,
-  spons,
-  settSystems2014,
-  handwovenReeds,
-  oddWeavings,
-  reedCount2015,
-  scottishDictionary,
-  shawlWeaving,
-  taylor1909,
-  reedCalculations2008,
-} from "../../sources/index.js";
 import {
   blackburnReed,
   boltonReedOf24HalfInches,
@@ -169,7 +169,7 @@ describe("the systems of reeds", () => {
   );
   cited(
     "60s Stockport in dents to the inch",
-    published(shawlWeaving, "manual pages 73-74", "30", "30"),
+    published(shawlWeavingArtisan, "manual pages 73-74", "30", "30"),
     inUnit,
     [stockportReed(60), dentsPerInch],
     dentsPerInch,
@@ -204,14 +204,14 @@ describe("the systems of reeds", () => {
   );
   cited(
     "30 porter as a Scotch reed",
-    published(scottishDictionary, "entry Porter", "600", "600"),
+    published(scottishNationalDictionary, "entry Porter", "600", "600"),
     inUnit,
     [scotchPorter(30), scotchReed],
     scotchReed,
   );
   cited(
     "10 porter as a Scotch reed",
-    published(scottishDictionary, "entry Porter", "200", "200"),
+    published(scottishNationalDictionary, "entry Porter", "200", "200"),
     inUnit,
     [scotchPorter(10), scotchReed],
     scotchReed,
@@ -400,7 +400,7 @@ describe("the systems of reeds", () => {
     ["one Irish", published(settSystems2014, "entry Sett Systems", "hundreds of dents in 40 in", "5/2"), irishReed],
     [
       "one Dundee porter",
-      published(spons, "Jute Manufactures", "porters of 20 splits in 37 in", "20/37"),
+      published(sponsEncyclopaedia, "Jute Manufactures", "porters of 20 splits in 37 in", "20/37"),
       scotchPorter,
     ],
     ["one Leeds as a reed", published(reedCount2015, "tables", "19 dents in 9 in", "19/9"), leedsReed],
@@ -411,7 +411,7 @@ describe("the systems of reeds", () => {
     ],
     [
       "one Scotch of Aberdeen",
-      published(scottishDictionary, "entry Hunder, 1778", "hundreds counted on forty inches", "1/40"),
+      published(scottishNationalDictionary, "entry Hunder, 1778", "hundreds counted on forty inches", "1/40"),
       scotchReedOf40Inches,
     ],
     [

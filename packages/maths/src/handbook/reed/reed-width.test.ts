@@ -6,15 +6,15 @@ import {
   allOfMyLives2010,
   bell1895,
   durhamWeaver,
-  dustBunnies,
-  fiberGeekery,
+  dustBunniesPinwheel2013,
+  fiberGeekery2011,
   franz2021,
   handwovenWinding,
-  luncheon2019,
   measuredThreads,
   notFibonacci2020,
+  schacht2019,
   stripedFloorCovering,
-} from "../../sources/index.js";
+} from "#ci/sources.js";
 import {
   centimetres,
   dentsPerInch,
@@ -46,7 +46,7 @@ const rows: readonly Row[] = [
 describe("the width in the reed", () => {
   cited(
     "295 ends at 20 to the inch",
-    { source: luncheon2019, at: "project", status: "read", prints: "14 3/4", exact: "14.75" },
+    { source: schacht2019, at: "project", status: "read", prints: "14 3/4", exact: "14.75" },
     reedWidth,
     [{ ends: 295, sett: endsPerInch(20) }],
     inches,
@@ -60,7 +60,7 @@ describe("the width in the reed", () => {
   );
   cited(
     "501 ends at 24 to the inch",
-    { source: fiberGeekery, at: "whole post", status: "read", prints: "20.9", exact: "20.875" },
+    { source: fiberGeekery2011, at: "whole post", status: "read", prints: "20.9", exact: "20.875" },
     reedWidth,
     [{ ends: 501, sett: endsPerInch(24) }],
     inches,
@@ -81,7 +81,7 @@ describe("the width in the reed", () => {
   );
   cited(
     "an 8-dent reed at 4 to the dent",
-    { source: dustBunnies, at: "November 2013", status: "read", prints: "32", exact: "32" },
+    { source: dustBunniesPinwheel2013, at: "November 2013", status: "read", prints: "32", exact: "32" },
     settInReed,
     [{ reed: dentsPerInch(8), endsPerDent: 4 }],
     endsPerInch,

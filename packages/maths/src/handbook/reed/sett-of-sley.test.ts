@@ -2,7 +2,6 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { Citation } from "#ci/cited.js";
 import { cited, published } from "#ci/cited.js";
-import { compare } from "../../engine/quantity/index.js";
 import {
   bell1895,
   handwovenEightDent,
@@ -11,7 +10,8 @@ import {
   lisaKay2013,
   osterkampCharts,
   sweetGeorgiaReeds,
-} from "../../sources/index.js";
+} from "#ci/sources.js";
+import { compare } from "../../engine/quantity/index.js";
 import { dentsPerInch, endsPerCentimetre, endsPerInch } from "../../units/index.js";
 import { exactSley } from "./exact-sley.js";
 import { settOfSley } from "./sett-of-sley.js";

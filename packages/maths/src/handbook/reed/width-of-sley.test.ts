@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
-import { blossomMerz2012, spaceSavingMats } from "../../sources/index.js";
+import { blossomMerz2012, spaceSavingMats } from "#ci/sources.js";
 import { dentsPerInch, endsPerInch, inches } from "../../units/index.js";
 import { averageSett } from "./average-sett.js";
 import type { Sley } from "./sley-from.js";

@@ -1,14 +1,14 @@
 import { describe } from "vitest";
 import { cited, published } from "#ci/cited.js";
-import { inUnit } from "../../engine/quantity/index.js";
 import {
   houseOfWool,
   newEnglishDictionaryBeer,
-  reedEncyclopedia,
   sizesPorter,
-  spons,
+  sponsEncyclopaedia,
   taylor1909,
-} from "../../sources/index.js";
+  wikipediaReed,
+} from "#ci/sources.js";
+import { inUnit } from "../../engine/quantity/index.js";
 import { dentsPerInch, endsPerInch, inches, millimetres, scotchPorter } from "../../units/index.js";
 import { dentsInParts } from "./dents-in-parts.js";
 import { endsInSley } from "./ends-in-sley.js";
@@ -27,7 +27,7 @@ describe("the words of reeds", () => {
   ]);
   cited(
     "16 porters of jute hessian in dents to the inch",
-    published(spons, "Jute Manufactures, part 7", "16 porters of 20 splits in 37 in", "320/37"),
+    published(sponsEncyclopaedia, "Jute Manufactures, part 7", "16 porters of 20 splits in 37 in", "320/37"),
     inUnit,
     [scotchPorter(16), dentsPerInch],
     dentsPerInch,
@@ -66,7 +66,7 @@ describe("the height of a reed", () => {
   const at = "Construction";
   cited(
     "of a power loom",
-    published(reedEncyclopedia, at, "89", "88.9"),
+    published(wikipediaReed, at, "89", "88.9"),
     inUnit,
     [inches("3.5"), millimetres],
     millimetres,
@@ -74,7 +74,7 @@ describe("the height of a reed", () => {
   const about = "printed with an about";
   cited(
     "of a hand loom",
-    published(reedEncyclopedia, at, "100", "101.6", about),
+    published(wikipediaReed, at, "100", "101.6", about),
     inUnit,
     [inches(4), millimetres],
     millimetres,

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
-import { settPage } from "../../sources/index.js";
+import { settSinglePage } from "#ci/sources.js";
 import { cottonCount, endsPerInch, percentAdded, worstedCount, yardsPerPound } from "../../units/index.js";
 import { basket } from "../weave/basket.js";
 import { plainWeave } from "../weave/plain-weave.js";
@@ -24,7 +24,7 @@ function perInch(input: ComparedSettsInput): Readonly<Record<string, number>> {
 describe("rules side by side", () => {
   cited(
     "the lowest for 8/2 cotton in plain weave is by ends and intersections",
-    published(settPage, "whole page", "26", "26.08447814314098943269359548290558910"),
+    published(settSinglePage, "whole page", "26", "26.08447814314098943269359548290558910"),
     comparedSetts,
     [{ ...eightTwo, weave: plainWeave, wrapsPerInch: "not wrapped" }],
     ["lowest", endsPerInch],

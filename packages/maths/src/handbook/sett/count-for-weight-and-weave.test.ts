@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
-import { taylor1909 } from "../../sources/index.js";
+import { taylor1909 } from "#ci/sources.js";
 import { cottonCount, drams, endsPerInch, milligrams, pounds } from "../../units/index.js";
 import { countForWeightAndWeave } from "./count-for-weight-and-weave.js";
 import { settForCountAndWeave } from "./sett-for-count-and-weave.js";

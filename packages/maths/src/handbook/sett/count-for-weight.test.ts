@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
+import { taylor1909, textileNotesHeavier2026 } from "#ci/sources.js";
 import { QuantityError } from "../../engine/refusal.js";
-import { heavierOrLighter2026, taylor1909 } from "../../sources/index.js";
 import { cottonCount, endsPerInch, grams, pounds } from "../../units/index.js";
 import { countForWeight } from "./count-for-weight.js";
 import { settForWeave } from "./sett-for-weave.js";
@@ -11,7 +11,7 @@ const plain = { ends: 2, intersections: 2 };
 describe("another weight", () => {
   cited(
     "20s for a cloth a sixth heavier",
-    published(heavierOrLighter2026, "whole article", "14.69", "720/49"),
+    published(textileNotesHeavier2026, "whole article", "14.69", "720/49"),
     countForWeight,
     [{ count: cottonCount(20), mass: grams(6), newMass: grams(7) }],
     cottonCount,

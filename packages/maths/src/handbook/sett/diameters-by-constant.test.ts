@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
-import { settArticle, settPage, taylor1909 } from "../../sources/index.js";
+import { settArticle, settSinglePage, taylor1909 } from "#ci/sources.js";
 import { diametersPerCentimetre, diametersPerInch, metresPerKilogram, yardsPerPound } from "../../units/index.js";
 import { diametersByConstant } from "./diameters-by-constant.js";
 
@@ -92,7 +92,7 @@ describe("threads laid touching", () => {
   );
   cited(
     "8/2 cotton by the 0.9 rule",
-    { source: settPage, at: "whole page", status: "read", prints: "52", exact: "52.1689562862819788653871910" },
+    { source: settSinglePage, at: "whole page", status: "read", prints: "52", exact: "52.1689562862819788653871910" },
     diametersByConstant,
     [{ constant: 0.9, count: yardsPerPound(3360) }],
     diametersPerInch,

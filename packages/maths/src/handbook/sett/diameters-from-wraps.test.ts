@@ -1,6 +1,6 @@
 import { describe } from "vitest";
 import { cited, published } from "#ci/cited.js";
-import { osterkampAshenhurst } from "../../sources/index.js";
+import { osterkampAshenhurst } from "#ci/sources.js";
 import { diametersPerInch, inches } from "../../units/index.js";
 import { diametersFromWraps } from "./diameters-from-wraps.js";
 

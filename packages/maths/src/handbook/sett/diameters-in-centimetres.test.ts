@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
+import { sweetGeorgia } from "#ci/sources.js";
 import { QuantityError } from "../../engine/refusal.js";
-import { sweetGeorgia } from "../../sources/index.js";
 import { diametersPerCentimetre, metresPerKilogram } from "../../units/index.js";
 import { diametersByConstant } from "./diameters-by-constant.js";
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { cited } from "#ci/cited.js";
-import { gateTextile } from "../../sources/index.js";
+import { gateTextile } from "#ci/sources.js";
 import { cottonCount, endsPerInch } from "../../units/index.js";
 import { floatFactor } from "./float-factor.js";
 import { settByBrierley } from "./sett-by-brierley.js";

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { byHand, cited, published } from "#ci/cited.js";
-import { commonPractice, taylor1909 } from "../../sources/index.js";
+import { commonPractice, taylor1909 } from "#ci/sources.js";
 import { cottonCount, endsPerInch, pounds, tex, yards } from "../../units/index.js";
 import { yarnMass } from "../yarn/yarn-mass.js";
 import { massForCount } from "./mass-for-count.js";

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
-import { osterkampSettRevisited, settPage } from "../../sources/index.js";
+import { osterkampSettRevisited, settSinglePage } from "#ci/sources.js";
 import { percentOf } from "../../units/index.js";
 import { purposeShare } from "./purpose-share.js";
 
@@ -35,7 +35,7 @@ describe("a sett for a purpose", () => {
   );
   cited(
     "a good working sett",
-    published(settPage, "whole page", "about 3/4 or slightly more", "75"),
+    published(settSinglePage, "whole page", "about 3/4 or slightly more", "75"),
     purposeShare,
     [{ purpose: "good working sett" }],
     ["from", percentOf],

@@ -1,6 +1,6 @@
 import { oneOf, readInputs } from "../../engine/formula/index.js";
 import type { Source } from "../../engine/formula/index.js";
-import { osterkampSettRevisited, settPage } from "../../sources/index.js";
+import { osterkampSettRevisited, settSinglePage } from "../../sources/index.js";
 import { percentOf } from "../../units/index.js";
 import type { Share } from "../../units/index.js";
 
@@ -17,7 +17,7 @@ const published: Readonly<Record<Purpose, readonly [from: number, to: number, so
   ordinary: [80, 80, osterkampSettRevisited],
   upholstery: [90, 90, osterkampSettRevisited],
   delicate: [50, 60, osterkampSettRevisited],
-  "good working sett": [75, 75, settPage],
+  "good working sett": [75, 75, settSinglePage],
 };
 
 export interface PurposeShareOf {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { faultsOf } from "#ci/faults-of.js";
-import { balasubramanianCloth } from "../../sources/index.js";
+import { balasubramanianCloth } from "#ci/sources.js";
 import { cottonCount, endsPerInch, worstedCount } from "../../units/index.js";
 import { plainWeave, twill } from "../weave/index.js";
 import { diametersByPeirce } from "../yarn/index.js";

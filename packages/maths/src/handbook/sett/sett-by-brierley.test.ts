@@ -1,6 +1,6 @@
 import { describe } from "vitest";
 import { cited, published } from "#ci/cited.js";
-import { gateTextile } from "../../sources/index.js";
+import { gateTextile } from "#ci/sources.js";
 import { cottonCount, endsPerInch } from "../../units/index.js";
 import { settByBrierley } from "./sett-by-brierley.js";
 

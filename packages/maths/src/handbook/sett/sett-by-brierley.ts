@@ -23,7 +23,7 @@ export interface SettByBrierleyInput {
  * @units float factor; constant of the rule; a unit for an indirect count; an indirect count, reckoned in the system → a sett, reckoned in ends per inch
  * @exactness rule of thumb, its constants for the units it reckons in
  * @throws QuantityError "missing", "unknown-field", "wrong-kind", "out-of-range", one error for all faulty fields
- * @source gate-tf
+ * @source gate-textile
  * @example settByBrierley({ floatFactor: 1, constant: 200, system: cottonCount, count: cottonCount(8) }).in(endsPerInch) // 40
  */
 export const settByBrierley: Calculation<SettByBrierleyInput, EndsPerLength> = /* @__PURE__ */ calculation(() => ({

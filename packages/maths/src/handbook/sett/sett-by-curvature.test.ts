@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
-import { jammedCloth2025 } from "../../sources/index.js";
+import { cdquestionsJam2025 } from "#ci/sources.js";
 import { cottonCount, diametersPerInch, endsPerInch } from "../../units/index.js";
 import { floatFactor } from "./float-factor.js";
 import { settByBrierley } from "./sett-by-brierley.js";
@@ -9,7 +9,7 @@ import { settByCurvature } from "./sett-by-curvature.js";
 describe("the closest sett", () => {
   cited(
     "10s cotton in plain weave, jammed",
-    published(jammedCloth2025, "whole question", "51", "51.01684620070283459169120513182115362853"),
+    published(cdquestionsJam2025, "whole question", "51", "51.01684620070283459169120513182115362853"),
     settByCurvature,
     [{ diameters: diametersPerInch(88.36376966154455), ends: 2, intersections: 2 }],
     endsPerInch,

@@ -1,6 +1,6 @@
 import { calculation, drawnAs, positive, whole } from "../../engine/formula/index.js";
 import type { Calculation } from "../../engine/formula/index.js";
-import { curvatureRecalled } from "../../sources/index.js";
+import { ashenhurstCurvature } from "../../sources/index.js";
 import { DiametersPerLength, EndsPerLength, endsPerCentimetre, endsPerInch } from "../../units/index.js";
 
 export interface SettByCurvatureInput {
@@ -45,5 +45,5 @@ export const settByCurvature: Calculation<SettByCurvatureInput, EndsPerLength> =
     sett = diameters × ends ÷ room`,
   result: positive(EndsPerLength, "at the closest"),
   resultIn: [endsPerInch, endsPerCentimetre],
-  source: curvatureRecalled,
+  source: ashenhurstCurvature,
 }));

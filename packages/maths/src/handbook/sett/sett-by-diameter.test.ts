@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { cited } from "#ci/cited.js";
-import { settPage, textileNotes } from "../../sources/index.js";
+import { settSinglePage, textileNotes } from "#ci/sources.js";
 import { diametersPerInch, endsPerInch, yardsPerPound } from "../../units/index.js";
 import { diametersByConstant } from "./diameters-by-constant.js";
 import { settByDiameter } from "./sett-by-diameter.js";
@@ -8,7 +8,7 @@ import { settByDiameter } from "./sett-by-diameter.js";
 describe("threads laid touching", () => {
   cited(
     "8/2 cotton in plain weave",
-    { source: settPage, at: "whole page", status: "read", prints: "26", exact: "26.0844781431409894326935955" },
+    { source: settSinglePage, at: "whole page", status: "read", prints: "26", exact: "26.0844781431409894326935955" },
     settByDiameter,
     [{ constant: 0.9, count: yardsPerPound(3360), ends: 2, intersections: 2 }],
     endsPerInch,
@@ -16,7 +16,7 @@ describe("threads laid touching", () => {
   cited(
     "8/2 cotton in 2/2 twill",
     {
-      source: settPage,
+      source: settSinglePage,
       at: "whole page",
       status: "read",
       prints: "34",

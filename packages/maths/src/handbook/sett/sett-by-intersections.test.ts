@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
-import { osterkampAshenhurst, settPage, taylor1909 } from "../../sources/index.js";
+import { osterkampAshenhurst, settSinglePage, taylor1909 } from "#ci/sources.js";
 import { diametersPerInch, endsPerInch } from "../../units/index.js";
 import { settByCurvature } from "./sett-by-curvature.js";
 import { settByIntersections } from "./sett-by-intersections.js";
@@ -9,14 +9,14 @@ import { settByIntersections } from "./sett-by-intersections.js";
 describe("the closest sett", () => {
   cited(
     "52 diameters in plain weave",
-    published(settPage, "whole page", "26", "26"),
+    published(settSinglePage, "whole page", "26", "26"),
     settByIntersections,
     [{ diameters: diametersPerInch(52), ends: 2, intersections: 2 }],
     endsPerInch,
   );
   cited(
     "52 diameters in 2/2 twill",
-    published(settPage, "whole page", "34", "104/3", "cut off, not rounded"),
+    published(settSinglePage, "whole page", "34", "104/3", "cut off, not rounded"),
     settByIntersections,
     [{ diameters: diametersPerInch(52), ends: 4, intersections: 2 }],
     endsPerInch,

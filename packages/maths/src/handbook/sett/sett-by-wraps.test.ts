@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
-import { creativeThreadsSett, fiberAddict, hslu, osterkampAshenhurst } from "../../sources/index.js";
+import { creativeThreadsSett, fiberaddictYarn, hsluFadendichte, osterkampAshenhurst } from "#ci/sources.js";
 import { centimetres, endsPerCentimetre, endsPerInch, inches, millimetres } from "../../units/index.js";
 import { settByWraps } from "./sett-by-wraps.js";
 
@@ -24,14 +24,14 @@ describe("a sett from wraps", () => {
   );
   cited(
     "13 wraps to the centimetre in plain weave",
-    published(hslu, "whole page", "6.5", "6.5"),
+    published(hsluFadendichte, "whole page", "6.5", "6.5"),
     settByWraps,
     [{ wraps: 13, width: millimetres(10), ends: 2, intersections: 2 }],
     endsPerCentimetre,
   );
   cited(
     "13 wraps to the centimetre in 2/2 twill",
-    published(hslu, "whole page", "8.5", "26/3", "the third of 6.5 is rounded to 2"),
+    published(hsluFadendichte, "whole page", "8.5", "26/3", "the third of 6.5 is rounded to 2"),
     settByWraps,
     [{ wraps: 13, width: millimetres(10), ends: 4, intersections: 2 }],
     endsPerCentimetre,
@@ -61,6 +61,12 @@ describe("setts of one weaver's rule", () => {
   const wrapped = { wraps: 22, width: inches(1) };
   const plain = { ...wrapped, ends: 2, intersections: 2 };
   const twill = { ...wrapped, ends: 4, intersections: 2 };
-  cited("half the wraps in plain weave", published(fiberAddict, "post", "11", "11"), settByWraps, [plain], endsPerInch);
-  cited("two thirds in twill", published(fiberAddict, "post", "15", "44/3"), settByWraps, [twill], endsPerInch);
+  cited(
+    "half the wraps in plain weave",
+    published(fiberaddictYarn, "post", "11", "11"),
+    settByWraps,
+    [plain],
+    endsPerInch,
+  );
+  cited("two thirds in twill", published(fiberaddictYarn, "post", "15", "44/3"), settByWraps, [twill], endsPerInch);
 });

@@ -1,6 +1,6 @@
 import { describe } from "vitest";
 import { cited, published } from "#ci/cited.js";
-import { taylor1909 } from "../../sources/index.js";
+import { taylor1909 } from "#ci/sources.js";
 import { cottonCount, endsPerInch } from "../../units/index.js";
 import { settForCountAndWeave } from "./sett-for-count-and-weave.js";
 

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
-import { taylor1909 } from "../../sources/index.js";
+import { taylor1909 } from "#ci/sources.js";
 import { cottonCount, endsPerInch } from "../../units/index.js";
 import { countForSett } from "./count-for-sett.js";
 import { settForCount } from "./sett-for-count.js";

@@ -1,6 +1,6 @@
 import { describe } from "vitest";
 import { cited, published } from "#ci/cited.js";
-import { silkWool2016 } from "../../sources/index.js";
+import { silkWool2016 } from "#ci/sources.js";
 import { endsPerInch, yardsPerPound } from "../../units/index.js";
 import { settForEqualMass } from "./sett-for-equal-mass.js";
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { cited } from "#ci/cited.js";
-import { osterkampSettRevisited } from "../../sources/index.js";
+import { osterkampSettRevisited } from "#ci/sources.js";
 import { endsPerInch, percentOf } from "../../units/index.js";
 import { purposeShare } from "./purpose-share.js";
 import { settForPurpose } from "./sett-for-purpose.js";

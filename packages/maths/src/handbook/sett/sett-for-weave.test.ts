@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
-import { taylor1909 } from "../../sources/index.js";
+import { taylor1909 } from "#ci/sources.js";
 import { endsPerInch } from "../../units/index.js";
 import { settForWeave } from "./sett-for-weave.js";
 

@@ -1,13 +1,13 @@
 import { describe } from "vitest";
 import { cited, published } from "#ci/cited.js";
-import { hslu } from "../../sources/index.js";
+import { hsluFadendichte } from "#ci/sources.js";
 import { endsPerCentimetre } from "../../units/index.js";
 import { settFromPlain } from "./sett-from-plain.js";
 
 describe("a sett for a purpose", () => {
   cited(
     "rep, the low end of its range",
-    published(hslu, "whole page", "13", "13"),
+    published(hsluFadendichte, "whole page", "13", "13"),
     settFromPlain,
     [{ plainSett: endsPerCentimetre("6.5"), times: 2 }],
     endsPerCentimetre,

@@ -1,6 +1,6 @@
 import { calculation, drawnAs, plainNumber, positive } from "../../engine/formula/index.js";
 import type { Calculation } from "../../engine/formula/index.js";
-import { hslu } from "../../sources/index.js";
+import { hsluFadendichte } from "../../sources/index.js";
 import { EndsPerLength } from "../../units/index.js";
 
 export interface SettFromPlainInput {
@@ -29,5 +29,5 @@ export const settFromPlain: Calculation<SettFromPlainInput, EndsPerLength> = /* 
   formula: "sett = plainSett × times",
   result: positive(EndsPerLength, "of the other weave"),
   resultIn: "plainSett",
-  source: hslu,
+  source: hsluFadendichte,
 }));

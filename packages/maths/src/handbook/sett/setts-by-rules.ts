@@ -1,6 +1,6 @@
 import type { Calculation, ReportStep, Source } from "../../engine/formula/index.js";
 import { reading } from "../../engine/refusal.js";
-import { balasubramanianCloth, curvatureRecalled, gateTextile, osterkampAshenhurst } from "../../sources/index.js";
+import { ashenhurstCurvature, balasubramanianCloth, gateTextile, osterkampAshenhurst } from "../../sources/index.js";
 import { cottonCount, inches } from "../../units/index.js";
 import type { EndsPerLength, IndirectCount } from "../../units/index.js";
 import type { Weave } from "../weave/drawn.js";
@@ -70,7 +70,7 @@ function byDiameters(repeat: Repeat, { count, material }: Yarn): readonly SettBy
         steps: [first, stepOf(settByIntersections, weave)],
       }),
       made(settByCurvature(weave), {
-        ...{ rule: `curvature, ${by}`, holdsFor: square, source: curvatureRecalled, status: "from memory" },
+        ...{ rule: `curvature, ${by}`, holdsFor: square, source: ashenhurstCurvature, status: "from memory" },
         steps: [first, stepOf(settByCurvature, weave)],
       }),
     ];

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
-import { cawsThrums2022 } from "../../sources/index.js";
+import { cawsThrums2022 } from "#ci/sources.js";
 import { feet, millimetres } from "../../units/index.js";
 import { yarnForEnds } from "../warp/index.js";
 import type { KnotsThroughReedInput } from "./index.js";

@@ -1,6 +1,6 @@
 import { calculation, plainNumber, whole } from "../../engine/formula/index.js";
 import type { Calculation } from "../../engine/formula/index.js";
-import { loomManual } from "../../sources/index.js";
+import { avlHomeLoom } from "../../sources/index.js";
 
 export interface HoursToJoinInput {
   /** To tie. */
@@ -27,5 +27,5 @@ export const hoursToJoin: Calculation<HoursToJoinInput, number> = /* @__PURE__ *
   },
   formula: "hours = knots ÷ knotsPerHour",
   result: plainNumber("hours", "of tying alone, without rests"),
-  source: loomManual,
+  source: avlHomeLoom,
 }));

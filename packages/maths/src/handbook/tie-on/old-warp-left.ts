@@ -2,7 +2,7 @@ import { atLeastZero, oneOf, readInputs } from "../../engine/formula/index.js";
 import type { Source } from "../../engine/formula/index.js";
 import { compare, difference, inUnit, quantityText, times, unitOf } from "../../engine/quantity/index.js";
 import type { Unit } from "../../engine/quantity/index.js";
-import { commonPractice, loomManual, notesFromTheFell } from "../../sources/index.js";
+import { avlHomeLoom, commonPractice, notesFromTheFell } from "../../sources/index.js";
 import { centimetres, inches, Length, metres, millimetres } from "../../units/index.js";
 import type { KnotsTied } from "./waste-by-knots.js";
 
@@ -61,7 +61,7 @@ function neededAt(place: KnotsTied, measured: Length): Needed {
       says: "a hand's length before the heddles",
     };
   return {
-    ...{ pastReed: inches(6), behindHeddles: inches(12), source: loomManual },
+    ...{ pastReed: inches(6), behindHeddles: inches(12), source: avlHomeLoom },
     says: `${inBoth(12, 30, measured)} behind the heddles and ${inBoth(6, 15, measured)} past the reed`,
   };
 }

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
-import { loomManual, notesFromTheFell } from "../../sources/index.js";
+import { avlHomeLoom, notesFromTheFell } from "#ci/sources.js";
 import { inches } from "../../units/index.js";
 import { oldWarpToKeep } from "./old-warp-to-keep.js";
 
@@ -9,7 +9,7 @@ describe("the old warp to keep", () => {
   const behind = { pastReed: six, reedToHeddles: none, behindHeddles: inches(12) };
   cited(
     "tied behind the heddles",
-    published(loomManual, "p. 6-4", "18", "18", "printed as 12 in and 6 in, the depth of the harness apart"),
+    published(avlHomeLoom, "p. 6-4", "18", "18", "printed as 12 in and 6 in, the depth of the harness apart"),
     oldWarpToKeep,
     [behind],
     inches,

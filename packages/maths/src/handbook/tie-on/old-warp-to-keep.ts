@@ -1,6 +1,6 @@
 import { atLeastZero, calculation, positive } from "../../engine/formula/index.js";
 import type { Calculation } from "../../engine/formula/index.js";
-import { loomManual } from "../../sources/index.js";
+import { avlHomeLoom } from "../../sources/index.js";
 import { Length } from "../../units/index.js";
 
 export interface OldWarpToKeepInput {
@@ -32,5 +32,5 @@ export const oldWarpToKeep: Calculation<OldWarpToKeepInput, Length> = /* @__PURE
   formula: "kept = pastReed + reedToHeddles + behindHeddles",
   result: positive(Length, "of old warp left in the loom"),
   forUse: "up",
-  source: loomManual,
+  source: avlHomeLoom,
 }));

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { commonPractice, taylor1909, brooks1892 } from "../../sources/index.js";
+import { brooks1892, commonPractice, taylor1909 } from "#ci/sources.js";
 import { cottonCount, endsPerInch, inches, millimetres, tex } from "../../units/index.js";
 import {
   countsOfWarp,

@@ -1,6 +1,6 @@
 import { describe } from "vitest";
 import { cited, published } from "#ci/cited.js";
-import { hossen2015 } from "../../sources/index.js";
+import { hossen2015 } from "#ci/sources.js";
 import { metres, percentAdded } from "../../units/index.js";
 import { clothFromThread } from "./cloth-from-thread.js";
 

@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { Citation } from "#ci/cited.js";
 import { cited, published } from "#ci/cited.js";
-import { commonPractice, weftHanded } from "../../sources/index.js";
+import { commonPractice, weftHanded2010 } from "#ci/sources.js";
 import { percentLost } from "../../units/index.js";
 import { combinedLoss } from "./combined-loss.js";
 
@@ -17,7 +17,7 @@ const worked = (exact: string): Citation => ({
 describe("two losses one after the other", () => {
   cited(
     "12 1/2 square yards that lose a fifth each way and come out at 8",
-    published(weftHanded, "14 April 2010", "8 of 12 1/2", "36"),
+    published(weftHanded2010, "14 April 2010", "8 of 12 1/2", "36"),
     combinedLoss,
     [{ first: percentLost(20), second: percentLost(20) }],
     percentLost,

@@ -1,6 +1,6 @@
 import { calculation, loss } from "../../engine/formula/index.js";
 import type { Calculation } from "../../engine/formula/index.js";
-import { weftHanded } from "../../sources/index.js";
+import { weftHanded2010 } from "../../sources/index.js";
 import { percentLost } from "../../units/index.js";
 import type { Loss } from "../../units/index.js";
 
@@ -36,5 +36,5 @@ export const combinedLoss: Calculation<CombinedLossInput, Loss> = /* @__PURE__ *
     loss = 1 − left`,
   result: loss("of what there was at the beginning"),
   resultIn: [percentLost],
-  source: weftHanded,
+  source: weftHanded2010,
 }));

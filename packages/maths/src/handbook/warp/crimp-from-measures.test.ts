@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import type { Citation } from "#ci/cited.js";
 import { cited, published } from "#ci/cited.js";
-import { alhambraQuilts2014, brooks1892, crimpGlossary, hossen2015, wolfensberger1921 } from "../../sources/index.js";
+import { alhambraQuilts2014, brooks1892, hossen2015, textileindonesiaCrimp, wolfensberger1921 } from "#ci/sources.js";
 import type { Length } from "../../units/index.js";
 import { centimetres, inches, percentAdded, percentLost, yards } from "../../units/index.js";
 import { crimpFromMeasures } from "./crimp-from-measures.js";
@@ -13,7 +13,7 @@ type Measures = readonly [title: string, Citation, longer: Length, shorter: Leng
 describe("crimp on the cloth and take-up on the thread", () => {
   cited(
     "crimp of 10 cm of thread in 8 cm of cloth",
-    published(crimpGlossary, "sense 2", "on the length of the fabric", "25"),
+    published(textileindonesiaCrimp, "sense 2", "on the length of the fabric", "25"),
     crimpFromMeasures,
     [{ threadLength: centimetres(10), clothLength: centimetres(8) }],
     percentAdded,

@@ -1,7 +1,7 @@
 import { describe } from "vitest";
 import type { Citation } from "#ci/cited.js";
 import { cited, published } from "#ci/cited.js";
-import { commonPractice, crimpAndTakeUp2015 } from "../../sources/index.js";
+import { commonPractice, crimpAndTakeUp2015 } from "#ci/sources.js";
 import { percentAdded, percentLost } from "../../units/index.js";
 import { crimpFromTakeUp } from "./crimp-from-take-up.js";
 

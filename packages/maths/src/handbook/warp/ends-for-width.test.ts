@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
 import type { Citation } from "#ci/cited.js";
-import { durhamWeaver, trapunto2012 } from "../../sources/index.js";
+import { durhamWeaver, trapunto2012 } from "#ci/sources.js";
 import { endsPerInch, inches } from "../../units/index.js";
 import type { EndsPerLength, Length } from "../../units/index.js";
 import { endsForWidth } from "./ends-for-width.js";

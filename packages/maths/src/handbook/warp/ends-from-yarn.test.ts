@@ -1,7 +1,7 @@
 import { describe } from "vitest";
 import type { Citation } from "#ci/cited.js";
 import { cited, published } from "#ci/cited.js";
-import { bergdala, commonPractice } from "../../sources/index.js";
+import { bergdala, commonPractice } from "#ci/sources.js";
 import { metres } from "../../units/index.js";
 import { endsFromYarn } from "./ends-from-yarn.js";
 

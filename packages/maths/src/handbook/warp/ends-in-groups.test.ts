@@ -2,28 +2,28 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { Citation } from "#ci/cited.js";
 import { byHand, cited, published } from "#ci/cited.js";
-import { solveFor } from "../../engine/solve/index.js";
 import {
-  beerDefinition,
   bergdala,
   brooks1892,
   commonPractice,
   cupOnTheBus2018,
   encyclopedie1765,
-  scottishDictionary,
-} from "../../sources/index.js";
+  scottishNationalDictionary,
+  sizesBeer,
+} from "#ci/sources.js";
+import { solveFor } from "../../engine/solve/index.js";
 import { endsInGroups } from "./ends-in-groups.js";
 
 describe("ends in groups", () => {
   const velvet = "vol. 15, velvets";
   const rows: readonly (readonly [title: string, Citation, groups: number, endsPerGroup: number])[] = [
-    ["50 beers of 40", published(beerDefinition, "whole entry", "2000", "2000"), 50, 40],
+    ["50 beers of 40", published(sizesBeer, "whole entry", "2000", "2000"), 50, 40],
     ["10 portées of 80 for the pile of a velvet", published(encyclopedie1765, velvet, "800", "800"), 10, 80],
     ["40 double portées of 160 for its ground", published(encyclopedie1765, velvet, "6400", "6400"), 40, 160],
     ["11 bouts of a creel of 40", published(cupOnTheBus2018, "whole post", "440", "440"), 11, 40],
     [
       "30 porters of a reed, 20 splits in each",
-      published(scottishDictionary, "Porter, quotations of 1795 to 1867", "600", "600"),
+      published(scottishNationalDictionary, "Porter, quotations of 1795 to 1867", "600", "600"),
       30,
       20,
     ],

@@ -1,6 +1,6 @@
 import { calculation, partsToo, whole } from "../../engine/formula/index.js";
 import type { Calculation } from "../../engine/formula/index.js";
-import { beerDefinition } from "../../sources/index.js";
+import { sizesBeer } from "../../sources/index.js";
 
 export interface EndsInGroupsInput {
   /** Beers, porters, portées, bouts of a mill or passes of a creel; halves counted as parts. */
@@ -32,5 +32,5 @@ export const endsInGroups: Calculation<EndsInGroupsInput, number> = /* @__PURE__
   },
   formula: "ends = groups × endsPerGroup",
   result: whole("ends", "in all the groups", { atLeast: 1 }),
-  source: beerDefinition,
+  source: sizesBeer,
 }));

@@ -2,27 +2,27 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
 import type { Citation } from "#ci/cited.js";
-import { check } from "../../engine/check/index.js";
 import {
   allFiberArts,
   allFiberArtsPricing,
-  beerDefinition,
   brooks1892,
   creativeThreads,
   cupOnTheBus2018,
   gaynes,
   horsensVaevekreds,
-  jeanWeaves,
+  jeanWeaves2014,
   mallikerta,
   marissa,
   materialThoughts,
   measuredThreads,
   pegotty2009,
-  sparksearcher,
+  sizesBeer,
+  sparksearcherBalanced,
   sunnano,
   tygartLake,
-  weftHanded,
-} from "../../sources/index.js";
+  weftHanded2010,
+} from "#ci/sources.js";
+import { check } from "../../engine/check/index.js";
 import { bradfordSett, centimetres, endsPerCentimetre, endsPerInch, inches } from "../../units/index.js";
 import type { EndsPerLength, Length } from "../../units/index.js";
 import { endsInWidth } from "./ends-in-width.js";
@@ -38,7 +38,7 @@ const rows: readonly Row[] = [
   ],
   [
     "50 beers of Bradford, 36 inches",
-    published(beerDefinition, "whole entry", "2000", "2000"),
+    published(sizesBeer, "whole entry", "2000", "2000"),
     bradfordSett(50),
     inches(36),
   ],
@@ -80,7 +80,7 @@ const rows: readonly Row[] = [
 describe("plain ends in a width", () => {
   cited(
     "48 inches at 48 to the inch",
-    { source: jeanWeaves, at: "whole post", status: "read", prints: "2304", exact: "2304" },
+    { source: jeanWeaves2014, at: "whole post", status: "read", prints: "2304", exact: "2304" },
     endsInWidth,
     [{ sett: endsPerInch(48), width: inches(48) }],
     null,
@@ -88,7 +88,7 @@ describe("plain ends in a width", () => {
 
   cited(
     "45 inches at 10 to the inch",
-    { source: weftHanded, at: "14 April 2010", status: "read", prints: "450", exact: "450" },
+    { source: weftHanded2010, at: "14 April 2010", status: "read", prints: "450", exact: "450" },
     endsInWidth,
     [{ sett: endsPerInch(10), width: inches(45) }],
     null,
@@ -96,7 +96,7 @@ describe("plain ends in a width", () => {
 
   cited(
     "7 inches at 8 to the inch",
-    { source: sparksearcher, at: "whole post", status: "read", prints: "56", exact: "56" },
+    { source: sparksearcherBalanced, at: "whole post", status: "read", prints: "56", exact: "56" },
     endsInWidth,
     [{ sett: endsPerInch(8), width: inches(7) }],
     null,

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import type { Citation } from "#ci/cited.js";
 import { cited, published } from "#ci/cited.js";
-import { brooks1892, wolfensberger1921 } from "../../sources/index.js";
+import { brooks1892, wolfensberger1921 } from "#ci/sources.js";
 import { endsOfColour } from "./ends-of-colour.js";
 
 describe("ends of a colour", () => {

@@ -1,7 +1,7 @@
 import { describe } from "vitest";
 import type { Citation } from "#ci/cited.js";
 import { cited, published } from "#ci/cited.js";
-import { commonPractice, cupOnTheBus2018, vogl2001 } from "../../sources/index.js";
+import { commonPractice, cupOnTheBus2018, vogl2001 } from "#ci/sources.js";
 import { endsPerInch, inches } from "../../units/index.js";
 import { endsPerSection } from "./ends-per-section.js";
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import type { Citation } from "#ci/cited.js";
 import { cited, published } from "#ci/cited.js";
-import { franz2021, marissa, sunnano, weaveAway } from "../../sources/index.js";
+import { franz2021, marissa, sunnano, weaveAway } from "#ci/sources.js";
 import { endsWithSelvedges } from "./ends-with-selvedges.js";
 
 describe("ends to wind", () => {

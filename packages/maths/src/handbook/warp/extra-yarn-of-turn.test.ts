@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
 import type { Citation } from "#ci/cited.js";
 import { cited, published } from "#ci/cited.js";
+import { commonPractice, weaveSpinDance2012 } from "#ci/sources.js";
 import { QuantityError } from "../../engine/refusal.js";
-import { commonPractice, weaveSpinDance2012 } from "../../sources/index.js";
 import { inches, yards } from "../../units/index.js";
 import { extraYarnOfTurn } from "./extra-yarn-of-turn.js";
 

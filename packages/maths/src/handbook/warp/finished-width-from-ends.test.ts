@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { cited } from "#ci/cited.js";
-import { commonPractice } from "../../sources/index.js";
+import { commonPractice } from "#ci/sources.js";
 import { endsPerInch, inches, percentLost } from "../../units/index.js";
 import { reedWidth } from "../reed/index.js";
 import { finishedWidthFromEnds } from "./finished-width-from-ends.js";

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
-import { cnch2016 } from "../../sources/index.js";
+import { cnch2016 } from "#ci/sources.js";
 import { inches, percentLost } from "../../units/index.js";
 import { finishedWidth } from "./finished-width.js";
 

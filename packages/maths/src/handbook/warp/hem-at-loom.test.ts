@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { byHand, cited } from "#ci/cited.js";
-import { commonPractice } from "../../sources/index.js";
+import { commonPractice } from "#ci/sources.js";
 import { inches, percentLost } from "../../units/index.js";
 import { hemAtLoom } from "./hem-at-loom.js";
 

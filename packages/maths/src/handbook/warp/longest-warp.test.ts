@@ -1,6 +1,6 @@
 import { describe } from "vitest";
 import { cited, published } from "#ci/cited.js";
-import { warpingPlan2015 } from "../../sources/index.js";
+import { warpingPlan2015 } from "#ci/sources.js";
 import { metres } from "../../units/index.js";
 import { longestWarp } from "./longest-warp.js";
 

@@ -6,15 +6,15 @@ import {
   cnch2016,
   durhamWeaver,
   filBoutABout2023,
-  osterkamp,
+  mlnxbWeavingShrinkage,
+  osterkampShrinkage,
   roberts1912,
   rogueWeaver2025,
   schoolOfWeaving,
   taylor1909,
-  weavingShrinkage,
   wolfensberger1921,
   yarnTails2009,
-} from "../../sources/index.js";
+} from "#ci/sources.js";
 import type { Length } from "../../units/index.js";
 import { centimetres, inches, metres, percentLost, yards } from "../../units/index.js";
 import { lossFromMeasures } from "./loss-from-measures.js";
@@ -24,7 +24,7 @@ type Measures = readonly [title: string, Citation, longer: Length, shorter: Leng
 describe("crimp on the cloth and take-up on the thread", () => {
   cited(
     "weaving shrinkage of 10 cm of thread in 8 cm of cloth",
-    published(weavingShrinkage, "formulas 1 and 2", "(L1 − L2) ÷ L1, L1 the straightened thread", "20"),
+    published(mlnxbWeavingShrinkage, "formulas 1 and 2", "(L1 − L2) ÷ L1, L1 the straightened thread", "20"),
     lossFromMeasures,
     [{ before: centimetres(10), after: centimetres(8) }],
     percentLost,
@@ -34,7 +34,12 @@ describe("crimp on the cloth and take-up on the thread", () => {
 describe("the loss between two measures", () => {
   const rows: readonly Measures[] = [
     ["ten inches that come out at eight", published(cnch2016, "opening section", "20", "20"), inches(10), inches(8)],
-    ["ten inches that come out at 8 1/2", published(osterkamp, "whole text", "15", "15"), inches(10), inches("8.5")],
+    [
+      "ten inches that come out at 8 1/2",
+      published(osterkampShrinkage, "whole text", "15", "15"),
+      inches(10),
+      inches("8.5"),
+    ],
     [
       "fourteen inches that come out at 11 1/2",
       published(yarnTails2009, "whole post", "18", "125/7"),

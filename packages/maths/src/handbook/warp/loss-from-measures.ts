@@ -1,6 +1,6 @@
 import { calculation, loss, positive } from "../../engine/formula/index.js";
 import type { Calculation } from "../../engine/formula/index.js";
-import { osterkamp } from "../../sources/index.js";
+import { osterkampShrinkage } from "../../sources/index.js";
 import { Length, percentLost } from "../../units/index.js";
 import type { Loss } from "../../units/index.js";
 
@@ -30,6 +30,6 @@ export const lossFromMeasures: Calculation<LossFromMeasuresInput, Loss> = /* @__
   formula: "loss = (before − after) ÷ before",
   result: loss("of the first measure"),
   resultIn: [percentLost],
-  source: osterkamp,
+  source: osterkampShrinkage,
   slips: [{ says: "takes the loss from the shorter measure", instead: "loss = (before − after) ÷ after" }],
 }));

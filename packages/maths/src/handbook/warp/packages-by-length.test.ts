@@ -1,7 +1,7 @@
 import { describe } from "vitest";
 import type { Citation } from "#ci/cited.js";
 import { cited, published } from "#ci/cited.js";
-import { brinton1919, commonPractice } from "../../sources/index.js";
+import { brinton1919, commonPractice } from "#ci/sources.js";
 import { yards } from "../../units/index.js";
 import { packagesByLength } from "./packages-by-length.js";
 

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
-import { measuredThreads } from "../../sources/index.js";
+import { measuredThreads } from "#ci/sources.js";
 import { grams, ounces, pounds, yards, yardsPerPound } from "../../units/index.js";
 import { yarnMass } from "../yarn/index.js";
 import { packagesToBuy } from "./packages-to-buy.js";

@@ -1,7 +1,7 @@
 import { describe } from "vitest";
 import type { Citation } from "#ci/cited.js";
 import { cited, published } from "#ci/cited.js";
-import { commonPractice, cupOnTheBus2018, encyclopedie1765, woodhouseKilgour1921 } from "../../sources/index.js";
+import { commonPractice, cupOnTheBus2018, encyclopedie1765, woodhouseKilgour1921 } from "#ci/sources.js";
 import { sectionsInWarp } from "./sections-in-warp.js";
 
 const worked = (exact: string): Citation => ({

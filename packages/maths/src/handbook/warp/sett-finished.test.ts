@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
-import { roberts1912, spons } from "../../sources/index.js";
+import { roberts1912, sponsEncyclopaedia } from "#ci/sources.js";
 import { endsPerInch, inches, percentAdded, percentLost, tweedSett } from "../../units/index.js";
 import { lossFromMeasures } from "./loss-from-measures.js";
 import { settAtLoom } from "./sett-at-loom.js";
@@ -27,7 +27,7 @@ describe("the sett in the reed and in the cloth", () => {
   );
   cited(
     "hessian woven as 16 porter that finishes as 18",
-    published(spons, "Jute Manufactures, part 7", "18", "18"),
+    published(sponsEncyclopaedia, "Jute Manufactures, part 7", "18", "18"),
     settFinished,
     [{ settAtLoom: tweedSett(16), reedToFinished: lossFromMeasures({ before: inches(18), after: inches(16) }) }],
     tweedSett,

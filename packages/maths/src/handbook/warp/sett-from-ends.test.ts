@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { Citation } from "#ci/cited.js";
 import { cited, published } from "#ci/cited.js";
-import { creativeThreads, jeanWeaves, measuredThreads, mallikerta, wovenWords2011 } from "../../sources/index.js";
+import { creativeThreads, jeanWeaves2014, mallikerta, measuredThreads, wovenWords2011 } from "#ci/sources.js";
 import { centimetres, endsPerCentimetre, endsPerInch, inches } from "../../units/index.js";
 import type { Length } from "../../units/index.js";
 import { endsInWidth } from "./ends-in-width.js";
@@ -11,7 +11,7 @@ import { settFromEnds } from "./sett-from-ends.js";
 describe("the sett from the ends", () => {
   const inch: readonly (readonly [title: string, Citation, ends: number, Length])[] = [
     ["528 ends in 22 inches", published(measuredThreads, "whole entry", "24", "24"), 528, inches(22)],
-    ["2304 ends in 48 inches", published(jeanWeaves, "whole post", "48", "48"), 2304, inches(48)],
+    ["2304 ends in 48 inches", published(jeanWeaves2014, "whole post", "48", "48"), 2304, inches(48)],
     ["a very dense warp, 14,256 ends in 54 inches", published(wovenWords2011, "opening", "", "264"), 14256, inches(54)],
   ];
   for (const [title, citation, ends, width] of inch) {

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import type { Citation } from "#ci/cited.js";
 import { cited, published } from "#ci/cited.js";
-import { brooks1892, sizingProblems } from "../../sources/index.js";
+import { brooks1892, sizingProblems } from "#ci/sources.js";
 import type { Mass } from "../../units/index.js";
 import { cottonCount, percentAdded, pounds, yards } from "../../units/index.js";
 import { sizeFromMasses } from "./size-from-masses.js";

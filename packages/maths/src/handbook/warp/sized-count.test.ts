@@ -1,6 +1,6 @@
 import { describe } from "vitest";
 import { cited, published } from "#ci/cited.js";
-import { sizingProblems } from "../../sources/index.js";
+import { sizingProblems } from "#ci/sources.js";
 import { cottonCount, percentAdded } from "../../units/index.js";
 import { sizedCount } from "./sized-count.js";
 

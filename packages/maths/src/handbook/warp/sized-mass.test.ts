@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
-import { brooks1892, sizing2014 } from "../../sources/index.js";
+import { brooks1892, sizing2014 } from "#ci/sources.js";
 import { cottonCount, percentAdded, pounds, yards } from "../../units/index.js";
 import { sizeFromMasses } from "./size-from-masses.js";
 import { sizedMass } from "./sized-mass.js";

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
-import { brown1923, warpingPlan2015 } from "../../sources/index.js";
+import { brown1923, warpingPlan2015 } from "#ci/sources.js";
 import { splitOverBeams } from "./split-over-beams.js";
 
 describe("a warp shared out", () => {

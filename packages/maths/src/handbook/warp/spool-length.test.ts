@@ -1,7 +1,7 @@
 import { describe } from "vitest";
 import type { Citation } from "#ci/cited.js";
 import { cited, published } from "#ci/cited.js";
-import { vogl2001 } from "../../sources/index.js";
+import { vogl2001 } from "#ci/sources.js";
 import { yards } from "../../units/index.js";
 import { spoolLength } from "./spool-length.js";
 

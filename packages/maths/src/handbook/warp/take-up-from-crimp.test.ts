@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
-import { crimpAndTakeUp2015, hossen2015 } from "../../sources/index.js";
+import { crimpAndTakeUp2015, hossen2015 } from "#ci/sources.js";
 import { metres, percentAdded, percentLost } from "../../units/index.js";
 import { clothFromThread } from "./cloth-from-thread.js";
 import { crimpFromTakeUp } from "./crimp-from-take-up.js";

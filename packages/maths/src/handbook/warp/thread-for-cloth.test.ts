@@ -1,6 +1,6 @@
 import { describe } from "vitest";
 import { cited, published } from "#ci/cited.js";
-import { clothQuantities, taylor1909 } from "../../sources/index.js";
+import { clothQuantities, taylor1909 } from "#ci/sources.js";
 import { percentAdded, yards } from "../../units/index.js";
 import { threadForCloth } from "./thread-for-cloth.js";
 

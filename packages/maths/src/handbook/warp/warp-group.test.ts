@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
-import { bergdala, encyclopedie1765, leinenweberei, settSystems2014, taylor1909 } from "../../sources/index.js";
+import { baeuerlicheLeinenweberei, bergdala, encyclopedie1765, settSystems2014, taylor1909 } from "#ci/sources.js";
 import { endsInGroups } from "./ends-in-groups.js";
 import { warpGroup } from "./warp-group.js";
 
@@ -37,7 +37,7 @@ describe("a customary group of ends", () => {
   );
   cited(
     "a Gang of the Hunsrück",
-    held(leinenweberei, "subtitle 15", "40"),
+    held(baeuerlicheLeinenweberei, "subtitle 15", "40"),
     warpGroup,
     ["Gang, Hunsrück"],
     "endsPerGroup",

@@ -1,6 +1,13 @@
 import type { Source } from "../../engine/formula/index.js";
 import { oneOf, readInputs } from "../../engine/formula/index.js";
-import { bergdala, encyclopedie1765, leinenweberei, settSystems2014, spons, taylor1909 } from "../../sources/index.js";
+import {
+  baeuerlicheLeinenweberei,
+  bergdala,
+  encyclopedie1765,
+  settSystems2014,
+  sponsEncyclopaedia,
+  taylor1909,
+} from "../../sources/index.js";
 
 /** How many ends one group of a warp held, by one source. */
 export interface WarpGroup {
@@ -37,10 +44,10 @@ const groups = (): Readonly<Record<WarpGroupName, WarpGroup>> => ({
   "beer, Dewsbury": group(38, settSystems2014, "entry Sett Systems"),
   "porter, Leeds": group(38, settSystems2014, "entry Sett Systems"),
   "porter, Scotch tweed": group(40, settSystems2014, "entry Sett Systems"),
-  "porter, Dundee": group(40, spons, "Jute Manufactures, part 7"),
+  "porter, Dundee": group(40, sponsEncyclopaedia, "Jute Manufactures, part 7"),
   "portée, Lyons": group(80, encyclopedie1765, "vol. 15, velvets"),
   "double portée, Lyons": group(160, encyclopedie1765, "vol. 15, velvets"),
-  "Gang, Hunsrück": group(40, leinenweberei, "subtitle 15"),
+  "Gang, Hunsrück": group(40, baeuerlicheLeinenweberei, "subtitle 15"),
   "pasma, Sweden 1896": group(60, bergdala, "sections on yarn and reeds"),
 });
 

@@ -1,15 +1,15 @@
 import { describe } from "vitest";
 import type { Citation } from "#ci/cited.js";
 import { cited, published } from "#ci/cited.js";
-import type { Unit } from "../../engine/quantity/index.js";
 import {
   allFiberArts,
   commonPractice,
   horsensVaevekreds,
-  osterkamp,
+  osterkampShrinkage,
   schoolOfWeaving,
   sunnano,
-} from "../../sources/index.js";
+} from "#ci/sources.js";
+import type { Unit } from "../../engine/quantity/index.js";
 import { centimetres, inches, metres, percentAdded, yards } from "../../units/index.js";
 import type { WarpLengthByAddingInput } from "./warp-length-by-adding.js";
 import { warpLengthByAdding } from "./warp-length-by-adding.js";
@@ -25,13 +25,13 @@ describe("length of warp by adding", () => {
   const rows: readonly (readonly [title: string, Citation, WarpLengthByAddingInput, Unit<"length">])[] = [
     [
       "three inches wanted and 5 %",
-      published(osterkamp, "whole text", "3.15", "3.15"),
+      published(osterkampShrinkage, "whole text", "3.15", "3.15"),
       { ...one, finishedLength: inches(3), shrinkage: percentAdded(5) },
       inches,
     ],
     [
       "five inches wanted and 5 %",
-      published(osterkamp, "whole text", "5.25", "5.25"),
+      published(osterkampShrinkage, "whole text", "5.25", "5.25"),
       { ...one, finishedLength: inches(5), shrinkage: percentAdded(5) },
       inches,
     ],

@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
 import type { Citation } from "#ci/cited.js";
 import { cited, published } from "#ci/cited.js";
+import { brooks1892, commonPractice, starweaving2012, weaveAway, wheeler1908 } from "#ci/sources.js";
 import type { Unit } from "../../engine/quantity/index.js";
-import { brooks1892, commonPractice, starweaving, weaveAway, wheeler1908 } from "../../sources/index.js";
 import { inches, percentLost, yards } from "../../units/index.js";
 import type { WarpLengthForSizesInput } from "./warp-length-for-sizes.js";
 import { warpLengthForSizes } from "./warp-length-for-sizes.js";
@@ -47,7 +47,7 @@ describe("length of warp for several sizes", () => {
   const rows: readonly (readonly [title: string, Citation, WarpLengthForSizesInput, Unit<"length">])[] = [
     [
       "a cloth of 55 inches with fringes of 5",
-      published(starweaving, "steps 1-2", "65", "65"),
+      published(starweaving2012, "steps 1-2", "65", "65"),
       { ...nothing, pieces: [1], finishedLength: [inches(55)], hemEachEnd: none, fringeEachEnd: [inches(5)] },
       inches,
     ],

@@ -2,16 +2,16 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
 import type { Citation } from "#ci/cited.js";
-import type { Unit } from "../../engine/quantity/index.js";
 import {
   allFiberArts,
   cnch2016,
   handwovenWarpLength,
   horsensVaevekreds,
-  jablonski,
+  jablonskiTakeUp,
   schoolOfWeaving,
   woodhouseKilgour1921,
-} from "../../sources/index.js";
+} from "#ci/sources.js";
+import type { Unit } from "../../engine/quantity/index.js";
 import { centimetres, inches, percentLost, yards } from "../../units/index.js";
 import { warpLength } from "./warp-length.js";
 import type { WarpLengthInput } from "./warp-length.js";
@@ -159,7 +159,7 @@ describe("length of warp", () => {
   );
   cited(
     "ten inches wanted of a cloth that loses 15 %",
-    { source: jablonski, at: "whole example", status: "read", prints: "11.76", exact: "200/17" },
+    { source: jablonskiTakeUp, at: "whole example", status: "read", prints: "11.76", exact: "200/17" },
     warpLength,
     [
       {
@@ -176,7 +176,7 @@ describe("length of warp", () => {
   cited(
     "fifteen inches wanted of a cloth that loses 15 %",
     {
-      source: jablonski,
+      source: jablonskiTakeUp,
       at: "whole example",
       status: "read",
       prints: "17.64",

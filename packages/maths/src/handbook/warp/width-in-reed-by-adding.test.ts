@@ -6,9 +6,9 @@ import {
   brooks1892,
   horsensVaevekreds,
   sansyuSizai,
-  starweaving,
+  starweaving2012,
   textileSchoolWeaving,
-} from "../../sources/index.js";
+} from "#ci/sources.js";
 import { centimetres, inches, percentAdded } from "../../units/index.js";
 import { widthInReedByAdding } from "./width-in-reed-by-adding.js";
 
@@ -32,7 +32,7 @@ describe("crimp on the cloth and take-up on the thread", () => {
 describe("width in the reed by adding", () => {
   const rows: readonly (readonly [title: string, Citation, width: number, percent: number])[] = [
     ["17 inches and 15 %", published(allFiberArts, "whole page", "19.5", "19.55"), 17, 15],
-    ["8 inches and 10 %", published(starweaving, "steps 1-2", "8.8", "8.8"), 8, 10],
+    ["8 inches and 10 %", published(starweaving2012, "steps 1-2", "8.8", "8.8"), 8, 10],
     ["36 inches and 6 %", published(brooks1892, "ch. IX, weight of a piece", "38", "38.16"), 36, 6],
   ];
   for (const [title, citation, width, percent] of rows) {

@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
+import { tt820GoodOnes } from "#ci/sources.js";
 import { QuantityError } from "../../engine/refusal.js";
-import { goodOnes } from "../../sources/index.js";
 import { inches, percentAdded, percentLost } from "../../units/index.js";
 import { combinedLoss } from "./combined-loss.js";
 import { finishedWidth } from "./finished-width.js";
@@ -21,7 +21,7 @@ describe("width in the reed", () => {
   cited(
     "17 1/2 inches wanted of a cloth that takes up 10 % and shrinks 10 %",
     published(
-      goodOnes,
+      tt820GoodOnes,
       "June 2019, planning figures",
       "21",
       "1750/81",

@@ -2,24 +2,24 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
 import type { Citation } from "#ci/cited.js";
-import type { Unit } from "../../engine/quantity/index.js";
-import { inUnit } from "../../engine/quantity/index.js";
 import {
   allFiberArts,
   brooks1892,
-  caws,
+  cawsThrums2022,
   horsensVaevekreds,
-  horton,
-  jeanWeaves,
+  hortonPlacemats,
+  jeanWeaves2014,
   measuredThreads,
-  patrick,
-  sammons,
+  patrickFriendship,
+  sammonsGather,
   sizing2014,
   spaceSavingMats,
-  sparksearcher,
+  sparksearcherBalanced,
   stripedFloorCovering,
-  weftHanded,
-} from "../../sources/index.js";
+  weftHanded2010,
+} from "#ci/sources.js";
+import type { Unit } from "../../engine/quantity/index.js";
+import { inUnit } from "../../engine/quantity/index.js";
 import { feet, grams, inches, metres, ounces, pounds, yards } from "../../units/index.js";
 import type { Length } from "../../units/index.js";
 import { packagesToBuy } from "./packages-to-buy.js";
@@ -48,28 +48,28 @@ const rows: readonly Row[] = [
 describe("the yarn in so many ends", () => {
   cited(
     "2304 ends of 7 1/2 yards",
-    { source: jeanWeaves, at: "whole post", status: "read", prints: "17280", exact: "17280" },
+    { source: jeanWeaves2014, at: "whole post", status: "read", prints: "17280", exact: "17280" },
     yarnForEnds,
     [{ ends: 2304, warpLength: yards("7.5") }],
     yards,
   );
   cited(
     "450 ends of 10 yards",
-    { source: weftHanded, at: "14 April 2010", status: "read", prints: "4500", exact: "4500" },
+    { source: weftHanded2010, at: "14 April 2010", status: "read", prints: "4500", exact: "4500" },
     yarnForEnds,
     [{ ends: 450, warpLength: yards(10) }],
     yards,
   );
   cited(
     "56 ends of 90 inches",
-    { source: sparksearcher, at: "whole post", status: "read", prints: "140", exact: "140" },
+    { source: sparksearcherBalanced, at: "whole post", status: "read", prints: "140", exact: "140" },
     yarnForEnds,
     [{ ends: 56, warpLength: inches(90) }],
     yards,
   );
   cited(
     "99 ends of 60 inches",
-    { source: horton, at: "project", status: "read", prints: "165", exact: "165" },
+    { source: hortonPlacemats, at: "project", status: "read", prints: "165", exact: "165" },
     yarnForEnds,
     [{ ends: 99, warpLength: inches(60) }],
     yards,
@@ -77,7 +77,7 @@ describe("the yarn in so many ends", () => {
   cited(
     "110 ends of 110 inches",
     {
-      source: sammons,
+      source: sammonsGather,
       at: "project",
       status: "read",
       prints: "340",
@@ -91,7 +91,7 @@ describe("the yarn in so many ends", () => {
   cited(
     "82 ends of 110 inches",
     {
-      source: sammons,
+      source: sammonsGather,
       at: "project",
       status: "read",
       prints: "250",
@@ -119,7 +119,7 @@ describe("the yarn in so many ends", () => {
   cited(
     "414 ends of 5 2/3 yards",
     {
-      source: patrick,
+      source: patrickFriendship,
       at: "project",
       status: "read",
       prints: "2320",
@@ -133,7 +133,7 @@ describe("the yarn in so many ends", () => {
 
   cited(
     "400 thrums of six feet",
-    { source: caws, at: "opening", status: "read", prints: "2400", exact: "2400" },
+    { source: cawsThrums2022, at: "opening", status: "read", prints: "2400", exact: "2400" },
     yarnForEnds,
     [{ ends: 400, warpLength: feet(6) }],
     feet,

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
-import { gateTextile, taylor1909 } from "../../sources/index.js";
+import { gateTextile, taylor1909 } from "#ci/sources.js";
 import { averageFloat } from "./average-float.js";
 
 describe("the quantities of a weave", () => {

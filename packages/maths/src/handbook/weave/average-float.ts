@@ -16,7 +16,7 @@ export interface AverageFloatInput {
  * @units threads in one weave repeat; intersections in one weave repeat → threads
  * @exactness to 34 digits
  * @throws QuantityError "missing", "unknown-field", "wrong-kind", "out-of-range", "not-whole", one error for all faulty fields
- * @source gate-tf
+ * @source gate-textile
  * @example averageFloat({ threads: 5, intersections: 2 }) // 2.5
  */
 export const averageFloat: Calculation<AverageFloatInput, number> = /* @__PURE__ */ calculation(() => ({

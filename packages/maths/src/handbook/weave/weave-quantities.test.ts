@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
+import { gateTextile, taylor1909 } from "#ci/sources.js";
 import { QuantityError } from "../../engine/refusal.js";
-import { gateTextile, taylor1909 } from "../../sources/index.js";
 import type { Weave } from "./drawn.js";
 import { plainWeave } from "./plain-weave.js";
 import { weaveQuantities } from "./weave-quantities.js";

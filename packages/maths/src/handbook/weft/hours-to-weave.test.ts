@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { byHand, cited } from "#ci/cited.js";
-import { commonPractice } from "../../sources/index.js";
+import { commonPractice } from "#ci/sources.js";
 import { percentAdded, percentLost } from "../../units/index.js";
 import { hoursToWeave } from "./hours-to-weave.js";
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
-import { durhamWeaver } from "../../sources/index.js";
+import { durhamWeaver } from "#ci/sources.js";
 import { inches, picksPerInch } from "../../units/index.js";
 import { lengthOfPicks } from "./length-of-picks.js";
 import { picksFromGlass } from "./picks-from-glass.js";

@@ -1,7 +1,7 @@
 import { describe } from "vitest";
 import type { Citation } from "#ci/cited.js";
 import { cited } from "#ci/cited.js";
-import { commonPractice } from "../../sources/index.js";
+import { commonPractice } from "#ci/sources.js";
 import { percentLost, picksPerInch } from "../../units/index.js";
 import { picksAtLoom } from "./picks-at-loom.js";
 

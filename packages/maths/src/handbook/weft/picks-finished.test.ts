@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { Citation } from "#ci/cited.js";
 import { cited } from "#ci/cited.js";
-import { commonPractice } from "../../sources/index.js";
+import { commonPractice } from "#ci/sources.js";
 import { percentLost, picksPerInch } from "../../units/index.js";
 import { picksAtLoom } from "./picks-at-loom.js";
 import { picksFinished } from "./picks-finished.js";

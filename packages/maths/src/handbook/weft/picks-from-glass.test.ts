@@ -1,6 +1,6 @@
 import { describe } from "vitest";
 import { cited, published } from "#ci/cited.js";
-import { blanco1917, brooks1892 } from "../../sources/index.js";
+import { blanco1917, brooks1892 } from "#ci/sources.js";
 import { inches, picksPerInch, yards } from "../../units/index.js";
 import { picksFromGlass } from "./picks-from-glass.js";
 

@@ -1,7 +1,7 @@
 import { describe } from "vitest";
 import type { Citation } from "#ci/cited.js";
 import { cited, published } from "#ci/cited.js";
-import { commonPractice, creativeThreadsWeft } from "../../sources/index.js";
+import { commonPractice, creativeThreadsWeft } from "#ci/sources.js";
 import { centimetres, inches, picksPerCentimetre, picksPerInch } from "../../units/index.js";
 import { picksInLength } from "./picks-in-length.js";
 

@@ -1,15 +1,15 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
-import { QuantityError } from "../../engine/refusal.js";
 import {
   brinton1919,
   creativeThreadsWeft,
-  patrick,
+  patrickFriendship,
   textileNotes,
-  weftHanded,
-  zaldoGrace2019,
-} from "../../sources/index.js";
+  weftHanded2010,
+  zaldograce2019,
+} from "#ci/sources.js";
+import { QuantityError } from "../../engine/refusal.js";
 import { centimetres, inches, metres, picksPerCentimetre, picksPerInch, yards } from "../../units/index.js";
 import { weftLength } from "./weft-length.js";
 
@@ -30,7 +30,7 @@ describe("length of weft", () => {
   );
   cited(
     "two cloaks 45 inches wide at 10 picks",
-    { source: weftHanded, at: "14 April 2010", status: "read", prints: "4500", exact: "4500" },
+    { source: weftHanded2010, at: "14 April 2010", status: "read", prints: "4500", exact: "4500" },
     weftLength,
     [{ wovenLength: yards(10), picks: picksPerInch(10), widthInReed: inches(45) }],
     yards,
@@ -38,7 +38,7 @@ describe("length of weft", () => {
   cited(
     "napkins 24 inches wide at 14 picks, 79.5 inches woven",
     {
-      source: zaldoGrace2019,
+      source: zaldograce2019,
       at: "project page",
       status: "read",
       prints: "",
@@ -65,7 +65,7 @@ describe("length of weft", () => {
   );
   cited(
     "a towel of 43 inches at 24 picks, 20 5/8 inches in the reed",
-    published(patrick, "project", "645", "2365/4", "allows 9 % more than the weft laid straight"),
+    published(patrickFriendship, "project", "645", "2365/4", "allows 9 % more than the weft laid straight"),
     weftLength,
     [{ wovenLength: inches(43), picks: picksPerInch(24), widthInReed: inches("20.625") }],
     yards,

@@ -1,7 +1,7 @@
 import { describe } from "vitest";
 import type { Citation } from "#ci/cited.js";
 import { cited, published } from "#ci/cited.js";
-import { wolfensberger1921 } from "../../sources/index.js";
+import { wolfensberger1921 } from "#ci/sources.js";
 import { dramSilk, inches, percentAdded, picksPerInch, pounds, yards } from "../../units/index.js";
 import { weftMassDirect } from "./weft-mass-direct.js";
 

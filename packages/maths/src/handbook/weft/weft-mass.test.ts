@@ -2,13 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { Citation } from "#ci/cited.js";
 import { cited, published } from "#ci/cited.js";
-import {
-  brooks1892,
-  clothQuantities,
-  fabricProduction2015,
-  taylor1909,
-  wolfensberger1921,
-} from "../../sources/index.js";
+import { brooks1892, clothQuantities, fabricProduction2015, taylor1909, wolfensberger1921 } from "#ci/sources.js";
 import type { PicksPerLength } from "../../units/index.js";
 import {
   centimetres,

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
+import { astmD1909, euFibreNames } from "#ci/sources.js";
 import type { QuantityError } from "../../engine/refusal.js";
-import { astmD1909, euFibreNames } from "../../sources/index.js";
 import { percentAdded } from "../../units/index.js";
 import { agreedRegain } from "./agreed-regain.js";
 

@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
+import { davis1920 } from "#ci/sources.js";
 import { QuantityError } from "../../engine/refusal.js";
-import { davis1920 } from "../../sources/index.js";
 import { cottonCount, galashielsCut, pounds, yards, yorkshireSkein } from "../../units/index.js";
 import { averageCountByLength } from "./average-count-by-length.js";
 import { yarnMass } from "./yarn-mass.js";

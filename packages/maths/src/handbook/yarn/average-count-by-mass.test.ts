@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
+import { gateTextile } from "#ci/sources.js";
 import { QuantityError } from "../../engine/refusal.js";
-import { gateTextile } from "../../sources/index.js";
 import { cottonCount, grams, kilograms, metricCount, pounds, tex } from "../../units/index.js";
 import { averageCountByMass } from "./average-count-by-mass.js";
 import { averageCountDirect } from "./average-count-direct.js";

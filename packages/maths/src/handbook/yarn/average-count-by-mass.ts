@@ -17,7 +17,7 @@ export interface AverageCountByMassInput {
  * @units a list, each a mass; a list, each an indirect count → an indirect count
  * @exactness to 34 digits
  * @throws QuantityError "missing", "unknown-field", "wrong-kind", "out-of-range", "empty", one error for all faulty fields
- * @source gate-tf
+ * @source gate-textile
  * @example averageCountByMass({ masses: [pounds(1), pounds(1)], counts: [cottonCount(10), cottonCount(20)] }).in(cottonCount) // 15
  */
 export const averageCountByMass: Calculation<AverageCountByMassInput, IndirectCount> = /* @__PURE__ */ calculation(

@@ -17,7 +17,7 @@ export interface AverageCountDirectInput {
  * @units a list, each a mass; a list, each a direct count → a direct count
  * @exactness to 34 digits
  * @throws QuantityError "missing", "unknown-field", "wrong-kind", "out-of-range", "empty", one error for all faulty fields
- * @source gate-tf
+ * @source gate-textile
  * @example averageCountDirect({ masses: [kilograms(1200), kilograms(1200)], counts: [tex(30), tex(20)] }).in(tex) // 24
  */
 export const averageCountDirect: Calculation<AverageCountDirectInput, DirectCount> = /* @__PURE__ */ calculation(

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
-import { davis1920 } from "../../sources/index.js";
+import { davis1920 } from "#ci/sources.js";
 import { cottonCount, galashielsCut, yards, yorkshireSkein } from "../../units/index.js";
 import { averageCountByLength } from "./average-count-by-length.js";
 import { averageCount } from "./average-count.js";

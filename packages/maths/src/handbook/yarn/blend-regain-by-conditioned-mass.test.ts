@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
+import { gateTextile } from "#ci/sources.js";
 import { QuantityError } from "../../engine/refusal.js";
-import { gateTextile } from "../../sources/index.js";
 import { percentAdded, percentOf } from "../../units/index.js";
 import { blendRegainByConditionedMass } from "./blend-regain-by-conditioned-mass.js";
 import { blendRegain } from "./blend-regain.js";

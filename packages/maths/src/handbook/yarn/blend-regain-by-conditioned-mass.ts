@@ -25,7 +25,7 @@ export interface BlendRegainByConditionedMassInput {
  * @units a list, each a share in percent; a list, each a percentage added → a percentage added
  * @exactness to 34 digits
  * @throws QuantityError "missing", "unknown-field", "wrong-kind", "out-of-range", "empty", one error for all faulty fields
- * @source gate-tf
+ * @source gate-textile
  * @example blendRegainByConditionedMass({ shares: [percentOf(50), percentOf(50)], regains: [percentAdded(25), percentAdded(0)] }).in(percentAdded) // 11.11…
  */
 export const blendRegainByConditionedMass: Calculation<BlendRegainByConditionedMassInput, Addition> =

@@ -1,21 +1,21 @@
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
+import { gateTextile, islamInvoiceMass } from "#ci/sources.js";
 import type { QuantityError } from "../../engine/refusal.js";
-import { gateTextile, islam } from "../../sources/index.js";
 import { percentAdded, percentOf } from "../../units/index.js";
 import { blendRegain } from "./blend-regain.js";
 
 describe("averages, contraction and regain", () => {
   cited(
     "polyester and cotton, 80 to 20",
-    published(islam, "Problem 2", "2.02", "2.02"),
+    published(islamInvoiceMass, "Problem 2", "2.02", "2.02"),
     blendRegain,
     [{ shares: [percentOf(80), percentOf(20)], regains: [percentAdded("0.4"), percentAdded("8.5")] }],
     percentAdded,
   );
   cited(
     "cotton and viscose, 60 to 40",
-    published(islam, "Problem 1", "10.3", "10.3"),
+    published(islamInvoiceMass, "Problem 1", "10.3", "10.3"),
     blendRegain,
     [{ shares: [percentOf(60), percentOf(40)], regains: [percentAdded("8.5"), percentAdded(13)] }],
     percentAdded,

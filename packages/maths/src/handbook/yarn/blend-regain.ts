@@ -1,6 +1,6 @@
 import { added, calculation, listOf, share } from "../../engine/formula/index.js";
 import type { Calculation } from "../../engine/formula/index.js";
-import { islam } from "../../sources/index.js";
+import { islamInvoiceMass } from "../../sources/index.js";
 import { percentAdded } from "../../units/index.js";
 import type { Addition, Share } from "../../units/index.js";
 
@@ -30,5 +30,5 @@ export const blendRegain: Calculation<BlendRegainInput, Addition> = /* @__PURE__
   formula: "regain = Σ(shares × regains) ÷ Σshares",
   result: added("water, of the dry mass of the blend"),
   resultIn: [percentAdded],
-  source: islam,
+  source: islamInvoiceMass,
 }));

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
-import { islam } from "../../sources/index.js";
+import { islamInvoiceMass } from "#ci/sources.js";
 import { grams, kilograms, percentLost } from "../../units/index.js";
 import { contentFromMasses } from "./content-from-masses.js";
 
@@ -9,7 +9,7 @@ describe("moisture content by two weighings", () => {
   const lot = { mass: kilograms(20_000), dryMass: kilograms(19_200) };
   cited(
     "content of a lot of 20,000 kilograms that is 19,200 dry",
-    published(islam, "problem 2", "4", "4"),
+    published(islamInvoiceMass, "problem 2", "4", "4"),
     contentFromMasses,
     [lot],
     percentLost,

@@ -1,6 +1,6 @@
 import { calculation, loss, positive } from "../../engine/formula/index.js";
 import type { Calculation } from "../../engine/formula/index.js";
-import { islam } from "../../sources/index.js";
+import { islamInvoiceMass } from "../../sources/index.js";
 import { Mass, percentLost } from "../../units/index.js";
 import type { Loss } from "../../units/index.js";
 
@@ -30,5 +30,5 @@ export const contentFromMasses: Calculation<ContentFromMassesInput, Loss> = /* @
   formula: "content = (mass − dryMass) ÷ mass",
   result: loss("water, of the mass as it is"),
   resultIn: [percentLost],
-  source: islam,
+  source: islamInvoiceMass,
 }));

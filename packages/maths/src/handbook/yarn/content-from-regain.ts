@@ -16,7 +16,7 @@ export interface ContentFromRegainInput {
  * @units a percentage added → a percentage lost
  * @exactness to 34 digits
  * @throws QuantityError "missing", "unknown-field", "wrong-kind", "out-of-range", one error for all faulty fields
- * @source gate-tf
+ * @source gate-textile
  * @example contentFromRegain({ regain: percentAdded(25) }).in(percentLost) // 20
  */
 export const contentFromRegain: Calculation<ContentFromRegainInput, Loss> = /* @__PURE__ */ calculation(() => ({

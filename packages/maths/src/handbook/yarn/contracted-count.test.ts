@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
-import { rugtalk } from "../../sources/index.js";
+import { rugtalkYarnSize } from "#ci/sources.js";
 import { cottonCount, percentAdded, percentLost, yardsPerPound } from "../../units/index.js";
 import { contractedCount } from "./contracted-count.js";
 import { resultantCount } from "./resultant-count.js";
@@ -9,7 +9,7 @@ describe("a folded yarn that twisting has shortened", () => {
   cited(
     "5/2 cotton that loses 5 % in plying",
     published(
-      rugtalk,
+      rugtalkYarnSize,
       "British order statement",
       "2280",
       "1995",

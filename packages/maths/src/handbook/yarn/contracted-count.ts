@@ -20,7 +20,7 @@ export interface ContractedCountInput {
  * @units an indirect count; plies; a percentage lost → an indirect count
  * @exactness to 34 digits
  * @throws QuantityError "missing", "unknown-field", "wrong-kind", "out-of-range", "not-whole", one error for all faulty fields
- * @source gate-tf
+ * @source gate-textile
  * @example contractedCount({ count: cottonCount(5), plies: 2, contraction: percentLost(5) }).in(yardsPerPound) // 1995
  */
 export const contractedCount: Calculation<ContractedCountInput, IndirectCount> = /* @__PURE__ */ calculation(() => ({

@@ -1,7 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { cited } from "#ci/cited.js";
-import { QuantityError } from "../../engine/refusal.js";
 import {
   astmD2260,
   brooks1892,
@@ -10,9 +9,10 @@ import {
   gateTextile,
   groenKennisnet,
   taylor1909,
-  wcoNomenclature,
-  yarnConversions,
-} from "../../sources/index.js";
+  textileSchoolConversions,
+  wcoHeading5205,
+} from "#ci/sources.js";
+import { QuantityError } from "../../engine/refusal.js";
 import {
   cottonCount,
   decitex,
@@ -151,7 +151,7 @@ describe("a yarn count in another system", () => {
   cited(
     "one lea in metric count",
     {
-      source: yarnConversions,
+      source: textileSchoolConversions,
       at: "count conversion table",
       status: "read",
       prints: "0.6048",
@@ -163,14 +163,14 @@ describe("a yarn count in another system", () => {
   );
   cited(
     "metric 14 in decitex",
-    { source: wcoNomenclature, at: "heading 52.05", status: "read", prints: "714.29", exact: "5000/7" },
+    { source: wcoHeading5205, at: "heading 52.05", status: "read", prints: "714.29", exact: "5000/7" },
     convertCount,
     [metricCount(14), decitex],
     ["count", decitex],
   );
   cited(
     "metric 43 in decitex",
-    { source: wcoNomenclature, at: "heading 52.05", status: "read", prints: "232.56", exact: "10000/43" },
+    { source: wcoHeading5205, at: "heading 52.05", status: "read", prints: "232.56", exact: "10000/43" },
     convertCount,
     [metricCount(43), decitex],
     ["count", decitex],

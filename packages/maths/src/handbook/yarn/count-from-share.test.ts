@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
+import { davis1920 } from "#ci/sources.js";
 import { forColumns } from "../../engine/columns/index.js";
-import { davis1920 } from "../../sources/index.js";
 import { cottonCount, percentLost, percentOf } from "../../units/index.js";
 import { countFromShare } from "./count-from-share.js";
 import { foldedCount } from "./folded-count.js";

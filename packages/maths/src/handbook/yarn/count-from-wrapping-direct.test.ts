@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { byHand, cited, published } from "#ci/cited.js";
+import { commonPractice, woodhouseKilgour1921 } from "#ci/sources.js";
 import { attempt } from "../../engine/refusal.js";
-import { commonPractice, woodhouseKilgour1921 } from "../../sources/index.js";
 import { cottonCount, grams, juteCount, juteSpyndles, metres, pounds, tex, yards } from "../../units/index.js";
 import { countFromWrapping } from "./count-from-wrapping.js";
 import { countFromWrappingDirect } from "./count-from-wrapping-direct.js";

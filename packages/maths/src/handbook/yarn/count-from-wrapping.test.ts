@@ -2,17 +2,17 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
 import type { Citation } from "#ci/cited.js";
-import type { Unit } from "../../engine/quantity/index.js";
 import {
   beamCount2015,
   brooks1892,
-  brooksWoollen,
+  brooksWoollenCalculations,
   davis1920,
   dooley1914,
   taylor1909,
   wrapping2024,
   yarnCount2015,
-} from "../../sources/index.js";
+} from "#ci/sources.js";
+import type { Unit } from "../../engine/quantity/index.js";
 import {
   cottonCount,
   drams,
@@ -149,14 +149,14 @@ describe("a count found by weighing", () => {
   );
   cited(
     "4000 yards weighing 5 ounces, run",
-    published(brooksWoollen, "art. 5a", "8", "8"),
+    published(brooksWoollenCalculations, "art. 5a", "8", "8"),
     countFromWrapping,
     [{ length: yards(4000), mass: ounces(5), system: woollenRun }],
     woollenRun,
   );
   cited(
     "200,000 yards weighing 15 pounds, run",
-    published(brooksWoollen, "art. 5b", "8.33", "25/3"),
+    published(brooksWoollenCalculations, "art. 5b", "8.33", "25/3"),
     countFromWrapping,
     [{ length: yards(200_000), mass: pounds(15), system: woollenRun }],
     woollenRun,

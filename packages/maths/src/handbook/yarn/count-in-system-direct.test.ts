@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { cited } from "#ci/cited.js";
+import { gateTextile } from "#ci/sources.js";
 import { attempt } from "../../engine/refusal.js";
 import { explain } from "../../engine/working/index.js";
-import { gateTextile } from "../../sources/index.js";
 import { cottonCount, denier, metricCount, tex } from "../../units/index.js";
 import { convertCount } from "./convert-count.js";
 import { countInSystemDirect } from "./count-in-system-direct.js";

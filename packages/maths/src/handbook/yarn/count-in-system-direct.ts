@@ -18,7 +18,7 @@ export interface CountInSystemDirectInput {
  * @units a direct count; a unit for a direct count → a direct count
  * @exactness to 34 digits
  * @throws QuantityError "missing", "unknown-field", "wrong-kind", "out-of-range", one error for all faulty fields
- * @source gate-tf
+ * @source gate-textile
  * @example countInSystemDirect({ count: tex(20), system: denier }).in(denier) // 180
  */
 export const countInSystemDirect: Calculation<CountInSystemDirectInput, DirectCount> = /* @__PURE__ */ calculation(

@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { cited } from "#ci/cited.js";
+import { astmD2260, brooks1892, davis1920 } from "#ci/sources.js";
 import { attempt } from "../../engine/refusal.js";
 import { explain } from "../../engine/working/index.js";
-import { astmD2260, brooks1892, davis1920 } from "../../sources/index.js";
 import { cottonCount, denier, linenCount, tex, worstedCount } from "../../units/index.js";
 import { convertCount } from "./convert-count.js";
 import { countInSystem } from "./count-in-system.js";

@@ -1,29 +1,29 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
-import { QuantityError } from "../../engine/refusal.js";
 import {
   astmD2260,
-  balasubramanian,
+  balasubramanianFactors,
   blanco1917,
   brooks1892,
-  brooksWoollen,
-  centralOhio,
-  countSystems,
-  countTable,
+  brooksWoollenCalculations,
+  centralOhioWeavers,
+  countConversionTex,
+  countSystemsArticle,
   davis1920,
   dooley1914,
-  eugeneTextileCenter,
+  eugeneTextileCenter2017,
   groenKennisnet,
-  isoTex,
-  schoolFormulas,
-  silkMillGuide,
-  sizes,
+  iso1144,
+  silkMillGuide1920,
+  sizesTypp,
   taylor1909,
+  textileSchoolFormulas,
   tgeThreads,
-  wcoNomenclature,
+  wcoHeading5205,
   wolfensberger1921,
-} from "../../sources/index.js";
+} from "#ci/sources.js";
+import { QuantityError } from "../../engine/refusal.js";
 import {
   alloaOf240,
   alloaOf480,
@@ -84,7 +84,7 @@ describe("the count systems", () => {
   );
   cited(
     "one Yorkshire skein",
-    published(countSystems, "list", "256", "256"),
+    published(countSystemsArticle, "list", "256", "256"),
     convertCount,
     [yorkshireSkein(1), yardsPerPound],
     ["count", yardsPerPound],
@@ -98,35 +98,35 @@ describe("the count systems", () => {
   );
   cited(
     "one run in yards to the ounce",
-    published(brooksWoollen, "art. 1", "100", "100"),
+    published(brooksWoollenCalculations, "art. 1", "100", "100"),
     convertCount,
     [woollenRun(1), yardsPerOunce],
     ["count", yardsPerOunce],
   );
   cited(
     "five run",
-    published(brooksWoollen, "art. 1", "8000", "8000"),
+    published(brooksWoollenCalculations, "art. 1", "8000", "8000"),
     convertCount,
     [woollenRun(5), yardsPerPound],
     ["count", yardsPerPound],
   );
   cited(
     "one typp",
-    published(sizes, "typp", "1000", "1000"),
+    published(sizesTypp, "typp", "1000", "1000"),
     convertCount,
     [typp(1), yardsPerPound],
     ["count", yardsPerPound],
   );
   cited(
     "one American asbestos cut",
-    published(countSystems, "list", "100", "100"),
+    published(countSystemsArticle, "list", "100", "100"),
     convertCount,
     [americanAsbestosCut(1), yardsPerPound],
     ["count", yardsPerPound],
   );
   cited(
     "one British asbestos count",
-    published(countSystems, "list", "50", "50"),
+    published(countSystemsArticle, "list", "50", "50"),
     convertCount,
     [britishAsbestosCount(1), yardsPerPound],
     ["count", yardsPerPound],
@@ -167,7 +167,7 @@ describe("the count systems", () => {
   );
   cited(
     "one dram of silk in tex",
-    published(countTable, "direct table", "1.938", "45359237/23408640"),
+    published(countConversionTex, "direct table", "1.938", "45359237/23408640"),
     convertCount,
     [dramSilk(1), tex],
     ["count", tex],
@@ -181,7 +181,7 @@ describe("the count systems", () => {
   );
   cited(
     "40 lb jute",
-    published(countTable, "Example 02", "1378", "226796185/164592"),
+    published(countConversionTex, "Example 02", "1378", "226796185/164592"),
     convertCount,
     [juteCount(40), tex],
     ["count", tex],
@@ -209,7 +209,7 @@ describe("the count systems", () => {
   );
   cited(
     "one American grain",
-    published(countTable, "direct table", "3.543", "6479891/1828800"),
+    published(countConversionTex, "direct table", "3.543", "6479891/1828800"),
     convertCount,
     [grainsPer20Yards(1), tex],
     ["count", tex],
@@ -230,14 +230,14 @@ describe("the count systems", () => {
   );
   cited(
     "one Alloa count in tex",
-    published(countTable, "indirect table", "1033", "226796185/219456"),
+    published(countConversionTex, "indirect table", "1033", "226796185/219456"),
     convertCount,
     [alloaOf480(1), tex],
     ["count", tex],
   );
   cited(
     "one Hawick cut in tex",
-    published(countTable, "indirect table", "2687", "589670081/219456"),
+    published(countConversionTex, "indirect table", "2687", "589670081/219456"),
     convertCount,
     [hawickCut(1), tex],
     ["count", tex],
@@ -315,7 +315,7 @@ describe("the count systems", () => {
   );
   cited(
     "six cut wool",
-    published(centralOhio, "yarn count note", "1800", "1800"),
+    published(centralOhioWeavers, "yarn count note", "1800", "1800"),
     convertCount,
     [woollenCut(6), yardsPerPound],
     ["count", yardsPerPound],
@@ -357,14 +357,14 @@ describe("the count systems", () => {
   );
   cited(
     "French cotton in an American guide",
-    published(silkMillGuide, "opening page", "992", "45359237/45720"),
+    published(silkMillGuide1920, "opening page", "992", "45359237/45720"),
     convertCount,
     [frenchCottonCount(1), yardsPerPound],
     ["count", yardsPerPound],
   );
   cited(
     "metric count in an American guide",
-    published(silkMillGuide, "opening page", "496", "45359237/91440"),
+    published(silkMillGuide1920, "opening page", "496", "45359237/91440"),
     convertCount,
     [metricCount(1), yardsPerPound],
     ["count", yardsPerPound],
@@ -372,7 +372,7 @@ describe("the count systems", () => {
   cited(
     "two pounds to the spyndle, on a formula sheet",
     published(
-      schoolFormulas,
+      textileSchoolFormulas,
       "Commonly used numbering systems",
       "number of 14,400 yd lengths in a pound",
       "7200",
@@ -384,14 +384,14 @@ describe("the count systems", () => {
   );
   cited(
     "a lea of linen on a supplier’s table",
-    published(eugeneTextileCenter, "20 June 2017", "340", "300", "misprint: the lea of linen is 300 yards"),
+    published(eugeneTextileCenter2017, "20 June 2017", "340", "300", "misprint: the lea of linen is 300 yards"),
     convertCount,
     [linenCount(1), yardsPerPound],
     ["count", yardsPerPound],
   );
   cited(
     "a grain to the yard in kilotex",
-    published(balasubramanian, "Table I", "0.07087", "6479891/91440000", "worked with a grain of 0.0648 g"),
+    published(balasubramanianFactors, "Table I", "0.07087", "6479891/91440000", "worked with a grain of 0.0648 g"),
     convertCount,
     [grainsPer20Yards(20), kilotex],
     ["count", kilotex],
@@ -460,28 +460,28 @@ describe("the count systems", () => {
   );
   cited(
     "one West of England in tex",
-    { source: isoTex, at: "table", status: "from memory", prints: "", exact: "226796185/146304" },
+    { source: iso1144, at: "table", status: "from memory", prints: "", exact: "226796185/146304" },
     convertCount,
     [westOfEnglandCount(1), tex],
     ["count", tex],
   );
   cited(
     "one Dewsbury in tex",
-    { source: isoTex, at: "table", status: "from memory", prints: "", exact: "1133980925/36576" },
+    { source: iso1144, at: "table", status: "from memory", prints: "", exact: "1133980925/36576" },
     convertCount,
     [yardsPerOunce(1), tex],
     ["count", tex],
   );
   cited(
     "one Hawick cut in tex, from its definition",
-    { source: isoTex, at: "table", status: "from memory", prints: "", exact: "589670081/219456" },
+    { source: iso1144, at: "table", status: "from memory", prints: "", exact: "589670081/219456" },
     convertCount,
     [hawickCut(1), tex],
     ["count", tex],
   );
   cited(
     "metric 94 in decitex",
-    { source: wcoNomenclature, at: "heading 52.05", status: "from memory", prints: "", exact: "5000/47" },
+    { source: wcoHeading5205, at: "heading 52.05", status: "from memory", prints: "", exact: "5000/47" },
     convertCount,
     [metricCount(94), decitex],
     ["count", decitex],

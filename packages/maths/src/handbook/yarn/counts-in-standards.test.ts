@@ -1,6 +1,6 @@
 import { describe } from "vitest";
 import { cited, published } from "#ci/cited.js";
-import { dictionaryOfUnits, nistSp811, taylor1909, unRecommendation20 } from "../../sources/index.js";
+import { dictionaryOfUnits, nistSp811, taylor1909, unRecommendation20 } from "#ci/sources.js";
 import { cottonCount, cottonLeas, decitex, denier, grains, kilotex, tex, yardsPerPound } from "../../units/index.js";
 import { convertCount } from "./convert-count.js";
 import { yarnMass } from "./yarn-mass.js";

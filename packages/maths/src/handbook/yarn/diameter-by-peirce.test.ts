@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { byHand, cited } from "#ci/cited.js";
+import { commonPractice } from "#ci/sources.js";
 import { explain, solveFor } from "../../index.js";
-import { commonPractice } from "../../sources/index.js";
 import { cottonCount, diametersPerInch, inches, metricCount, millimetres, tex } from "../../units/index.js";
 import { diametersByPeirce } from "./diameters-by-peirce.js";
 import { diameterByPeirce } from "./diameter-by-peirce.js";

@@ -15,7 +15,7 @@ export interface DiameterByPeirceInput {
  * @units an indirect count, reckoned in cotton count → a length, reckoned in inches
  * @exactness rule of thumb, its constants for the units it reckons in
  * @throws QuantityError "missing", "unknown-field", "wrong-kind", "out-of-range", one error for all faulty fields
- * @source gate-tf
+ * @source gate-textile
  * @example diameterByPeirce({ count: cottonCount(4) }).in(millimetres) // 0.45357…
  */
 export const diameterByPeirce: Calculation<DiameterByPeirceInput, Length> = /* @__PURE__ */ calculation(() => ({

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
+import { quiltingClimber2017, settSinglePage, sweetGeorgia } from "#ci/sources.js";
 import type { QuantityError } from "../../engine/refusal.js";
-import { quiltingClimber2017, settPage, sweetGeorgia } from "../../sources/index.js";
 import { cottonCount, diametersPerInch } from "../../units/index.js";
 import { diametersByConstant } from "../sett/diameters-by-constant.js";
 import { diameterConstant } from "./diameter-constant.js";
@@ -9,7 +9,7 @@ import { diameterConstant } from "./diameter-constant.js";
 describe("the constant of the rule of diameters", () => {
   cited(
     "for woollen yarn, by a page of 1999",
-    published(settPage, "whole page", "0.84", "0.84"),
+    published(settSinglePage, "whole page", "0.84", "0.84"),
     diameterConstant,
     [{ material: "woollen", givenBy: "faena" }],
     "constant",

@@ -2,7 +2,7 @@ import { oneOf, readInputs } from "../../engine/formula/index.js";
 import type { Source } from "../../engine/formula/index.js";
 import { described } from "../../engine/quantity/index.js";
 import { QuantityError } from "../../engine/refusal.js";
-import { quiltingClimber2017, settPage, sweetGeorgia, taylor1909 } from "../../sources/index.js";
+import { quiltingClimber2017, settSinglePage, sweetGeorgia, taylor1909 } from "../../sources/index.js";
 
 /** A constant of the rule of diameters, for inches and yards per pound, with where it was read. */
 export interface DiameterConstant {
@@ -20,7 +20,7 @@ type Given = readonly [Source, Readonly<Partial<Record<DiameterConstantOf["mater
 
 const sets: Readonly<Record<DiameterConstantOf["givenBy"], Given>> = {
   Taylor: [taylor1909, { cotton: 0.95 }],
-  faena: [settPage, { cotton: 0.9, worsted: 0.9, woollen: 0.84 }],
+  faena: [settSinglePage, { cotton: 0.9, worsted: 0.9, woollen: 0.84 }],
   SweetGeorgia: [sweetGeorgia, { cotton: 0.91, worsted: 0.9, woollen: 0.85 }],
   quiltingclimber: [quiltingClimber2017, { worsted: 0.9, woollen: 0.86 }],
 };

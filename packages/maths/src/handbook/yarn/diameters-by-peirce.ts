@@ -15,7 +15,7 @@ export interface DiametersByPeirceInput {
  * @units an indirect count, reckoned in cotton count → diameters in a length, reckoned in diameters per inch
  * @exactness rule of thumb, its constants for the units it reckons in
  * @throws QuantityError "missing", "unknown-field", "wrong-kind", "out-of-range", one error for all faulty fields
- * @source gate-tf
+ * @source gate-textile
  * @example diametersByPeirce({ count: cottonCount(36) }).in(diametersPerInch) // 168
  */
 export const diametersByPeirce: Calculation<DiametersByPeirceInput, DiametersPerLength> = /* @__PURE__ */ calculation(

@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
+import { sweatyKnitter2015, taylor1909, textileNotes } from "#ci/sources.js";
 import { QuantityError } from "../../engine/refusal.js";
-import { sweatyKnitter2015, taylor1909, textileNotes } from "../../sources/index.js";
 import { cottonCount, diametersPerInch, tex, worstedCount } from "../../units/index.js";
 import { diametersByProportion } from "./diameters-by-proportion.js";
 

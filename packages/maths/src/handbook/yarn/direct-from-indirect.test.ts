@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { cited } from "#ci/cited.js";
+import { astmD2260, wcoHeading5205 } from "#ci/sources.js";
 import { attempt } from "../../engine/refusal.js";
 import { explain } from "../../engine/working/index.js";
-import { astmD2260, wcoNomenclature } from "../../sources/index.js";
 import { decitex, metricCount, tex, worstedCount, yardsPerPound } from "../../units/index.js";
 import { convertCount } from "./convert-count.js";
 import { directFromIndirect } from "./direct-from-indirect.js";
@@ -24,7 +24,7 @@ describe("a direct count from an indirect one", () => {
   );
   cited(
     "metric 14 in decitex",
-    { source: wcoNomenclature, at: "heading 52.05", status: "read", prints: "714.29", exact: "5000/7" },
+    { source: wcoHeading5205, at: "heading 52.05", status: "read", prints: "714.29", exact: "5000/7" },
     directFromIndirect,
     [{ count: metricCount(14), system: decitex }],
     decitex,

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
-import { textileNotes } from "../../sources/index.js";
+import { textileNotes } from "#ci/sources.js";
 import { denier, tex } from "../../units/index.js";
 import { filamentCount } from "./filament-count.js";
 import { resultantCountDirect } from "./resultant-count-direct.js";

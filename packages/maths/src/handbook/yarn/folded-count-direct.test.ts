@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
-import { wolfensberger1921 } from "../../sources/index.js";
+import { wolfensberger1921 } from "#ci/sources.js";
 import { cottonCount, denier, dramSilk, metricCount, tex } from "../../units/index.js";
 import { convertCount } from "./convert-count.js";
 import { foldedCount } from "./folded-count.js";

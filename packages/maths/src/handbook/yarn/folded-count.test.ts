@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
-import { brooks1892, cdquestions, countArticle, davis1920, taylor1909 } from "../../sources/index.js";
+import { brooks1892, cdquestions, countArticle, davis1920, taylor1909 } from "#ci/sources.js";
 import { cottonCount, galashielsCut, tex, worstedCount, yorkshireSkein } from "../../units/index.js";
 import { foldedCount } from "./folded-count.js";
 

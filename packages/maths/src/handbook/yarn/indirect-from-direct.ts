@@ -18,7 +18,7 @@ export interface IndirectFromDirectInput {
  * @units a direct count; a unit for an indirect count → an indirect count
  * @exactness to 34 digits
  * @throws QuantityError "missing", "unknown-field", "wrong-kind", "out-of-range", one error for all faulty fields
- * @source gate-tf
+ * @source gate-textile
  * @example indirectFromDirect({ count: tex(20), system: metricCount }).in(metricCount) // 50
  */
 export const indirectFromDirect: Calculation<IndirectFromDirectInput, IndirectCount> = /* @__PURE__ */ calculation(

@@ -1,13 +1,13 @@
 import { describe } from "vitest";
 import { cited, published } from "#ci/cited.js";
-import { gateTextile, islam } from "../../sources/index.js";
+import { gateTextile, islamInvoiceMass } from "#ci/sources.js";
 import { kilograms, percentAdded, percentLost } from "../../units/index.js";
 import { invoiceMass } from "./invoice-mass.js";
 
 describe("averages, contraction and regain", () => {
   cited(
     "20 tonnes at 4 % of water",
-    published(islam, "Problem 2", "19587.84", "19587.84"),
+    published(islamInvoiceMass, "Problem 2", "19587.84", "19587.84"),
     invoiceMass,
     [{ mass: kilograms(20000), content: percentLost(4), regain: percentAdded("2.02") }],
     kilograms,

@@ -1,6 +1,6 @@
 import { added, calculation, loss, positive } from "../../engine/formula/index.js";
 import type { Calculation } from "../../engine/formula/index.js";
-import { islam } from "../../sources/index.js";
+import { islamInvoiceMass } from "../../sources/index.js";
 import { Mass } from "../../units/index.js";
 import type { Addition, Loss } from "../../units/index.js";
 
@@ -38,6 +38,6 @@ export const invoiceMass: Calculation<InvoiceMassInput, Mass> = /* @__PURE__ */ 
     dry     = mass × (1 − content)
     invoice = dry × (1 + regain)`,
   result: positive(Mass, "to charge for"),
-  source: islam,
+  source: islamInvoiceMass,
   slips: [{ says: "divides the content out as if it were a regain", instead: "dry = mass ÷ (1 + content)" }],
 }));

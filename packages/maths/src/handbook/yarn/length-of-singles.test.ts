@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
+import { gateTextile } from "#ci/sources.js";
 import { QuantityError } from "../../engine/refusal.js";
-import { gateTextile } from "../../sources/index.js";
 import { kilograms, kilometres, metres, percentAdded, percentLost, tex } from "../../units/index.js";
 import { lengthOfSingles } from "./length-of-singles.js";
 import { yarnLengthDirect } from "./yarn-length-direct.js";

@@ -18,7 +18,7 @@ export interface LengthOfSinglesInput {
  * @units a length; a percentage added → a length
  * @exactness exact
  * @throws QuantityError "missing", "unknown-field", "wrong-kind", "out-of-range", one error for all faulty fields
- * @source gate-tf
+ * @source gate-textile
  * @example lengthOfSingles({ foldedLength: kilometres(100), contraction: percentAdded(6) }).in(kilometres) // 106
  */
 export const lengthOfSingles: Calculation<LengthOfSinglesInput, Length> = /* @__PURE__ */ calculation(() => ({

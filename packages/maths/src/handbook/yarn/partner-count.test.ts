@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { cited } from "#ci/cited.js";
-import { countArticle, davis1920 } from "../../sources/index.js";
+import { countArticle, davis1920 } from "#ci/sources.js";
 import { cottonCount, worstedCount } from "../../units/index.js";
 import { partnerCount } from "./partner-count.js";
 

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
-import { gateTextile } from "../../sources/index.js";
+import { gateTextile } from "#ci/sources.js";
 import { grams, percentAdded, percentLost } from "../../units/index.js";
 import { invoiceMass } from "./invoice-mass.js";
 import { regainFromContent } from "./regain-from-content.js";

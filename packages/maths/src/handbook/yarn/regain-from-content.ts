@@ -1,6 +1,6 @@
 import { added, calculation, loss } from "../../engine/formula/index.js";
 import type { Calculation } from "../../engine/formula/index.js";
-import { islam } from "../../sources/index.js";
+import { islamInvoiceMass } from "../../sources/index.js";
 import { percentAdded } from "../../units/index.js";
 import type { Addition, Loss } from "../../units/index.js";
 
@@ -27,5 +27,5 @@ export const regainFromContent: Calculation<RegainFromContentInput, Addition> = 
   formula: "regain = content ÷ (1 − content)",
   result: added("water, of the dry mass"),
   resultIn: [percentAdded],
-  source: islam,
+  source: islamInvoiceMass,
 }));

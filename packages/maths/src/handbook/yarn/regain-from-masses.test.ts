@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { byHand, cited, published } from "#ci/cited.js";
-import { commonPractice, islam } from "../../sources/index.js";
+import { commonPractice, islamInvoiceMass } from "#ci/sources.js";
 import { grams, kilograms, percentAdded, percentLost } from "../../units/index.js";
 import { contentFromMasses } from "./content-from-masses.js";
 import { regainFromContent } from "./regain-from-content.js";
@@ -9,7 +9,13 @@ import { regainFromMasses } from "./regain-from-masses.js";
 
 describe("water by two weighings", () => {
   const lot = { mass: kilograms(20_000), dryMass: kilograms(19_200) };
-  cited("regain of the same lot", published(islam, "problem 2", "", "25/6"), regainFromMasses, [lot], percentAdded);
+  cited(
+    "regain of the same lot",
+    published(islamInvoiceMass, "problem 2", "", "25/6"),
+    regainFromMasses,
+    [lot],
+    percentAdded,
+  );
   cited(
     "regain of 114 grams that are 100 dry",
     byHand(commonPractice, "14"),

@@ -18,7 +18,7 @@ export interface RegainFromMassesInput {
  * @units a mass → a percentage added
  * @exactness to 34 digits
  * @throws QuantityError "missing", "unknown-field", "wrong-kind", "out-of-range", one error for all faulty fields
- * @source gate-tf
+ * @source gate-textile
  * @example regainFromMasses({ mass: grams(114), dryMass: grams(100) }).in(percentAdded) // 14
  */
 export const regainFromMasses: Calculation<RegainFromMassesInput, Addition> = /* @__PURE__ */ calculation(() => ({

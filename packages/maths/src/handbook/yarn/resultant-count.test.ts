@@ -2,18 +2,18 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
 import type { Citation } from "#ci/cited.js";
-import type { Unit } from "../../engine/quantity/index.js";
 import {
   bell1895,
   blanco1917,
   dooley1914,
-  elkins,
-  fiberArtisan2014,
+  elkinsWebs,
+  fiberartisan2014,
   projectParade2017,
   sweatyKnitter2015,
   textileNotes,
   threadNumbers1888,
-} from "../../sources/index.js";
+} from "#ci/sources.js";
+import type { Unit } from "../../engine/quantity/index.js";
 import {
   cottonCount,
   linenCount,
@@ -55,7 +55,7 @@ const rows: readonly Row[] = [
   ],
   [
     "yards per pound of 2/10 merino and tencel, counted as worsted",
-    published(elkins, "whole page", "2800", "2800"),
+    published(elkinsWebs, "whole page", "2800", "2800"),
     worstedCount(10),
     2,
     yardsPerPound,
@@ -166,7 +166,7 @@ const rows: readonly Row[] = [
   ],
   [
     "8/2 cotton by the balance",
-    published(fiberArtisan2014, "7 February", "3400", "3360", "measured, within 1.2 % of what the count promises"),
+    published(fiberartisan2014, "7 February", "3400", "3360", "measured, within 1.2 % of what the count promises"),
     cottonCount(8),
     2,
     yardsPerPound,

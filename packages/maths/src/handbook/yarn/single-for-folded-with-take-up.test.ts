@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
+import { gateTextile } from "#ci/sources.js";
 import { QuantityError } from "../../engine/refusal.js";
-import { gateTextile } from "../../sources/index.js";
 import { cottonCount, percentAdded, percentLost } from "../../units/index.js";
 import { singleForFoldedWithTakeUp } from "./single-for-folded-with-take-up.js";
 import { singleForFolded } from "./single-for-folded.js";

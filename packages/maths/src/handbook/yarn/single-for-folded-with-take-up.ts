@@ -22,7 +22,7 @@ export interface SingleForFoldedWithTakeUpInput {
  * @units an indirect count; plies; a percentage added → an indirect count
  * @exactness exact
  * @throws QuantityError "missing", "unknown-field", "wrong-kind", "out-of-range", "not-whole", one error for all faulty fields
- * @source gate-tf
+ * @source gate-textile
  * @example singleForFoldedWithTakeUp({ folded: cottonCount(16), plies: 2, contraction: percentAdded(10) }).in(cottonCount) // 35.2
  */
 export const singleForFoldedWithTakeUp: Calculation<SingleForFoldedWithTakeUpInput, IndirectCount> =

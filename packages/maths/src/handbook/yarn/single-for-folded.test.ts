@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
-import { brown1923, gateTextile } from "../../sources/index.js";
+import { brown1923, gateTextile } from "#ci/sources.js";
 import { cottonCount, grams, percentAdded, percentLost } from "../../units/index.js";
 import { contractedCount } from "./contracted-count.js";
 import { singleForFolded } from "./single-for-folded.js";

@@ -20,7 +20,7 @@ export interface SingleForFoldedInput {
  * @units an indirect count; plies; a percentage lost → an indirect count
  * @exactness to 34 digits
  * @throws QuantityError "missing", "unknown-field", "wrong-kind", "out-of-range", "not-whole", one error for all faulty fields
- * @source gate-tf
+ * @source gate-textile
  * @example singleForFolded({ folded: cottonCount(16), plies: 2, contraction: percentLost(10) }).in(cottonCount) // 35.555…
  */
 export const singleForFolded: Calculation<SingleForFoldedInput, IndirectCount> = /* @__PURE__ */ calculation(() => ({

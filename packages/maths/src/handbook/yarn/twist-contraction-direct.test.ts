@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { cited } from "#ci/cited.js";
-import { isoDesignation } from "../../sources/index.js";
+import { iso1139 } from "#ci/sources.js";
 import { denier, metricCount, percentLost, tex } from "../../units/index.js";
 import { convertCount } from "./convert-count.js";
 import { twistContractionDirect } from "./twist-contraction-direct.js";
@@ -10,14 +10,14 @@ import { twistContraction } from "./twist-contraction.js";
 describe("twist contraction of a yarn in a direct count", () => {
   cited(
     "34 tex two-fold, R 69.3 tex",
-    { source: isoDesignation, at: "folded yarn example", status: "from memory", prints: "", exact: "1300/693" },
+    { source: iso1139, at: "folded yarn example", status: "from memory", prints: "", exact: "1300/693" },
     twistContractionDirect,
     [{ nominal: tex(68), measured: tex("69.3") }],
     percentLost,
   );
   cited(
     "20 tex two-fold then three-fold, R 132 tex",
-    { source: isoDesignation, at: "cabled yarn example", status: "from memory", prints: "", exact: "100/11" },
+    { source: iso1139, at: "cabled yarn example", status: "from memory", prints: "", exact: "100/11" },
     twistContractionDirect,
     [{ nominal: tex(120), measured: tex(132) }],
     percentLost,

@@ -1,6 +1,6 @@
 import { calculation, loss, positive } from "../../engine/formula/index.js";
 import type { Calculation } from "../../engine/formula/index.js";
-import { isoDesignation } from "../../sources/index.js";
+import { iso1139 } from "../../sources/index.js";
 import { DirectCount, percentLost } from "../../units/index.js";
 import type { Loss } from "../../units/index.js";
 
@@ -31,6 +31,6 @@ export const twistContractionDirect: Calculation<TwistContractionDirectInput, Lo
     formula: "contraction = 1 − nominal ÷ measured",
     result: loss("of the length of the singles, from single to folded"),
     resultIn: [percentLost],
-    source: isoDesignation,
+    source: iso1139,
   }),
 );

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
-import { mallikerta, textileNotes } from "../../sources/index.js";
+import { mallikerta, textileNotes } from "#ci/sources.js";
 import { cottonCount, metresPerKilogram, percentLost, tex, yardsPerPound } from "../../units/index.js";
 import { contractedCount } from "./contracted-count.js";
 import { twistContraction } from "./twist-contraction.js";

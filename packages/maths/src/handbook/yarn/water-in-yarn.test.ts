@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
+import { gateTextile } from "#ci/sources.js";
 import { QuantityError } from "../../engine/refusal.js";
-import { gateTextile } from "../../sources/index.js";
 import { grams, percentAdded, percentLost, percentOf } from "../../units/index.js";
 import { blendRegain } from "./blend-regain.js";
 import { waterInYarn } from "./water-in-yarn.js";

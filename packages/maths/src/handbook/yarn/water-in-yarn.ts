@@ -18,7 +18,7 @@ export interface WaterInYarnInput {
  * @units a mass; a percentage added → a mass
  * @exactness to 34 digits
  * @throws QuantityError "missing", "unknown-field", "wrong-kind", "out-of-range", one error for all faulty fields
- * @source gate-tf
+ * @source gate-textile
  * @example waterInYarn({ mass: grams(114), regain: percentAdded(14) }).in(grams) // 14
  */
 export const waterInYarn: Calculation<WaterInYarnInput, Mass> = /* @__PURE__ */ calculation(() => ({

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
-import { balasubramanianCloth, coverFactor, fabricGeometry, gateTextile, stickgarn2018 } from "../../sources/index.js";
+import { balasubramanianCloth, coverFactor, fabricGeometry, gateTextile, stickgarn2018 } from "#ci/sources.js";
 import {
   cottonCount,
   diametersPerInch,

@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
+import { dooley1914, rugtalkYarnSize, taylor1909 } from "#ci/sources.js";
 import { QuantityError } from "../../engine/refusal.js";
-import { dooley1914, rugtalk, taylor1909 } from "../../sources/index.js";
 import { cottonCount, inches, metricCount, spunSilkCount, tex, worstedCount } from "../../units/index.js";
 import { yarnFrom, yarnReading } from "./yarn-from.js";
 import { yarnCount } from "./yarn.js";
@@ -11,7 +11,7 @@ const british = { order: "plies first", system: cottonCount, counted: "single" }
 const american = { ...british, order: "count first" } as const;
 
 const spunSilk = { ...american, system: spunSilkCount, counted: "finished thread" } as const;
-const orders = published(rugtalk, "British order statement", "8/4 in America is 4/8 in Britain", "4");
+const orders = published(rugtalkYarnSize, "British order statement", "8/4 in America is 4/8 in Britain", "4");
 
 describe("the numbers of a label", () => {
   cited("the plies of 8/4, count first", orders, yarnFrom, ["8/4", american], "plies");

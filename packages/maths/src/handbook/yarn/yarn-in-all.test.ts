@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { byHand, cited, published } from "#ci/cited.js";
-import { commonPractice, weftHanded } from "../../sources/index.js";
+import { commonPractice, weftHanded2010 } from "#ci/sources.js";
 import { miles, yards } from "../../units/index.js";
 import { explain } from "../../engine/working/index.js";
 import { yarnInAll } from "./yarn-in-all.js";
@@ -16,7 +16,7 @@ describe("yarn in warp and wefts", () => {
   );
   cited(
     "of ten yards of 45 inches at 10 by 10, in miles",
-    published(weftHanded, "14 April 2010", "5.1136", "9000/1760"),
+    published(weftHanded2010, "14 April 2010", "5.1136", "9000/1760"),
     yarnInAll,
     [{ warp: yards(4500), wefts: [yards(4500)] }],
     miles,

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
-import { woodhouseKilgour1921 } from "../../sources/index.js";
+import { woodhouseKilgour1921 } from "#ci/sources.js";
 import { cottonCount, grams, juteCount, juteSpyndles, pounds, tex, yards } from "../../units/index.js";
 import { yarnLengthDirect } from "./yarn-length-direct.js";
 import { yarnMassDirect } from "./yarn-mass-direct.js";

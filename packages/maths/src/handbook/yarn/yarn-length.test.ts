@@ -1,6 +1,6 @@
 import { describe } from "vitest";
 import { cited, published } from "#ci/cited.js";
-import { davis1920, fabricProduction2015, interlacements, textileSchoolWeaving } from "../../sources/index.js";
+import { davis1920, fabricProduction2015, interlacementsLinen, textileSchoolWeaving } from "#ci/sources.js";
 import { cottonCount, kilograms, linenCount, metres, ounces, pounds, worstedCount, yards } from "../../units/index.js";
 import { yarnLength } from "./yarn-length.js";
 
@@ -50,7 +50,7 @@ describe("the mass of a length of yarn", () => {
   );
   cited(
     "yards on a tube of 40/2 linen",
-    { source: interlacements, at: "whole page", status: "read", prints: "3300", exact: "3300" },
+    { source: interlacementsLinen, at: "whole page", status: "read", prints: "3300", exact: "3300" },
     yarnLength,
     [{ mass: ounces("8.8"), count: linenCount(20) }],
     yards,

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
-import { silkMillGuide, woodhouseKilgour1921 } from "../../sources/index.js";
+import { silkMillGuide1920, woodhouseKilgour1921 } from "#ci/sources.js";
 import {
   denier,
   grains,
@@ -36,7 +36,7 @@ describe("mass of a length of yarn, from its direct count", () => {
   );
   cited(
     "638 yards of one denier weigh a grain",
-    published(silkMillGuide, "opening page", "1", "589280/589081"),
+    published(silkMillGuide1920, "opening page", "1", "589280/589081"),
     yarnMassDirect,
     [{ length: yards(638), count: denier(1) }],
     grains,

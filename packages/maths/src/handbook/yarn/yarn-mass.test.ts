@@ -2,14 +2,13 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { Citation } from "#ci/cited.js";
 import { cited, published } from "#ci/cited.js";
-import type { Unit } from "../../engine/quantity/index.js";
 import {
   allFiberArtsPricing,
   brooks1892,
-  brooksWoollen,
+  brooksWoollenCalculations,
   horsensVaevekreds,
   howardBullough1909,
-  jeanWeaves,
+  jeanWeaves2014,
   mallikerta,
   measuredThreads,
   nasmith1890,
@@ -19,7 +18,8 @@ import {
   sunnano,
   taylor1909,
   yarnCount2015,
-} from "../../sources/index.js";
+} from "#ci/sources.js";
+import type { Unit } from "../../engine/quantity/index.js";
 import type { IndirectCount, Length } from "../../units/index.js";
 import {
   cottonCount,
@@ -134,7 +134,7 @@ const rows: readonly Row[] = [
   ],
   [
     "34,560 yards at 8400 to the pound, warp and weft",
-    published(jeanWeaves, "whole page", "4.114", "144/35"),
+    published(jeanWeaves2014, "whole page", "4.114", "144/35"),
     yards(34_560),
     yardsPerPound(8400),
     pounds,
@@ -146,7 +146,13 @@ const rows: readonly Row[] = [
     metresPerKilogram(13500),
     grams,
   ],
-  ["8800 yards of 5 1/2 run", published(brooksWoollen, "art. 3a", "16", "16"), yards(8800), woollenRun("5.5"), ounces],
+  [
+    "8800 yards of 5 1/2 run",
+    published(brooksWoollenCalculations, "art. 3a", "16", "16"),
+    yards(8800),
+    woollenRun("5.5"),
+    ounces,
+  ],
   [
     "two leas of ones: the dividend for grains",
     published(taylor1909, "site page 430", "2000", "2000"),
@@ -263,7 +269,7 @@ describe("the mass of a length of yarn", () => {
   );
   cited(
     "17280 yards at 8400 to the pound",
-    { source: jeanWeaves, at: "whole post", status: "read", prints: "2.057", exact: "72/35" },
+    { source: jeanWeaves2014, at: "whole post", status: "read", prints: "2.057", exact: "72/35" },
     yarnMass,
     [{ length: yards(17280), count: yardsPerPound(8400) }],
     pounds,

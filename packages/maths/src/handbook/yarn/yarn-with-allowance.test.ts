@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { byHand, cited, published } from "#ci/cited.js";
-import { commonPractice, creativeThreadsWeft } from "../../sources/index.js";
+import { commonPractice, creativeThreadsWeft } from "#ci/sources.js";
 import { inches, metres, percentAdded, percentLost, yards } from "../../units/index.js";
 import { yarnWithAllowance } from "./yarn-with-allowance.js";
 

@@ -1,22 +1,22 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
-import type { QuantityError } from "../../engine/refusal.js";
 import {
-  alessandrina,
+  alessandrinaCounts,
   brooks1892,
   davis1920,
   dooley1914,
-  elkins,
-  petrini,
-  rude,
-  rugtalk,
+  elkinsWebs,
+  petriniYarnSystems,
+  rudeOddCounts,
+  rugtalkYarnSize,
   sizesYarnNumbers,
   taylor1909,
-  tbunny,
-  textileindonesia,
+  tbunnyCounts,
+  textileindonesiaCount,
   textileNotes,
-} from "../../sources/index.js";
+} from "#ci/sources.js";
+import type { QuantityError } from "../../engine/refusal.js";
 import {
   cottonCount,
   inches,
@@ -35,63 +35,63 @@ import { yarnCount } from "./yarn.js";
 describe("a yarn", () => {
   cited(
     "3/2 cotton",
-    { source: elkins, at: "whole page", status: "read", prints: "1260", exact: "1260" },
+    { source: elkinsWebs, at: "whole page", status: "read", prints: "1260", exact: "1260" },
     yarnCount,
     [{ count: cottonCount(3), plies: 2, counted: "single" }],
     yardsPerPound,
   );
   cited(
     "2/20 cotton",
-    { source: tbunny, at: "whole page", status: "read", prints: "8400", exact: "8400" },
+    { source: tbunnyCounts, at: "whole page", status: "read", prints: "8400", exact: "8400" },
     yarnCount,
     [{ count: cottonCount(20), plies: 2, counted: "single" }],
     yardsPerPound,
   );
   cited(
     "2/40 linen",
-    { source: tbunny, at: "whole page", status: "read", prints: "6000", exact: "6000" },
+    { source: tbunnyCounts, at: "whole page", status: "read", prints: "6000", exact: "6000" },
     yarnCount,
     [{ count: linenCount(40), plies: 2, counted: "single" }],
     yardsPerPound,
   );
   cited(
     "20/2 worsted",
-    { source: petrini, at: "whole page", status: "read", prints: "5600", exact: "5600" },
+    { source: petriniYarnSystems, at: "whole page", status: "read", prints: "5600", exact: "5600" },
     yarnCount,
     [{ count: worstedCount(20), plies: 2, counted: "single" }],
     yardsPerPound,
   );
   cited(
     "50/3 cotton",
-    { source: rude, at: "whole page", status: "read", prints: "14000", exact: "14000" },
+    { source: rudeOddCounts, at: "whole page", status: "read", prints: "14000", exact: "14000" },
     yarnCount,
     [{ count: cottonCount(50), plies: 3, counted: "single" }],
     yardsPerPound,
   );
   cited(
     "4/2 cotton",
-    { source: textileindonesia, at: "whole page", status: "read", prints: "1680", exact: "1680" },
+    { source: textileindonesiaCount, at: "whole page", status: "read", prints: "1680", exact: "1680" },
     yarnCount,
     [{ count: cottonCount(4), plies: 2, counted: "single" }],
     yardsPerPound,
   );
   cited(
     "8/4 cotton",
-    { source: textileindonesia, at: "whole page", status: "read", prints: "same as 4/2", exact: "1680" },
+    { source: textileindonesiaCount, at: "whole page", status: "read", prints: "same as 4/2", exact: "1680" },
     yarnCount,
     [{ count: cottonCount(8), plies: 4, counted: "single" }],
     yardsPerPound,
   );
   cited(
     "2/6 worsted",
-    { source: textileindonesia, at: "whole page", status: "read", prints: "1680", exact: "1680" },
+    { source: textileindonesiaCount, at: "whole page", status: "read", prints: "1680", exact: "1680" },
     yarnCount,
     [{ count: worstedCount(6), plies: 2, counted: "single" }],
     yardsPerPound,
   );
   cited(
     "3/2 cotton, from class notes",
-    { source: alessandrina, at: "whole page", status: "read", prints: "1260", exact: "1260" },
+    { source: alessandrinaCounts, at: "whole page", status: "read", prints: "1260", exact: "1260" },
     yarnCount,
     [{ count: cottonCount(3), plies: 2, counted: "single" }],
     yardsPerPound,
@@ -99,7 +99,7 @@ describe("a yarn", () => {
   cited(
     "5/2 cotton",
     {
-      source: rugtalk,
+      source: rugtalkYarnSize,
       at: "British order statement",
       status: "read",
       prints: "2400",
@@ -183,7 +183,13 @@ describe("a yarn", () => {
 
   cited(
     "20/2 silk on a weaver’s table",
-    published(petrini, "whole page", "5000", "45359237/9144", "metric 20/2, rounded; as spun silk it would be 16,800"),
+    published(
+      petriniYarnSystems,
+      "whole page",
+      "5000",
+      "45359237/9144",
+      "metric 20/2, rounded; as spun silk it would be 16,800",
+    ),
     yarnCount,
     [{ count: metricCount(20), plies: 2, counted: "single" }],
     yardsPerPound,

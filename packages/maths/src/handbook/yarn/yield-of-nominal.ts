@@ -1,6 +1,6 @@
 import { calculation, positive, proportionOf } from "../../engine/formula/index.js";
 import type { Calculation } from "../../engine/formula/index.js";
-import { alessandrina } from "../../sources/index.js";
+import { alessandrinaCounts } from "../../sources/index.js";
 import { IndirectCount, percentOf } from "../../units/index.js";
 import type { Share } from "../../units/index.js";
 
@@ -30,5 +30,5 @@ export const yieldOfNominal: Calculation<YieldOfNominalInput, Share> = /* @__PUR
   formula: "yield = measured ÷ nominal",
   result: proportionOf("of the nominal yield"),
   resultIn: [percentOf],
-  source: alessandrina,
+  source: alessandrinaCounts,
 }));
