@@ -2,7 +2,7 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { root } from "./built.mjs";
 
-export const bibliography = JSON.parse(readFileSync(`${root}bibliography.json`, "utf8"));
+export const bibliography = JSON.parse(readFileSync(`${root}docs/bibliography.json`, "utf8"));
 
 /** "taylor-1909" in code: taylor1909. */
 export const nameOf = (key) => key.replace(/-(.)/gu, (_, letter) => letter.toUpperCase());
@@ -31,7 +31,7 @@ export function sourceOf(item) {
 const sources = new Map(bibliography.map((item) => [item.id, sourceOf(item)]));
 
 export function source(key) {
-  if (!sources.has(key)) throw new RangeError(`no source "${key}" in bibliography.json`);
+  if (!sources.has(key)) throw new RangeError(`no source "${key}" in docs/bibliography.json`);
   return sources.get(key);
 }
 

@@ -1,4 +1,4 @@
-// Written by pnpm generate, from bibliography.json.
+// Written by pnpm generate, from docs/bibliography.json.
 import { source } from "./bibliography.mjs";
 import type { CitedSource } from "./cited.js";
 

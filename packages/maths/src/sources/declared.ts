@@ -1,4 +1,4 @@
-// Written by pnpm generate, from bibliography.json.
+// Written by pnpm generate, from docs/bibliography.json.
 import type { Source } from "../engine/formula/index.js";
 
 export const alessandrinaCounts: Source = {
