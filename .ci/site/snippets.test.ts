@@ -22,7 +22,7 @@ const scopes: Readonly<Record<string, Scope>> = {
   plan: { ...maths, ...plan },
   sheets: { ...maths, ...sheets },
 };
-const everything: Scope = { ...plan, ...sheets, ...stripes, ...verification, ...define, ...maths };
+const everything: Scope = { ...plan, ...sheets, ...stripes, ...verification, ...catalogue, ...define, ...maths };
 
 function filesIn(folder: string, ends: string): readonly string[] {
   const files = readdirSync(root + folder, { recursive: true, encoding: "utf8" });
