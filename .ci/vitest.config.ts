@@ -20,7 +20,6 @@ const config: ViteUserConfig = {
   test: {
     include: ["packages/*/src/**/*.test.ts", ".ci/**/*.test.ts", "examples/**/*.test.ts"],
     exclude: ["**/node_modules/**", "**/dist/**"],
-    typecheck: { enabled: true, include: ["packages/*/src/**/*.test-d.ts"], tsconfig: ".ci/tsconfig.json" },
     setupFiles: [".ci/support/fast-check.setup.ts"],
     isolate: false,
     // Vitest takes one worker fewer than there are cores; most of the long tests wait for another program.

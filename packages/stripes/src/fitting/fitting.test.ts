@@ -51,7 +51,7 @@ const published: readonly [string, typeof birgen, string, readonly number[], num
   ["250 among five schools", birgen, at, [3292, 1524, 4162, 2132, 13890], 250, "33 15 42 21 139", "33,15,42,21,139"],
   ["200 among three", birgen, at, [940, 9030, 10030], 200, "10 90 100", "10,90,100"],
   [
-    "201 among the same three: one more in all is one fewer for the first",
+    "201 among three: one more in all than 200 is one fewer for the first",
     birgen,
     at,
     [940, 9030, 10030],
@@ -64,7 +64,7 @@ const published: readonly [string, typeof birgen, string, readonly number[], num
   ["100 among two", birgen, at, [89550, 10450], 100, "90 10", "90,10"],
   ["105 when a third joins them", birgen, at, [89550, 10450, 5250], 105, "89 11 5", "89,11,5"],
   ["11 among three, one of whom gets nothing", birgen, at, [54, 243, 703], 11, "0 3 8", "0,3,8"],
-  ["10 among the same three", birgen, at, [54, 243, 703], 10, "1 2 7", "1,2,7"],
+  ["10 among three, one of whom had nothing of 11", birgen, at, [54, 243, 703], 10, "1 2 7", "1,2,7"],
   ["11 among three with other shares", birgen, at, [56, 255, 789], 11, "1 2 8", "1,2,8"],
   ["17 among four", birgen, at, [54, 243, 703, 580], 17, "1 3 7 6", "1,3,7,6"],
   ["100 among four states", gauthmath, "solution", [992, 1369, 2003, 3636], 100, "12 17 25 46", "12,17,25,46"],

@@ -30,7 +30,7 @@ describe("the mass of a cloth for its size", () => {
     gramsPerSquareMetre,
   );
   cited(
-    "the same cloth, as another site marks it",
+    "30 tex by 20 tex, 40 by 30 to the centimetre, as another site marks it",
     published(cdquestionsMass2025, "whole question", "188", "198", "misprint: works out 198 and marks the option 188"),
     clothMassPerAreaDirect,
     [thirtyAndTwenty],

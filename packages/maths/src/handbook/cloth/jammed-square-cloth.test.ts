@@ -22,14 +22,14 @@ describe("a square cloth of round threads, jammed", () => {
     ["thread.length", millimetres],
   );
   cited(
-    "its spacing, for both diameters of one",
+    "spacing of a jammed square cloth, for both diameters of one",
     published(balasubramanianCloth, sections, "0.866", "0.8660254037844386467637231707529361834714"),
     jammedSquareCloth,
     [half],
     ["spacing", millimetres],
   );
   cited(
-    "its crimp",
+    "crimp of a jammed square cloth, for both diameters of one",
     published(balasubramanianCloth, sections, "0.2092 of the cloth", "20.91995761561452337293855050947704881894"),
     jammedSquareCloth,
     [half],

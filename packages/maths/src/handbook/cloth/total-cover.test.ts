@@ -33,7 +33,7 @@ describe("the cover of a cloth", () => {
     percentOf,
   );
   cited(
-    "that warp and weft together",
+    "warp and weft of 62.5 % each",
     published(gateTextile, "2011, Q45", "0.86 of the cloth", "85.9375"),
     totalCover,
     [{ warpCover: percentOf("62.5"), weftCover: percentOf("62.5") }],

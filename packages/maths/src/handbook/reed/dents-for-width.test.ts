@@ -22,7 +22,7 @@ describe("dents for a width", () => {
     [{ reed: dentsPerInch(66), widthInReed: inches("46.805") }],
   );
   cited(
-    "the same satin as it shall come out",
+    "satin of 46 inches at 66 to the inch, as it shall come out",
     published(wolfensberger1921, "p. 84, disposition 3", "3036", "3036"),
     dentsForWidth,
     [{ reed: dentsPerInch(66), widthInReed: inches(46) }],

@@ -36,7 +36,7 @@ describe("ends in a sleying", () => {
       { dents: edged(9, 1308), endsPerDent: [6, 3, 6] },
     ],
     [
-      "the same counted in heddles, a double end being one",
+      "taffeta, edges of nine dents, counted in heddles, a double end being one",
       published(wolfensberger1921, "p. 76, disposition 1", "3978", "3978"),
       { dents: edged(9, 1308), endsPerDent: [3, 3, 3] },
     ],

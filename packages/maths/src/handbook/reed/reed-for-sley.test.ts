@@ -30,7 +30,7 @@ describe("reed for a sleying", () => {
     dentsPerInch,
   );
   cited(
-    "the same as a Stockport number",
+    "satin and plain stripe at 100 to the inch, as a Stockport number",
     published(taylor1909, "p. 290, ch. XI", "67", "4900/73"),
     reedForSley,
     [{ sett: endsPerInch(100), dents: [24, 25], endsPerDent: [4, 2] }],

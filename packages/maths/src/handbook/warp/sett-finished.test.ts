@@ -19,7 +19,7 @@ describe("the sett in the reed and in the cloth", () => {
     endsPerInch,
   );
   cited(
-    "the same warp as a cord, which does not draw in",
+    "84 ends to the inch in the reed, as a cord, which does not draw in",
     published(roberts1912, "pp. 204-205, plans of fig. 62", "84", "84"),
     settFinished,
     [{ settAtLoom: endsPerInch(84), reedToFinished: percentLost(0) }],

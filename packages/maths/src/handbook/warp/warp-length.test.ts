@@ -135,7 +135,7 @@ describe("length of warp", () => {
     inches,
   );
   cited(
-    "the same in yards",
+    "two of 46 inches and a yard of waste, in yards",
     {
       source: allFiberArts,
       at: "whole page",

@@ -10,7 +10,7 @@ import { regainFromMasses } from "./regain-from-masses.js";
 describe("water by two weighings", () => {
   const lot = { mass: kilograms(20_000), dryMass: kilograms(19_200) };
   cited(
-    "regain of the same lot",
+    "regain of 20,000 kilograms that are 19,200 dry",
     published(islamInvoiceMass, "problem 2", "", "25/6"),
     regainFromMasses,
     [lot],
