@@ -82,10 +82,9 @@ function withFields(text, { inputs }) {
 const stale = [];
 for (const [name, { declaration }] of calculationsOf(maths)) {
   const { path, text } = fileOf(name);
-  const written = await format(withFields(withTags(text, name, declaration), declaration), {
-    parser: "typescript",
-    printWidth: 120,
-  });
+  const tagged = withFields(withTags(text, name, declaration), declaration);
+  if (tagged === text) continue;
+  const written = await format(tagged, { parser: "typescript", printWidth: 120 });
   if (written === text) continue;
   if (check) stale.push(path);
   else writeFileSync(root + path, written);
