@@ -22,7 +22,7 @@ const PACKAGES = ["maths", "stripes", "plan", "sheets"];
 beforeAll(() => {
   const kept = [".ci", ".github", "docs", "packages", "examples/jobs", "package.json", "tsconfig.base.json"];
   const isMade = (path: string): boolean => /\/(?:node_modules|dist|cache|public)$/u.test(path);
-  for (const path of [...kept, "bibliography.json", "CITATION.cff", ".gitignore", ".prettierignore"])
+  for (const path of [...kept, "CITATION.cff", ".gitignore", ".prettierignore"])
     cpSync(root + path, join(copy, path), { recursive: true, filter: (from) => !isMade(from) });
   for (const folder of ["", ...PACKAGES.map((name) => `packages/${name}/`)])
     symlinkSync(`${root}${folder}node_modules`, join(copy, `${folder}node_modules`), "junction");
@@ -56,7 +56,7 @@ describe("what is made from the declarations", () => {
     const { status, text } = said(".ci/build/generate.mjs", "--check");
     expect(status).toBe(1);
     expect(text).toContain("packages/maths/src/catalogue/formulas.json is not what the handbook says");
-    expect(text).toContain("packages/maths/src/sources/declared.ts is not what bibliography.json says");
+    expect(text).toContain("packages/maths/src/sources/declared.ts is not what docs/bibliography.json says");
     expect(text).toContain(`comments differ from their declarations: ${handbook};`);
     expect(text).toContain("packages/plan/job.schema.json is out of date");
     expect(text).toMatch(
