@@ -48,7 +48,7 @@ function refusalOf(name, code, call) {
 }
 
 function pageOf(code, packages) {
-  const { says, ...calls } = CODES[code] ?? { says: "See the message of the error itself." };
+  const { says, ...calls } = CODES[code];
   const parts = packages.flatMap((name) => {
     const call = calls[name];
     if (call === undefined) return [`## ${SAID[name]} of @thrum/${name}`];
@@ -78,11 +78,13 @@ const planText = readdirSync(`${root}packages/plan/src`, { recursive: true, enco
 export function errorPages() {
   const known = Object.fromEntries(Object.entries(unions).map(([name, union]) => [name, codesOf(union)]));
   const codes = [...new Set(Object.values(known).flat())];
+  for (const code of codes)
+    if (CODES[code] === undefined) throw new Error(`errors.mjs does not say what "${code}" means`);
   const packagesOf = (code) => Object.keys(known).filter((name) => known[name].includes(code));
   const rows = codes.map((code) => [
     `[${code}](./${code}.md)`,
     [...packagesOf(code), ...(planText.includes(`"${code}"`) ? ["plan"] : [])].join(", "),
-    (CODES[code]?.says.split(/(?<=[.:]) /u)[0] ?? "").replace(/:$/u, "."),
+    CODES[code].says.split(/(?<=[.:]) /u)[0].replace(/:$/u, "."),
   ]);
   const index = [
     "# Errors",
