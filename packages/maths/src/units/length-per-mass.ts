@@ -11,7 +11,9 @@ function refuse(field: string, expected: string, given: unknown, code: "wrong-ki
   throw new QuantityError({
     code: missingOr(given, code),
     ...place,
-    ...{ expected, received: described(given), remedy },
+    expected,
+    received: described(given),
+    remedy,
   });
 }
 

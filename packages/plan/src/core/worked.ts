@@ -61,12 +61,22 @@ export function worked<S extends string>(scope: S): Worked<S> {
       }),
     counted: (label, noun, given, make, cell) =>
       sourceOf({
-        ...{ is: "counted", scope, label, noun, given: nodesOf(given), cell: cell ?? null },
+        is: "counted",
+        scope,
+        label,
+        noun,
+        given: nodesOf(given),
+        cell: cell ?? null,
         make: make as (given: unknown) => unknown,
       }),
     word: (label, given, make) =>
       sourceOf({
-        ...{ is: "counted", scope, label, noun: null, given: nodesOf(given), cell: null },
+        is: "counted",
+        scope,
+        label,
+        noun: null,
+        given: nodesOf(given),
+        cell: null,
         make: make as (given: unknown) => unknown,
       }),
     first: (label, ...ways) => sourceOf({ is: "first", scope, label, ways: ways.map(nodeOf) }),

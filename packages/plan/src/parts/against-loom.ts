@@ -46,7 +46,10 @@ export function whichSide({ ends, places }: EndsOnPlaces, ways: readonly WayToAd
   const says = `${counted(ends, "end")} on ${counted(places, "place")}: ${changed(more)}. Say where, join.sides. ${ways.map(wayInWords).join("; ")}.`;
   const fits = ways.some((way) => way.fits);
   const values = {
-    ...{ ends, places, more, fit: ways.filter((way) => way.fits).map(({ where }) => where) },
+    ends,
+    places,
+    more,
+    fit: ways.filter((way) => way.fits).map(({ where }) => where),
     ways: ways.map(wayInWords),
   };
   return [{ standing: fits || ways.length === 0 ? "ask" : "must", about: "sides", says, values }];

@@ -69,7 +69,12 @@ export function woundChain({ chain, ends, parts }: WarpChain, groups: readonly G
         ...part,
         threads: inHand,
         byItsHand: inHand !== threads,
-        ...{ passes, rounds, halfRound: passes % 2 === 1, endsAt, dropForLastPass, runningTotal },
+        passes,
+        rounds,
+        halfRound: passes % 2 === 1,
+        endsAt,
+        dropForLastPass,
+        runningTotal,
         ties: ties.map((tie) => ({ group: groupAt.get(tie.total) ?? 0, ...tie })),
       },
     ];

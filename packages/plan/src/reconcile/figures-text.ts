@@ -81,11 +81,11 @@ function figureFrom(text: string): PrintedFigure | Unlike {
   if (unit !== undefined) return { figure: name, printed, unit };
   const wanted = wantedIn(counted);
   return {
-    ...{ code: "unknown-unit", expected: `${says} with ${wanted}`, params: {} },
-    ...{
-      received: unitText === "" ? "none" : `"${printable(unitText)}"`,
-      remedy: `Write ${wanted} behind the number.`,
-    },
+    code: "unknown-unit",
+    expected: `${says} with ${wanted}`,
+    params: {},
+    received: unitText === "" ? "none" : `"${printable(unitText)}"`,
+    remedy: `Write ${wanted} behind the number.`,
   };
 }
 

@@ -88,14 +88,18 @@ export function figuresSheet(
   const wrong =
     'IF(inputs_fit,"","Not every input fits: look for what is said in red on the sheets Given and Stripes.")';
   const sheet: Sheet = {
-    ...{ name: "Plan", widths: [32, 16, ...Array.from({ length: widest }, () => 16)], heights: new Map() },
+    name: "Plan",
+    widths: [32, 16, ...Array.from({ length: widest }, () => 16)],
+    heights: new Map(),
     cells: [
       textCell("A1", title, TITLE),
       textCell("A2", SAYS, PLAIN),
       formulaCell("A3", `=${wrong}`, "", WARNING),
       ...cells,
     ],
-    ...{ rules, liveLooks: [], notes },
+    rules,
+    liveLooks: [],
+    notes,
   };
   return { sheet, names };
 }

@@ -30,7 +30,9 @@ export function givenSheet(givens: readonly GivenCell[]): {
   const rows = givens.map((given, at) => ({ given, row: String(FIRST + at) }));
   const last = String(FIRST + Math.max(0, givens.length - 1));
   const sheet: Sheet = {
-    ...{ name: "Given", widths: [40, 14, 18, 44, 44, 48], heights: new Map() },
+    name: "Given",
+    widths: [40, 14, 18, 44, 44, 48],
+    heights: new Map(),
     cells: [
       textCell("A1", "What is given", TITLE),
       textCell("A2", "Change the yellow cells.", PLAIN),
@@ -39,7 +41,8 @@ export function givenSheet(givens: readonly GivenCell[]): {
       ...rows.flatMap(({ given, row }) => rowOf(given, row)),
     ],
     rules: rows.flatMap(({ given, row }) => ruleFor(given, `B${row}`)),
-    ...{ liveLooks: [], notes: [] },
+    liveLooks: [],
+    notes: [],
   };
   const names = new Map(rows.map(({ given, row }) => [given.name, `'Given'!$B$${row}`]));
   return { sheet, names, checks: `'Given'!$F$${String(FIRST)}:$F$${last}` };

@@ -30,8 +30,12 @@ export function ledgerOf(plan: PlanData, sums: readonly PlanSum[]): Ledger {
     const key = JSON.stringify(isFixed ? { value, unit: unitOrNone(value)?.name } : origin);
     const path = "path" in origin ? origin.path : [];
     const own = {
-      ...{ name: "", label: isFixed ? "as it stands" : pathText(path.slice(1)), value: numberOf(value) },
-      ...{ unit: unitOrNone(value), input, isFixed },
+      name: "",
+      label: isFixed ? "as it stands" : pathText(path.slice(1)),
+      value: numberOf(value),
+      unit: unitOrNone(value),
+      input,
+      isFixed,
     };
     const found = givens.get(key) ?? { ...own, name: nameOf("given", ...path.slice(1)) };
     givens.set(key, found);

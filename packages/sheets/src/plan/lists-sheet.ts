@@ -28,14 +28,18 @@ export function listsSheet(lists: readonly ListRow[]): {
     }),
   );
   const sheet: Sheet = {
-    ...{ name: "Lists", widths: [44, 16, 16, 16, 16], heights: new Map() },
+    name: "Lists",
+    widths: [44, 16, 16, 16, 16],
+    heights: new Map(),
     cells: [
       textCell("A1", "Lists that are added up", TITLE),
       textCell("A2", "Each member is read from the sheets Plan and Given; a list of none is 0.", PLAIN),
       ...headings(FIRST - 1, ["List", "Members"]),
       ...cells,
     ],
-    ...{ rules: [], liveLooks: [], notes: [] },
+    rules: [],
+    liveLooks: [],
+    notes: [],
   };
   return { sheet, names };
 }

@@ -51,7 +51,9 @@ export function workingOfPlan(
       }
   const wrong = 'IF(inputs_fit,"","Not every input fits. The numbers below mean nothing.")';
   const sheet: Sheet = {
-    ...{ name: "Working", widths: [30, 60, 20, 18], heights: new Map() },
+    name: "Working",
+    widths: [30, 60, 20, 18],
+    heights: new Map(),
     cells: [
       textCell("A1", "The working, line by line", TITLE),
       formulaCell("A2", `=${wrong}`, "", WARNING),

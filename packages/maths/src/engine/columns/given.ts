@@ -78,7 +78,10 @@ export function readColumns(
     throw new QuantityError({
       code: "unknown-field",
       ...inPlace(where(field)),
-      ...{ expected, received, remedy, params: { candidates } },
+      expected,
+      received,
+      remedy,
+      params: { candidates },
     });
   }
   const { named, sizes } = flattened(inputs, given, where);

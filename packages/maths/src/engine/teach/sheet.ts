@@ -98,7 +98,10 @@ export function questionOf({ worked, working, unit, decimals, seed }: Sheet): Qu
     unit: at === working.steps.length - 1 ? (unit?.symbol ?? "") : step.unit,
   }));
   const marks = blanks.map(({ line, unit: own }): LineMarks => ({
-    ...{ line, method: 1, value: 1, unit: own === "" ? 0 : 1 },
+    line,
+    method: 1,
+    value: 1,
+    unit: own === "" ? 0 : 1,
   }));
   const lines = blanks.map(({ line, unit: own }, at) => {
     const marked = marks[at]?.unit === 1 ? "method 1, value 1, unit 1" : "method 1, value 1";

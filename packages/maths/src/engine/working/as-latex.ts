@@ -3,8 +3,17 @@ import { isTold, linesOf, resultApart } from "./working.js";
 import type { Told, Working } from "./working.js";
 
 const SIGNS: Readonly<Record<string, string>> = {
-  ...{ "+": "+", "−": "-", "×": "\\times", "÷": "\\div", "√": "\\surd", Σ: "\\textstyle\\sum" },
-  ...{ "(": "(", ")": ")", ",": ",", "=": "=", "≈": "\\approx" },
+  "+": "+",
+  "−": "-",
+  "×": "\\times",
+  "÷": "\\div",
+  "√": "\\surd",
+  Σ: "\\textstyle\\sum",
+  "(": "(",
+  ")": ")",
+  ",": ",",
+  "=": "=",
+  "≈": "\\approx",
 };
 
 /** Marks that LaTeX acts upon, as it prints them. */

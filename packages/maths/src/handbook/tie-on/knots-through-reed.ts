@@ -98,7 +98,12 @@ export function knotsThroughReed(input: KnotsThroughReedInput): KnotsThroughReed
     ? ` ${String(endsInDent)} new threads side by side take ${quantityText(inUnit(sideBySide, unitOf(space)), SHOWN)} of ${quantityText(space, SHOWN)}.`
     : "";
   return Object.freeze({
-    ...{ clearance, from, to, needs: least, sideBySide, grades },
+    clearance,
+    from,
+    to,
+    needs: least,
+    sideBySide,
+    grades,
     standing: blocked ? "must" : crowded || onlySticking ? "check" : "free",
     says: inWords(grades, range, crowd),
     steps: Object.freeze([Object.freeze({ calculation: knotClearance, input: step })]),

@@ -102,7 +102,10 @@ export function miscountAtEdge(input: MiscountAtEdgeInput): MiscountAtEdge {
   const left = newSeen > 0 ? `${String(newSeen)} new` : `${String(oldSeen)} old`;
   const first = odd.map((group) => ` First in group ${String(group)}, which was counted odd.`).join("");
   return Object.freeze({
-    ...{ groups: Object.freeze([...odd, ...others]), firstEnd, lastEnd, lookFor },
+    groups: Object.freeze([...odd, ...others]),
+    firstEnd,
+    lastEnd,
+    lookFor,
     says: `${left} left over: ${says}. Look for ${lookFor} between ends ${String(firstEnd)} and ${String(lastEnd)}.${first}`,
   });
 }

@@ -52,16 +52,22 @@ function neededAt(place: KnotsTied, measured: Length): Needed {
   const none = inches(0);
   if (place === "in front of the reed")
     return {
-      ...{ pastReed: inches(8), behindHeddles: none, source: notesFromTheFell },
+      pastReed: inches(8),
+      behindHeddles: none,
+      source: notesFromTheFell,
       says: `${inBoth(8, 20, measured)} past the reed`,
     };
   if (place === "behind the reed")
     return {
-      ...{ pastReed: none, behindHeddles: none, source: commonPractice },
+      pastReed: none,
+      behindHeddles: none,
+      source: commonPractice,
       says: "a hand's length before the heddles",
     };
   return {
-    ...{ pastReed: inches(6), behindHeddles: inches(12), source: avlHomeLoom },
+    pastReed: inches(6),
+    behindHeddles: inches(12),
+    source: avlHomeLoom,
     says: `${inBoth(12, 30, measured)} behind the heddles and ${inBoth(6, 15, measured)} past the reed`,
   };
 }
@@ -125,7 +131,10 @@ export function oldWarpLeft(input: OldWarpLeftInput): OldWarpLeft {
       : ` It is ${lacks.join(" and ")}.`;
   const other = lacks.length > 0 && instead.length > 0 ? ` Tied ${instead.join(" or ")} it would do.` : "";
   return Object.freeze({
-    ...{ mustStand: Object.freeze({ pastReed, behindHeddles }), short, reaches, instead },
+    mustStand: Object.freeze({ pastReed, behindHeddles }),
+    short,
+    reaches,
+    instead,
     says: `Tied ${knotsTied}, the old warp must stand ${must}.${verdict}${other}`,
     source,
   });

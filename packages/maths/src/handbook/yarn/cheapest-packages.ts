@@ -51,7 +51,8 @@ export function cheapestPackages(input: CheapestPackagesInput): readonly number[
   const numbers = cheapestMixture(needed - needed / RESIDUE, sizes);
   if (numbers !== null) return Object.freeze(numbers.map(Number));
   throw new QuantityError({
-    ...{ code: "out-of-range", ...inPlace(["cheapestPackages", "packageMass"]) },
+    code: "out-of-range",
+    ...inPlace(["cheapestPackages", "packageMass"]),
     expected: `sizes of which at most ${String(MOST_TRIES)} mixtures are to be looked at`,
     received: "more of them",
     remedy: "Leave out a size, or take sizes that go into one another.",
