@@ -41,7 +41,7 @@ export async function figures() {
   const [calculation, input] = slowest;
   const works = [() => maths.explain(calculation, input).steps.length, () => maths.check(...slowest).slips.length];
   const [, check] = timesTheFirst(works, { calls: 20 });
-  const [pairs] = timesOf([() => maths.checkPairs(...slowest).fitting], { calls: 1 });
+  const [pairs] = timesOf([() => maths.check(...slowest).pairs().fitting], { calls: 1 });
   const { name } = slowest[0].declaration;
   return [
     ratioAtMost(`a check of the slowest of ${String(questions.length)} formulas (${name}), ÷ its working`, check, 20),

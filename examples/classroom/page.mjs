@@ -20,7 +20,10 @@ function refused({ faults }, what) {
 function judged(problem, written) {
   try {
     const { unit, decimals } = problem;
-    return check(problem.calculation, problem.input, { written, unit, decimals, locale: navigator.language }).says;
+    const claim = { written, unit, decimals, locale: navigator.language };
+    const { value, slips, says, pairs } = check(problem.calculation, problem.input, claim);
+    const two = value === "wrong" && slips.length === 0 ? pairs() : null;
+    return two !== null && two.fitting > 0 && two.fitting <= 3 ? [...says, ...two.says] : says;
   } catch (error) {
     if (!isThrumError(error)) throw error;
     return refused(error, "your answer");

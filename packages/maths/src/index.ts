@@ -29,7 +29,7 @@ export { asHtml, asLatex, asMarkdown, asMathML, asText, explain, inWords } from 
 export type { ExplainOptions, Told, Working, WorkingInput, WorkingStep } from "./engine/working/index.js";
 export { solveFor } from "./engine/solve/index.js";
 export type { Turned, TurnedInput } from "./engine/solve/index.js";
-export { check, checkPairs, checkSteps, digitsEarned, firstWrongLine } from "./engine/check/index.js";
+export { check, checkSteps, digitsEarned, firstWrongLine } from "./engine/check/index.js";
 export type {
   Claim,
   DigitsEarned,

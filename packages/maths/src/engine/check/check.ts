@@ -13,6 +13,7 @@ import { judgedBy } from "./judged.js";
 import type { Judged } from "./judged.js";
 import { forUse, reachOf } from "./nearly.js";
 import type { Scene } from "./reason.js";
+import { NO_PAIRS, pairsOf } from "./pairs.js";
 import { sceneOf } from "./reasons.js";
 import { sentencesOf } from "./sentences.js";
 import { tellApart } from "./tell-apart.js";
@@ -78,6 +79,7 @@ export function check<I, D extends string>(
   const { claimed, decimals, step, asked, tolerance, exact, unitVerdict, rounded } = judged;
   const scene = sceneOf(worked, judged.unit);
   const [own, width] = [exact.toNumber(), step.toNumber()];
+  const numbers = { exact: own, step: width, claimed: claimed.toNumber() };
   const isRight = rounded(exact).eq(claimed);
   const isNear = tolerance !== null && exact.minus(claimed).abs().lte(tolerance);
   const isCut = exact.div(step).toDecimalPlaces(0, Decimal.ROUND_DOWN).times(step).eq(claimed);
@@ -103,9 +105,7 @@ export function check<I, D extends string>(
   const value = valueOf();
   const isWrong = value === "wrong";
   const all = isWrong || !isNear ? allOf(scene, own) : [];
-  const found = isWrong
-    ? foundFor(scene, all, { exact: own, step: width, near, claimed: claimed.toNumber() })
-    : { slips: [], wouldFit: [], behind: [] };
+  const found = isWrong ? foundFor(scene, all, { ...numbers, near }) : { slips: [], wouldFit: [], behind: [] };
   const isUnit = unitVerdict === "as asked" || unitVerdict === "another of its kind" || unitVerdict === "none wanted";
   const isSound = isRight || isNear || rule !== null;
   const text =
@@ -124,6 +124,7 @@ export function check<I, D extends string>(
     tellApart: tellApart(found.behind, decimals),
     cost: isWrong ? costOf(scene, own, claimed.toNumber()) : null,
     lookAt: isWrong && found.slips.length === 0 ? lineToLookAt(scene, all, own, claimed.toNumber()) : null,
+    pairs: () => (isWrong ? pairsOf(scene, all, numbers) : NO_PAIRS),
     unseen: isWrong ? [] : hidden(scene, all, own, width),
     notes: [...unitNote(judged, worked), ...(rule === null ? [] : [conventionNote(rule, worked, judged)])],
   } satisfies Omit<Verdict, "says">;

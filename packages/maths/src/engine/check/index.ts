@@ -8,7 +8,6 @@ export type { JudgedLine, LineOptions, WrittenLine } from "./judged-line.js";
 export { checkSteps } from "./own-steps.js";
 export type { OwnStep } from "./own-steps.js";
 export type { FoundSlip, Verdict } from "./verdict.js";
-export { checkPairs } from "./pairs.js";
 export type { FoundPair, FoundPairs } from "./pairs.js";
 export { inUnitOf } from "./judged.js";
 export { told } from "./evidence.js";

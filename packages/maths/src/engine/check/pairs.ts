@@ -1,16 +1,10 @@
-import { told } from "./evidence.js";
-import type { Quantity } from "../quantity/index.js";
-import { declarationOf, run } from "../formula/index.js";
-import type { Calculation } from "../formula/index.js";
 import type { Told } from "../working/index.js";
-import type { Claim } from "./claim.js";
 import { cellOf } from "./plain-slip.js";
-import { others, valueOf, weighed } from "./evidence.js";
+import { others, told, valueOf, weighed } from "./evidence.js";
 import type { Weighed } from "./evidence.js";
-import { judgedBy } from "./judged.js";
 import { handIn } from "./reason.js";
 import type { Scene } from "./reason.js";
-import { reasonsOf, sceneOf, sceneWith } from "./reasons.js";
+import { reasonsOf, sceneWith } from "./reasons.js";
 
 /** Two things done wrong that give the claim together, and neither of them alone. */
 export interface FoundPair {
@@ -54,28 +48,18 @@ function firsts(scene: Scene, all: readonly Weighed[]): readonly Weighed[] {
   return [...told(scene, all)].slice(0, FIRSTS);
 }
 
+export const NO_PAIRS: FoundPairs = { pairs: [], fitting: 0, says: sentencesOf([], 0) };
+
 /**
- * The pairs of known slips that give a wrong claim together, where neither does alone. Many pairs fit any number by chance, so
- * `check` never names them: ask only where it has found nothing, and believe them only where few fit.
- *
- * @param calculation any calculation of the handbook
- * @param input what one would call it with
- * @param claim the number as written and its unit; none is looked for where it is right
- * @throws QuantityError "unreadable" for a claim that is no number, "unknown-unit" for a unit that is none
- * @example checkPairs(reedWidth, { ends: 300, sett: endsPerInch(15) }, { written: "20", unit: inches }).fitting // 0
+ * The pairs of known slips that give a wrong claim together, where neither does alone. Many pairs fit any number by chance: ask
+ * only where no slip is named, and believe them only where few fit.
  */
-export function checkPairs<I, D extends string>(
-  calculation: Calculation<I, Quantity<D> | number>,
-  input: NoInfer<I>,
-  claim: Claim<D>,
+export function pairsOf(
+  scene: Scene,
+  all: readonly Weighed[],
+  { exact, step, claimed }: Readonly<Record<"exact" | "step" | "claimed", number>>,
 ): FoundPairs {
-  const worked = run(declarationOf("checkPairs", calculation), input);
-  const judged = judgedBy("checkPairs", worked, claim);
-  const [exact, step] = [judged.exact.toNumber(), judged.step.toNumber()];
-  const scene = sceneOf(worked, judged.unit);
-  const target = cellOf(judged.claimed.toNumber(), step);
-  if (target === cellOf(exact, step)) return { pairs: [], fitting: 0, says: sentencesOf([], 0) };
-  const all = weighed(scene, reasonsOf(scene), exact);
+  const target = cellOf(claimed, step);
   const alone = new Set(all.filter(({ value }) => cellOf(value, step) === target).map(({ reason }) => reason.says()));
   const pairs = new Map<string, Pair>();
   const met = new Set<string>();

@@ -1,6 +1,7 @@
 import type { Told } from "../working/index.js";
 import type { UnitVerdict } from "./claim.js";
 import type { Fact } from "./facts.js";
+import type { FoundPairs } from "./pairs.js";
 
 /** A wrong sum that gives just the number claimed. */
 export interface FoundSlip {
@@ -53,6 +54,11 @@ export interface Verdict extends Told {
   readonly cost: string | null;
   /** The first line to look at; null where the formula has one line only, or nothing tells. */
   readonly lookAt: string | null;
+  /**
+   * On asking, for it is a hundred checks' work: two slips that give the claim together, neither of them alone. Many pairs fit any
+   * number by chance; where no slip is named and at most three pairs fit they are worth telling.
+   */
+  readonly pairs: () => FoundPairs;
   /** For the teacher: wrong sums that this check cannot see, because to these digits they give the right answer. */
   readonly unseen: readonly FoundSlip[];
   /** What else there is to say: of a unit that is not the one asked for, of a convention. */
