@@ -43,7 +43,8 @@ export type {
   Verdict,
   WrittenLine,
 } from "./engine/check/index.js";
-export { problem } from "./engine/teach/index.js";
+export { classJob, jobSum, problem } from "./engine/teach/index.js";
+export type { ClassJob, JobSum, JobSumWanted, JudgedBy, JudgedSum, SumOfJob } from "./engine/teach/index.js";
 export type { KeyedSlip, LineMarks, Problem, ProblemKey, ProblemWanted, Question } from "./engine/teach/index.js";
 export { isDefinedName, spreadsheetFormula, spreadsheetLines } from "./engine/spreadsheet/index.js";
 export type { Cell, SpreadsheetLine } from "./engine/spreadsheet/index.js";

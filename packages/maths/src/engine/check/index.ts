@@ -1,5 +1,6 @@
 export { check } from "./check.js";
 export type { Claim } from "./claim.js";
+export { readWritten } from "./written.js";
 export { digitsEarned } from "./digits-earned.js";
 export type { DigitsEarned } from "./digits-earned.js";
 export type { Fact } from "./facts.js";
