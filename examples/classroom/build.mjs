@@ -24,7 +24,7 @@ const pageWith = (script) => `<!doctype html>
 <meta charset="utf-8">
 <meta name="viewport" content="width=device-width">
 <meta http-equiv="Content-Security-Policy" content="default-src 'none'; script-src 'unsafe-inline'; style-src 'unsafe-inline'; form-action 'none'">
-<title>Five sums for a warp</title>
+<title>Six sums for a warp</title>
 <style>
   :root { color-scheme: light dark; --paper: light-dark(#fbf8f1, #1b1a18); --ink: light-dark(#22201c, #ece6d9); }
   body { font: 1.1rem/1.5 Georgia, serif; max-width: 44rem; margin: 1rem auto; padding: 0 1rem; color: var(--ink); background: var(--paper); }
@@ -46,7 +46,7 @@ const pageWith = (script) => `<!doctype html>
   }
 </style>
 <main>
-<h1>Five sums for a warp</h1>
+<h1>Six sums for a warp</h1>
 <p>Name ____________________ Date ____________ Sheet of seed 1.</p>
 <p>For each line: one mark for the method, one for the number, one for the unit. The sums are of one warp: an answer goes into the next sum. Fractions such as 7 3/8 are read. Nothing written here is kept or sent. For the teacher: open the page with #teacher behind its address.</p>
 </main>

@@ -19,7 +19,7 @@ describeWith("Chromium", (path) => {
       page.on("request", (request) => asked.push(new URL(request.url()).protocol));
       page.on("pageerror", (error) => faults.push(error.message));
       await page.goto(pathToFileURL(resolve(folder, "classroom.html")).href);
-      expect(await page.locator("article").count()).toBe(5);
+      expect(await page.locator("article").count()).toBe(6);
       const third = page.locator("article").nth(2);
       const answer = async (text: string): Promise<string> => {
         await third.locator("input").last().fill(text);

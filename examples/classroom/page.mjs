@@ -1,6 +1,6 @@
 // What the page does in the browser: nothing a pupil writes leaves it, or is kept when it is closed.
-import { asHtml, check, explain, firstWrongLine, isThrumError } from "@thrum/maths";
-import { problemsOf } from "./problems.mjs";
+import { asHtml, firstWrongLine, isThrumError } from "@thrum/maths";
+import { jobOf } from "./problems.mjs";
 
 const SEED = 1;
 
@@ -17,12 +17,13 @@ function refused({ faults }, what) {
   );
 }
 
-function judged(problem, written) {
+/** What is to say of an answer, by the answers to the sums above it too. */
+function judged(sum, written) {
   try {
-    const { unit, decimals } = problem;
-    const claim = { written, unit, decimals, locale: navigator.language };
-    const { value, slips, says, pairs } = check(problem.calculation, problem.input, claim);
-    const two = value === "wrong" && slips.length === 0 ? pairs() : null;
+    const answers = Object.fromEntries([...answerOf].map(([name, input]) => [name, input.value.trim()]));
+    const { verdict, says, carriedFrom } = sum.judge(written, { answers, locale: navigator.language });
+    const { value, slips, pairs } = verdict;
+    const two = value === "wrong" && slips.length === 0 && carriedFrom.length === 0 ? pairs() : null;
     return two !== null && two.fitting > 0 && two.fitting <= 3 ? [...says, ...two.says] : says;
   } catch (error) {
     if (!isThrumError(error)) throw error;
@@ -30,6 +31,8 @@ function judged(problem, written) {
   }
 }
 
+/** The boxes of the answers, by the names of their sums. */
+const answerOf = new Map();
 const isTeacher = location.hash === "#teacher";
 
 /** What is to say of the lines a pupil filled in: the first that is wrong. */
@@ -39,7 +42,7 @@ function judgedLines(problem, lines) {
   );
   if (Object.keys(figures).length === 0) return [];
   try {
-    const { unit } = problem;
+    const { unit } = problem.wanted;
     const judgedOnes = firstWrongLine(problem.calculation, problem.input, figures, { unit });
     const wrong = judgedOnes.find(({ verdict }) => verdict === "wrong");
     return [wrong === undefined ? "The lines are right." : `The first line to look at: ${wrong.line}.`];
@@ -61,8 +64,9 @@ function opened(title, html) {
 }
 
 function article(problem, at) {
-  const symbol = problem.unit?.symbol ?? "";
+  const symbol = problem.wanted.unit?.symbol ?? "";
   const answer = made("input", { id: `answer-${at}`, autocomplete: "off", maxLength: 40 });
+  answerOf.set(problem.name, answer);
   const verdict = made("div", { className: "verdict" });
   verdict.setAttribute("role", "status");
   const mark = made(
@@ -71,7 +75,7 @@ function article(problem, at) {
     ["as judged", "right", "wrong"].map((text) => made("option", { text })),
   );
   const lines = lineInputs(problem);
-  const working = opened("Working", asHtml(explain(problem.calculation, problem.input)));
+  const working = opened("Working", asHtml(problem.key.working));
   working.hidden = !isTeacher;
   const form = made("form", {}, [
     ...[...lines.values()].map((input, index) => {
@@ -104,7 +108,7 @@ function article(problem, at) {
       {},
       problem.given.map((textContent) => made("li", { textContent })),
     ),
-    made("p", { textContent: `Write it ${problem.rounding}.` }),
+    made("p", { textContent: problem.question.says.find((line) => line.startsWith("Write the answer")) }),
     form,
     verdict,
     opened("Hint", `<p>${problem.hint}</p>`),
@@ -117,4 +121,4 @@ function article(problem, at) {
   ]);
 }
 
-document.querySelector("main").append(...problemsOf(SEED).map(article));
+document.querySelector("main").append(...jobOf(SEED).sums.map(article));

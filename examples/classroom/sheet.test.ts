@@ -13,10 +13,10 @@ const printed = (seed: string): string => {
 describe("a sheet printed for a class", () => {
   const [sheet = "", key = ""] = printed("1").split("\nKey\n");
 
-  it("asks five sums, each percentage with what it was measured on, and gives no answer away", () => {
+  it("asks six sums, each percentage with what it was measured on, and gives no answer away", () => {
     expect(sheet).toContain("loom to finished: 14 % of what was there before");
-    expect(sheet).toContain("Write the answer to 3 decimals, halves up, in yd.");
-    expect(sheet.match(/^\d\. /gmu)).toHaveLength(5);
+    expect(sheet).toContain("Write the answer to 3 decimals, halves up, in yards.");
+    expect(sheet.match(/^Sum \d, /gmu)).toHaveLength(6);
     expect(sheet).not.toContain("gives this");
   });
 
@@ -30,7 +30,9 @@ describe("a sheet printed for a class", () => {
     // 19 ÷ 0.94 = 20.21 in; 19 × 20.21 − 1 = 382.99, 48 repeats of 8 and 1: 385 ends.
     expect(sheet.match(/width in reed: 20\.21 in/gu)).toHaveLength(2);
     expect(sheet).toContain("ends: 385, of this yarn");
-    expect(sheet).toContain("warp length: 8.233 yd");
+    expect(sheet).toContain("warp length: 8.233 yd, of every end, loom waste counted in; the answer of sum 3");
+    // (18 + 2.5) ÷ 0.86 = 23.837 in of one napkin.
+    expect(sheet).toContain("woven length: 23.84 in");
   });
 
   it("is another for another seed", () => {

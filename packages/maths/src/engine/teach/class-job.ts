@@ -14,7 +14,7 @@ export interface SumOfJob {
   readonly question: Question;
   readonly key: ProblemKey;
   /** What the calculation is called with, by input. */
-  readonly input: ReadonlyMap<string, unknown>;
+  readonly input: Readonly<Record<string, unknown>>;
   /** The answer of the key, rounded as it is asked: what later sums take. */
   readonly answer: Quantity<string> | number;
   /** Judges an answer; one that is right from a wrong answer to an earlier sum is said to be so. */
@@ -56,11 +56,9 @@ function refuse(from: string, before: ReadonlyMap<string, SumOfJob>): never {
 function taken(from: string, before: ReadonlyMap<string, SumOfJob>): readonly [value: unknown, says: string] {
   const [name = "", input] = from.split(".");
   const sum = before.get(name);
-  if (sum === undefined || (input !== undefined && !sum.input.has(input))) return refuse(from, before);
+  if (sum === undefined || (input !== undefined && !Object.hasOwn(sum.input, input))) return refuse(from, before);
   const number = String([...before.keys()].indexOf(name) + 1);
-  return input === undefined
-    ? [sum.answer, `the answer of sum ${number}`]
-    : [sum.input.get(input), `as in sum ${number}`];
+  return input === undefined ? [sum.answer, `the answer of sum ${number}`] : [sum.input[input], `as in sum ${number}`];
 }
 
 /**
@@ -83,10 +81,10 @@ export function jobSum<I extends object, D extends string>(
       const like = { ...wanted.like, ...Object.fromEntries(found.map(([input, value]) => [input, value])) };
       const keep = [...(wanted.keep ?? []), ...takes.map(([input]) => input)];
       const { input, unit, decimals, question, key } = problem(calculation, { ...wanted, like, keep, seed });
-      const given: ReadonlyMap<string, unknown> = new Map(Object.entries(input));
+      const given = Object.fromEntries<unknown>(Object.entries(input));
       const says = new Map<string, string>(found.map(([own, , told]) => [own, told]));
       return {
-        ...{ name, key, input: given, question: carriedFrom(question, [...given.keys()], says) },
+        ...{ name, key, input: given, question: carriedFrom(question, Object.keys(given), says) },
         answer: answerOf(key.answer, unit),
         read: (written, locale) => answerOf(written, unit, locale),
         judge: (written, by = {}) => {

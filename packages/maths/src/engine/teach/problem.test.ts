@@ -34,7 +34,7 @@ describe("a problem about the length of a warp", () => {
     const text = asText(question);
     expect(text).toMatch(/^finished length: [\d.]+ in, one piece, washed and hemmed$/mu);
     expect(text).toMatch(/^take-up: \d+ % of what was there before, of the thread, from wound to weaving tension$/mu);
-    expect(text).toContain("Write the answer to 3 decimals, halves up, in yd.");
+    expect(text).toContain("Write the answer to 3 decimals, halves up, in yards.");
   });
 
   it("has a blank for each line with its unit, and marks for method, value and unit", () => {

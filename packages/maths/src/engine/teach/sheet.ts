@@ -110,7 +110,7 @@ export function questionOf({ worked, working, unit, decimals, seed }: Sheet): Qu
   const says = [
     `Find the ${working.name}.`,
     ...inputs.map(({ name, value, meaning }) => `${name}: ${value}${meaning === "" ? "" : `, ${meaning}`}`),
-    `Write the answer ${rounding}${unit === null ? "" : `, in ${unit.symbol}`}.`,
+    `Write the answer ${rounding}${unit === null ? "" : `, in ${unit.dimension === "money" ? unit.symbol : inWords(unit.name)}`}.`,
     ...lines,
     `Sheet version ${String(VERSION)}, seed ${String(seed)}.`,
   ];
