@@ -39,16 +39,17 @@ const pageWith = (script) => `<!doctype html>
   .room { display: none; }
   @media print {
     body { color: #000; background: #fff; }
-    .teacher, button, details, .verdict { display: none; }
+    .teacher, .screen, button, details, .verdict { display: none; }
     article { break-after: page; break-inside: avoid; border: 0; }
     input { border: 0; border-bottom: 1px solid; }
-    .room { display: block; height: 9cm; border: 1px dotted #777; }
+    .room { display: block; height: 9cm; margin-top: 1rem; border: 1px dotted #777; }
   }
 </style>
 <main>
 <h1>Six sums for a warp</h1>
 <p>Name ____________________ Date ____________ Sheet of seed 1.</p>
-<p>For each line: one mark for the method, one for the number, one for the unit. The sums are of one warp: an answer goes into the next sum. Fractions such as 7 3/8 are read. Nothing written here is kept or sent. For the teacher: open the page with #teacher behind its address.</p>
+<p>For each line: one mark for the method, one for the number, one for the unit. The sums are of one warp: an answer goes into the next sum. Fractions such as 7 3/8 are read.</p>
+<p class="screen">Nothing written here is kept or sent. For the teacher: open the page with #teacher behind its address.</p>
 </main>
 <script>${script}</script>
 </html>
