@@ -6,7 +6,7 @@ import { calculations } from "./pages/handbook.mjs";
 import { formulaMathml } from "./pages/mathml.mjs";
 import { codeHighlighter } from "./code.mjs";
 import { drawingOf } from "./drawings/index.mjs";
-import { formNamed, formulaModules } from "./formulas.mjs";
+import { formNamed, formulaModule, formulaModules } from "./formulas.mjs";
 import { afterBuild } from "./after-build.mjs";
 import { jobPicture } from "./job-pictures.mjs";
 import { writeAboutPages } from "./about-pages.mjs";
@@ -78,9 +78,12 @@ function ourMarkdown(md) {
   md.renderer.rules.html_block = (tokens, at, _options, env) => {
     const text = tokens[at].content.trim();
     if (text === "<!-- live -->") {
+      // The page brings the way to its own formula, and to no other.
+      const load = `const load = () => import(${JSON.stringify(formulaModule(env.frontmatter.formula))});`;
+      env.sfcBlocks?.scripts.push({ type: "script", content: `<script setup>\n${load}\n</script>` });
       const form = escaped(JSON.stringify(formNamed(env.frontmatter.formula, env.frontmatter.given)));
       const caption = escaped(env.frontmatter.caption ?? "");
-      return `<LiveFormula form="${form}" caption="${caption}">`;
+      return `<LiveFormula form="${form}" caption="${caption}" :load="load">`;
     }
     if (text === "<!-- drawing -->") return drawingOf(env.frontmatter.formula);
     const [, picture] = /^<!-- picture: ([a-z]+) -->$/u.exec(text) ?? [];
@@ -98,6 +101,8 @@ export default defineConfig({
   srcDir: ".",
   // A page brings its own scripts and no more; nobody pays for pages not opened.
   router: { prefetchLinks: false },
+  // The list of all pages is fetched once, not carried by each.
+  metaChunk: true,
   outDir: process.env.DOCS_OUT ?? ".vitepress/dist",
   cacheDir: ".vitepress/cache",
   srcExclude: ["public/**"],

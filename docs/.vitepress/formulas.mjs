@@ -141,17 +141,15 @@ function wordsModule() {
   return `export const about = ${JSON.stringify(Object.fromEntries(about))};`;
 }
 
-/** Vite's part: `virtual:formulas` loads `virtual:formula/<name>`. */
+/** The module of a formula, for the page that works it. */
+export const formulaModule = (name) => PREFIX + name;
+
+/** Vite's part: `virtual:formula/<name>`, what turns one round, and the words to find one by. */
 export function formulaModules() {
   return {
     name: "formula-modules",
-    resolveId: (id) =>
-      id === "virtual:formulas" || id === WORDS || id.startsWith(PREFIX) || id.startsWith(TURNED) ? `\0${id}` : null,
+    resolveId: (id) => (id === WORDS || id.startsWith(PREFIX) || id.startsWith(TURNED) ? `\0${id}` : null),
     load(id) {
-      if (id === "\0virtual:formulas") {
-        const loaders = [...byName.keys()].map((name) => `${name}: () => import("${PREFIX}${name}")`);
-        return `export const formulas = { ${loaders.join(",\n")} };`;
-      }
       if (id === `\0${WORDS}`) return wordsModule();
       if (id.startsWith(`\0${TURNED}`)) return turnedModule(id.slice(TURNED.length + 1).replaceAll("-", " "));
       return id.startsWith(`\0${PREFIX}`) ? moduleOf(id.slice(PREFIX.length + 1)) : null;

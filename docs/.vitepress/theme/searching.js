@@ -7,9 +7,11 @@ const IDLE = new Set(
   ),
 );
 
-/** A word without the ending that only makes it more than one. */
+/** A word without the ending that only makes it more than one; thrums are no more than one Thrum. */
 const stem = (word) =>
-  word.length > 3 && !/(?:ss|us|is)$/u.test(word) ? word.replace(/ies$/u, "y").replace(/s$/u, "") : word;
+  word.length > 3 && word !== "thrums" && !/(?:ss|us|is)$/u.test(word)
+    ? word.replace(/ies$/u, "y").replace(/s$/u, "")
+    : word;
 
 /** Words of a text: joined ones whole and in parts, for some write `take-up`, others `take up` or `takeUp`. */
 function tokensOf(text) {
@@ -27,7 +29,7 @@ function tokensOf(text) {
 const processTerm = (term) => (IDLE.has(term) ? null : stem(term));
 
 /** How much a kind of page counts beside the others. */
-const WEIGHTS = { API: 0.35, About: 0.6, Error: 0.7, Notebook: 0.8 };
+const WEIGHTS = { API: 0.25, About: 0.6, Error: 0.7, Notebook: 0.8 };
 
 /** The search over the pages; `meant` leads a reader's words to those of the pages. */
 export function searchOver(pages, meant) {

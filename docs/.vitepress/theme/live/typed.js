@@ -55,7 +55,7 @@ function amountOf(typed, field, unit, { readers, units, decimalTextFrom }) {
   }
   const { dimension } = field;
   const percent = PERCENTS.includes(dimension);
-  if (COUNTS.includes(dimension) && /^\d+\s*\/\s*\d+$/u.test(text)) {
+  if (COUNTS.includes(dimension) && /^[1-9]\d*\s*\/\s*[1-9]\d*$/u.test(text)) {
     const [one, other] = text.split("/").map(Number);
     const [count, plies] = one >= other ? [one, other] : [other, one];
     throw new Unread(
