@@ -93,12 +93,13 @@ describeWith("Chromium", (executablePath) => {
     expect(html.filter((file) => file !== "404.html" && !isOfAnother(file) && !listed.has(file))).toEqual([]);
   });
 
-  it("has no link to a page or a place on a page that is not there", () => {
+  it("has no link to a page or a place on a page that is not there, and a link to every page from another", () => {
     const html = readdirSync(dist, { recursive: true, encoding: "utf8" }).filter((file) => file.endsWith(".html"));
     const texts = new Map(html.map((file) => [file, readFileSync(join(dist, file), "utf8")]));
     const placesOf = (text: string): ReadonlySet<string> =>
       new Set([...text.matchAll(/ id="([^"]+)"/gu)].map(([, id = ""]) => id));
     const places = new Map([...texts].map(([file, text]) => [file, placesOf(text)]));
+    const reached = new Set<string>();
     const dead = [...texts].flatMap(([file, text]) =>
       [...text.matchAll(/<a [^>]*?href="([^"]+)"/gu)].flatMap(([, href = ""]) => {
         const to = new URL(href, `http://site${BASE}${file}`);
@@ -107,11 +108,13 @@ describeWith("Chromium", (executablePath) => {
         if (to.host !== "site" || /\.(?:md|txt|svg|json|xlsx|js|html\.md)$/u.test(to.pathname)) return [];
         const path = decodeURIComponent(to.pathname.slice(BASE.length)).replace(/(^|\/)$/u, "$1index.html");
         const place = decodeURIComponent(to.hash.slice(1));
+        if (path !== file) reached.add(path);
         const known = places.get(path);
         return known !== undefined && (place === "" || known.has(place)) ? [] : [`${file}: ${href}`];
       }),
     );
     expect(dead).toEqual([]);
+    expect(html.filter((file) => file !== "404.html" && !isOfAnother(file) && !reached.has(file))).toEqual([]);
   });
 
   it.each(sorts)(
