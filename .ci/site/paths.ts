@@ -77,8 +77,8 @@ export const paths: Readonly<Record<string, (page: Page) => Promise<void>>> = {
     const rows = page.locator("main tbody tr:visible");
     await expect.poll(() => rows.count()).toBeLessThan(5);
     expect(await rows.first().innerText()).toContain("How to Calculate Take-Up and Shrinkage");
-    await follow(page, "warp length");
-    await expect.poll(() => page.locator("h1").innerText()).toBe("Warp length");
+    await follow(page, /^warp length$/u);
+    await expect.poll(() => page.locator("h1").innerText()).toMatch(/^Warp length/u);
     expect(await page.locator("main").innerText()).toContain("17.64");
   },
 };
