@@ -12,6 +12,18 @@ const sortWithoutOrder = {
   selector: "CallExpression[arguments.length=0] > MemberExpression.callee[property.name=/^(sort|toSorted)$/]",
   message: "Say by what: without a comparator, 10 sorts before 9 and quantities come out in any order.",
 };
+const refusalUnsaid = [
+  {
+    selector:
+      "CallExpression[arguments.length=0][callee.property.name=/^toThrow(Error)?$/]:not([callee.object.property.name='not'])",
+    message: "Say which refusal: the part of the sentence that matters, or its code.",
+  },
+  {
+    selector:
+      "CallExpression[callee.property.name=/^toThrow(Error)?$/] > Identifier.arguments[name=/^[A-Z][A-Za-z]*[a-z]$/]",
+    message: "Say which refusal, not only its class: the part of the sentence that matters, or its code.",
+  },
+];
 const clock = {
   selector: "NewExpression[callee.name='Date'][arguments.length=0]",
   message: "The packages know no clock.",
@@ -76,7 +88,7 @@ export default tseslint.config(
     },
     rules: {
       eqeqeq: "error",
-      "no-restricted-syntax": ["error", sortWithoutOrder],
+      "no-restricted-syntax": ["error", sortWithoutOrder, ...refusalUnsaid],
       "@typescript-eslint/consistent-type-imports": ["error", { fixStyle: "separate-type-imports" }],
       "@typescript-eslint/restrict-template-expressions": ["error", { allowNumber: true }],
       "@typescript-eslint/switch-exhaustiveness-check": "error",

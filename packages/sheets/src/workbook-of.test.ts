@@ -47,7 +47,9 @@ describe("a workbook of a calculation", () => {
   });
 
   it("is refused where the calculation is", () => {
-    expect(() => workbookOf(reedWidth, { ...reed, ends: 0 })).toThrow(QuantityError);
+    expect(() => workbookOf(reedWidth, { ...reed, ends: 0 })).toThrow(
+      "reedWidth({ ends }): expected a whole number of ends, 1 or more",
+    );
   });
 
   it("is the same file to the byte in every time zone", () => {

@@ -1,5 +1,6 @@
-import { QuantityError, quantityFrom } from "@thrum/maths";
+import { attempt, QuantityError, quantityFrom } from "@thrum/maths";
 import { isQuantity } from "../job/node.js";
+import { printable } from "../text/printable.js";
 import { unitNamed } from "./units.js";
 
 const DEEPEST = 40;
@@ -28,10 +29,11 @@ function refuse(expected: string, received: string): never {
 }
 
 function quantityOf(copied: CopiedQuantity): unknown {
+  const expected = "an amount in a unit of a plan";
   const unit = unitNamed(copied.unit, copied.dimension);
-  return unit === null
-    ? refuse("an amount in a unit of a plan", `a unit called ${copied.unit}`)
-    : quantityFrom(copied, [unit]);
+  if (unit === null) return refuse(expected, `a unit called ${printable(copied.unit)}`);
+  const read = attempt(() => quantityFrom(copied, [unit]));
+  return read.ok ? read.value : refuse(expected, printable(`${copied.value} ${copied.unit}`));
 }
 
 /** Plain data with its quantities made again; what a program hands over may be a trap, so it is read once, here. */
@@ -42,7 +44,7 @@ export function madeAgain(given: unknown): unknown {
     if (parts > MOST) return refuse("a plan", "more parts than any plan has");
     if (value === null || typeof value === "string" || typeof value === "boolean" || typeof value === "number")
       return value;
-    if (typeof value !== "object") return refuse("plain data", `a ${typeof value}`);
+    if (typeof value !== "object") return refuse("plain data", value === undefined ? "nothing" : `a ${typeof value}`);
     if (depth > DEEPEST)
       return refuse("plain data", `groups more than ${String(DEEPEST)} deep, or one that holds itself`);
     if (Array.isArray(value)) return Array.from(value, (one: unknown) => made(one, depth + 1));

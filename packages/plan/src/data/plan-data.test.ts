@@ -1,4 +1,4 @@
-import { QuantityError, isQuantity, yards } from "@thrum/maths";
+import { isQuantity, yards } from "@thrum/maths";
 import { describe, expect, it } from "vitest";
 import { examplePlan, examplePlans, jobIn } from "#ci/example-plans.js";
 import { figureAt } from "./at-path.js";
@@ -76,27 +76,47 @@ describe("a plan as data", () => {
   });
 
   it.each([
-    ["nothing", undefined],
-    ["null", null],
-    ["a text", "plan"],
-    ["an empty group", {}],
-    ["another form", { ...napkins, thrumPlan: 2 }],
-    ["no job", { thrumPlan: 1, figures: napkins.figures }],
-    ["a job that is none", { ...napkins, job: { stripes: 3 } }],
-    ["no figures", { thrumPlan: 1, job: napkins.job }],
-    ["a group missing", { ...napkins, figures: { ...napkins.figures, warp: undefined } }],
-    ["a figure missing", { ...napkins, figures: { ...napkins.figures, warp: { ...napkins.figures.warp, needed: 3 } } }],
-    ["a function in it", { ...napkins, figures: { ...napkins.figures, more: () => 0 } }],
-    ["a unit of no plan", { ...napkins, note: { dimension: "length", value: "3", unit: "cubits" } }],
-    ["an amount that is none", { ...napkins, note: { dimension: "length", value: "three", unit: "inches" } }],
-  ])("refuses %s", (_, given) => {
-    expect(() => planFrom(given)).toThrow(QuantityError);
+    ["nothing", undefined, "copy }): expected plain data, received nothing."],
+    ["null", null, "copy }): expected a plan, received nothing."],
+    ["a text", "plan", 'copy }): expected a plan, received "plan".'],
+    ["an empty group", {}, "copy.thrumPlan }): expected 1, the form of this plan, received nothing."],
+    ["another form", { ...napkins, thrumPlan: 2 }, "copy.thrumPlan }): expected 1, the form of this plan, received 2."],
+    ["no job", { thrumPlan: 1, figures: napkins.figures }, "copy.job }): expected a job, received nothing."],
+    ["a job that is none", { ...napkins, job: { stripes: 3 } }, "copy.job.stripes }): expected a list of ends"],
+    ["no figures", { thrumPlan: 1, job: napkins.job }, "copy.figures }): expected the figures, received nothing."],
+    [
+      "a group missing",
+      { ...napkins, figures: { ...napkins.figures, warp: undefined } },
+      "copy.figures.warp }): expected a group of figures, received nothing.",
+    ],
+    [
+      "a figure missing",
+      { ...napkins, figures: { ...napkins.figures, warp: { ...napkins.figures.warp, needed: 3 } } },
+      "copy.figures.warp.needed }): expected a figure, received 3.",
+    ],
+    [
+      "a function in it",
+      { ...napkins, figures: { ...napkins.figures, more: () => 0 } },
+      "copy }): expected plain data, received a function.",
+    ],
+    [
+      "a unit of no plan",
+      { ...napkins, note: { dimension: "length", value: "3", unit: "cubits" } },
+      "copy }): expected an amount in a unit of a plan, received a unit called cubits.",
+    ],
+    [
+      "an amount that is none",
+      { ...napkins, note: { dimension: "length", value: "three", unit: "inches" } },
+      "copy }): expected an amount in a unit of a plan, received three inches.",
+    ],
+  ])("refuses %s", (_, given, says) => {
+    expect(() => planFrom(given)).toThrow(`planFrom({ ${says}`);
   });
 
   it("refuses what holds itself, and text that is no JSON", () => {
     const loop: Record<string, unknown> = { ...napkins };
     loop["figures"] = loop;
-    expect(() => planFrom(loop)).toThrow(QuantityError);
+    expect(() => planFrom(loop)).toThrow("or one that holds itself");
     expect(() => readPlan("{")).toThrow("expected JSON");
   });
 

@@ -15,8 +15,11 @@ function isGroup(value: unknown): value is Group {
 }
 
 function refuse(path: Path, expected: string, value: unknown): never {
-  const received =
-    value === undefined ? "nothing" : typeof value === "object" ? "other data" : printable(JSON.stringify(value));
+  if (value === undefined || value === null) return refuseAs(path, expected, "nothing");
+  return refuseAs(path, expected, typeof value === "object" ? "other data" : printable(JSON.stringify(value)));
+}
+
+function refuseAs(path: Path, expected: string, received: string): never {
   const remedy = "Give what planWarp made, or a copy of it as JSON or structuredClone leaves it.";
   throw new QuantityError({
     code: "wrong-kind",
@@ -85,7 +88,7 @@ export function planFrom(copy: unknown): PlanData {
   const reading = checkedJob(made["job"]);
   if (!reading.ok) {
     const [fault] = reading.faults;
-    return refuse(["job", ...fault.path], fault.expected, fault.received);
+    return refuseAs(["job", ...fault.path], fault.expected, fault.received);
   }
   return isPlan(made)
     ? frozen({ thrumPlan: 1, job: reading.value, figures: made.figures })

@@ -1,4 +1,3 @@
-import { QuantityError } from "@thrum/maths";
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import type { Runs } from "../job/runs.js";
@@ -55,7 +54,7 @@ test("plum towels fill 440 places with four repeats of 100 ends", () => {
   expect([size, open]).toEqual([440, { number: 4, over: 0, closes: [440, 440] }]);
   expect(laid(list, STRIPES, 475).open).toEqual({ number: 4, over: 35, closes: [440, 540] });
   expect(laid(list, STRIPES, 40)).toMatchObject({ size: 40, open: { number: 0 }, runs: [of(40, "natural")] });
-  expect(() => laid(list, STRIPES, 39)).toThrow(QuantityError);
+  expect(() => laid(list, STRIPES, 39)).toThrow("room for the 40 ends beside the open place, received room for 39");
 });
 
 test("blankets: the middle of a mirror fills 360 places", () => {
@@ -182,5 +181,5 @@ test("20,000 ends in 300 stripes are laid without a list spread out", () => {
   const list: Runs<Stripe> = Array.from({ length: 300 }, (_, at) => of(66, at % 2 === 0 ? "oat" : "rose"));
   expect(laid(list, STRIPES).size).toBe(19_800);
   expect(laid([{ repeat: "the rest" as const, of: [1, 2, 3, 4] }], THREADING, 200_000).runs.length).toBe(200_000);
-  expect(() => laid([{ repeat: 2_000_000, of: [{ empty: 1 }] }], SLEY)).toThrow(QuantityError);
+  expect(() => laid([{ repeat: 2_000_000, of: [{ empty: 1 }] }], SLEY)).toThrow("at most 1000000 ends");
 });

@@ -280,7 +280,13 @@ test("chains end only where they may, as few and as equal as those ends allow", 
   expect(cut(30, [10, 25, 40, 60])).toEqual([25, 40, 60]);
   expect(cut(35, [10, 25, 40, 60])).toEqual([25, 60]);
   expect(refusalOf(() => cut(19, [20, 40, 60])).code).toBe("does-not-fit");
-  for (const places of [[20, 40], [40, 20, 60], [0, 60], []]) expect(() => cut(60, places)).toThrow();
+  for (const places of [
+    [20, 40],
+    [40, 20, 60],
+  ])
+    expect(() => cut(60, places)).toThrow("{ cutAt }): expected ends in order, the last of them 60");
+  expect(() => cut(60, [0, 60])).toThrow("{ cutAt[0] }): expected a whole number of 1 or more");
+  expect(() => cut(60, [])).toThrow("{ cutAt }): expected at least one item");
   fc.assert(
     fc.property(fc.uniqueArray(fc.integer({ min: 1, max: 59 }), { maxLength: 9 }), upTo(40), (places, more) => {
       const cutAt = [...places.sort((a, b) => a - b), 60];

@@ -11,7 +11,6 @@ import {
   worstedCount,
   yards,
 } from "../../units/index.js";
-import { QuantityError } from "../refusal.js";
 import { forColumns } from "./index.js";
 
 const units = {
@@ -130,9 +129,9 @@ describe("a calculation over columns", () => {
   });
 
   it("refuses a missing or wrong unit", () => {
-    expect(() => forColumns(warpLength, { ...units, takeUp: inches }, yards)).toThrow(QuantityError);
+    expect(() => forColumns(warpLength, { ...units, takeUp: inches }, yards)).toThrow("{ takeUp })");
     expect(() => forColumns(warpLength, {}, yards)).toThrow("finishedLength");
-    expect(() => forColumns(warpLength, units, null)).toThrow(QuantityError);
+    expect(() => forColumns(warpLength, units, null)).toThrow("forColumns({ unit }): expected a unit of length");
     expect(() => forColumns(foldedCount, {}, cottonCount)).toThrow("counts");
   });
 });

@@ -21,8 +21,8 @@ function tokensOf(text: string): string[] {
 export function parseTree(text: string): Tree {
   const tokens = tokensOf(text);
   let at = 0;
-  const fail = (): never => {
-    throw new SyntaxError(`formula "${text.trim()}": unexpected ${tokens[at] ?? "end"}`);
+  const fail = (token = tokens[at] ?? "end"): never => {
+    throw new SyntaxError(`formula "${text.trim()}": unexpected ${token}`);
   };
   const expectToken = (token: string): void => {
     if (tokens[at] !== token) fail();
@@ -39,7 +39,7 @@ export function parseTree(text: string): Tree {
     if (token === "√" || token === "Σ") return { op: token, of: part() };
     if (FUNCTIONS.includes(token) && tokens[at] === "(") return { op: token as Unary, of: part() };
     if (/^\d/u.test(token)) return { op: "number", text: token };
-    return /^[A-Za-z]/u.test(token) ? { op: "name", name: token } : fail();
+    return /^[A-Za-z]/u.test(token) ? { op: "name", name: token } : fail(token);
   };
   const operators: readonly (readonly string[])[] = [
     ["+", "−"],

@@ -73,13 +73,13 @@ function resultUnit(
   return result.dimension === "mass" ? frame.mass : frame.length;
 }
 
-function refuse({ name, result }: Declared, expected: string, received: string): never {
+function refuse({ name }: Declared, expected: string, received: string): never {
   const where: Place = [name];
   const remedy = "These inputs together give no such thing: look at each of them once more.";
   throw new QuantityError({
     code: "no-answer",
     ...inPlace(where),
-    expected: `${expected} ${result.noun}`,
+    expected,
     received,
     remedy,
   });
@@ -107,18 +107,19 @@ function settled(declared: Declared, value: Decimal, nearness: string): Decimal 
 /** Works a formula through. */
 export function run(declared: Declared, given: unknown): Run {
   const inputs = readInputs(declared.name, declared.inputs, given, "together");
+  const { what, noun, range } = declared.result;
   const frame = frameOf(inputs, declared.result.dimension);
   const values = valuesIn(frame, inputs);
   const nearness = fieldsOf(declared.inputs).hasPlain ? PLAIN_STEP : EXACT_STEP;
   const { steps, failed } = stepsOf(declared.lines, values, nearness);
   const last = steps.at(-1)?.value;
   if (failed !== null || last === undefined || Array.isArray(last)) {
-    return refuse(declared, "a finite value for", `nothing at the line ${failed ?? "asked for"}`);
+    return refuse(declared, `a finite value for ${noun}`, `nothing at the line ${failed ?? "asked for"}`);
   }
   for (const [name, least] of Object.entries(declared.atLeast)) {
     const value = steps.find((step) => step.name === name)?.value;
     if (value instanceof Decimal && value.lt(least)) {
-      return refuse(declared, `${name} of ${String(least)} or more for`, String(value));
+      return refuse(declared, `${name} of ${String(least)} or more for ${noun}`, String(value));
     }
   }
   const countedIn = countedUnit(declared, inputs);
@@ -126,10 +127,13 @@ export function run(declared: Declared, given: unknown): Run {
   const inFrame = last as Decimal;
   const value = settled(declared, unit === null ? inFrame : outOfFrame(frame, inFrame, unit, countedIn), nearness);
   const percent = powersOf(declared.result.dimension).every((power) => power === 0) && unit !== null;
-  if (declared.result.what === "whole" && onStep(value, nearness) === null) {
-    return refuse(declared, "a whole number of", value.toSignificantDigits(10).toString());
+  if (what === "whole" && onStep(value, nearness) === null) {
+    return refuse(declared, `a whole number of ${noun}`, value.toSignificantDigits(10).toString());
   }
-  const wrong = outside(value, unit, declared.result.range, percent);
-  if (wrong !== null) return refuse(declared, wrong, value.toSignificantDigits(10).toString());
+  const wrong = outside(value, unit, range, percent);
+  if (wrong !== null) {
+    const expected = what === "whole" ? `a whole number of ${noun}, ${wrong}` : `${noun} of ${wrong}`;
+    return refuse(declared, expected, value.toSignificantDigits(10).toString());
+  }
   return { declared, inputs, frame, values, nearness, steps, value, unit, countedIn };
 }

@@ -16,7 +16,6 @@ import {
   yards,
 } from "../../units/index.js";
 import { quantityFrom, tex } from "../../units/index.js";
-import { QuantityError } from "../refusal.js";
 import { compare, difference, equal, inUnit, ratio, sum, times } from "./index.js";
 import type { Quantity, Unit } from "./index.js";
 
@@ -33,12 +32,10 @@ describe("a quantity", () => {
   it("goes out as JSON and comes back the same", () => {
     const back = quantityFrom(JSON.parse(JSON.stringify(inches("12.125"))), [yards, inches]);
     expect(equal(back, inches("12.125"))).toBe(true);
-    for (const data of [{ dimension: "length", value: "1e999", unit: "inches" }, { value: "1" }, 3, null, "12 yd"]) {
-      expect(() => quantityFrom(data, [inches])).toThrow(QuantityError);
-    }
-    expect(() => quantityFrom({ dimension: "length", value: "1", unit: "inches", extra: 1 }, [inches])).toThrow(
-      QuantityError,
-    );
+    const length = { dimension: "length", value: "1", unit: "inches" };
+    for (const data of [{ ...length, value: "1e999" }, { value: "1" }, 3, null, { ...length, extra: 1 }])
+      expect(() => quantityFrom(data, [inches])).toThrow("expected data with dimension, value and unit");
+    expect(() => quantityFrom("12 yd", [inches])).toThrow('the text "yd" is none of them');
     expect(() => quantityFrom({ dimension: "length", value: "1", unit: "yards" }, [inches])).toThrow("one of inches");
   });
 
@@ -79,21 +76,21 @@ describe("a quantity", () => {
       {},
       [],
     ]) {
-      expect(() => inches(amount as never)).toThrow(QuantityError);
+      expect(() => inches(amount as never)).toThrow("inches({ amount }): expected a finite number, or text such as");
     }
   });
 
   it("keeps its unit's size from being changed", () => {
     expect(() => {
       (yards.scale as unknown as number[])[0] = 1;
-    }).toThrow(TypeError);
-    expect(() => Object.assign(yards, { symbol: "m" })).toThrow(TypeError);
+    }).toThrow("read only property '0'");
+    expect(() => Object.assign(yards, { symbol: "m" })).toThrow("read only property 'symbol'");
   });
 
   it("is not read in a unit of another kind", () => {
     expect(() => inches(3).in(grams as never)).toThrow("expected a unit of length, received grams, a unit of mass");
     expect(() => inches(3).in("yards" as never)).toThrow("Units are values you import");
-    expect(() => tex(3).in(cottonCount as never)).toThrow(QuantityError);
+    expect(() => tex(3).in(cottonCount as never)).toThrow("expected a unit of mass per length");
   });
 
   it("works beside another copy of the package and with a widened Object.prototype", async () => {
@@ -204,10 +201,10 @@ describe("arithmetic", () => {
   });
 
   it("refuses two kinds together, a division by nothing and a factor that is none", () => {
-    expect(() => sum(inches(1), grams(1) as never)).toThrow(QuantityError);
-    expect(() => compare(inches(1), pounds(1) as never)).toThrow(QuantityError);
+    expect(() => sum(inches(1), grams(1) as never)).toThrow("received grams, a unit of mass");
+    expect(() => compare(inches(1), pounds(1) as never)).toThrow("received pounds, a unit of mass");
     expect(() => ratio(inches(1), inches(0))).toThrow("divided by zero");
-    expect(() => times(inches(1), inches(2) as never)).toThrow(QuantityError);
+    expect(() => times(inches(1), inches(2) as never)).toThrow("Two quantities are not multiplied here");
     expect(() => sum({ ...inches(1) })).toThrow("A copy");
   });
 });
@@ -243,10 +240,10 @@ describe("a quantity in trade fractions", () => {
     for (const rounding of ["up", "", null, 3, "floor"])
       expect(() => asText(inches("1.3"), { step: "1/8", rounding: rounding as never })).toThrow("roundUp or roundDown");
     for (const options of [null, 3, "1/8"])
-      expect(() => asText(inches("1.3"), options as never)).toThrow(QuantityError);
+      expect(() => asText(inches("1.3"), options as never)).toThrow("an object of options");
   });
 
   it.each(["0", "1/0", "x", "1/8/2", "-1/8", "1/2.5", ""])("is not written to a step of %j", (step) => {
-    expect(() => asText(inches(1), { step })).toThrow(QuantityError);
+    expect(() => asText(inches(1), { step })).toThrow("asText({ step }): expected a step");
   });
 });

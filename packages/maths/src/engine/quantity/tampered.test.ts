@@ -1,7 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { yarnMass } from "../../handbook/index.js";
 import { cottonCount, inches, kilometres, percentLost, quantityFrom, yards } from "../../units/index.js";
-import { QuantityError } from "../refusal.js";
 import { compare, difference, inUnit, ratio, sum, times } from "./index.js";
 import type { Quantity, Unit } from "./index.js";
 
@@ -47,10 +46,7 @@ describe("something like a length", () => {
       () => inUnit(length, inches),
       () => yarnMass({ length, count: cottonCount(20) }),
     ];
-    for (const use of uses) {
-      expect(use).toThrow(QuantityError);
-      expect(use).toThrow("quantityFrom(data, [units])");
-    }
+    for (const use of uses) expect(use).toThrow("quantityFrom(data, [units])");
   });
 });
 
@@ -61,7 +57,7 @@ it("leaves no way to make another by way of one at hand", () => {
 
 describe("a number too large or too fine to be written out", () => {
   it.each([1e40, 1e59, -1e45, 1e-61, 5e-324, "1e-61", "1e99"])("such as %s makes no length", (amount) => {
-    expect(() => inches(amount)).toThrow(QuantityError);
+    expect(() => inches(amount)).toThrow("at most 40 digits before the point and 60 after it");
   });
 
   it("is refused where arithmetic comes to it, not handed on as a length nothing takes", () => {
@@ -87,22 +83,12 @@ describe("a number too large or too fine to be written out", () => {
 describe("data read back", () => {
   const data = { dimension: "length", value: "3", unit: "inches" };
   it("needs a list of units of its kind", () => {
-    for (const units of [
-      undefined,
-      null,
-      [],
-      "inches",
-      [undefined],
-      [null],
-      [percentLost],
-      [() => inches(1)],
-      [[inches]],
-    ])
-      expect(() => quantityFrom(data, units as unknown as readonly Unit<"length">[])).toThrow(QuantityError);
+    for (const units of [undefined, null, [], "inches", [undefined], [null], [() => inches(1)], [[inches]]])
+      expect(() => quantityFrom(data, units as unknown as readonly Unit<"length">[])).toThrow("and a list of units");
+    expect(() => quantityFrom(data, [percentLost])).toThrow("expected one of percentLost");
   });
 
   it.each([
-    { ...data, dimension: "mass" },
     { ...data, value: 3 },
     { ...data, value: "3 in" },
     { ...data, value: "9".repeat(41) },
@@ -110,6 +96,10 @@ describe("data read back", () => {
     Object.create(data) as unknown,
     [data],
   ])("as %o is refused", (given) => {
-    expect(() => quantityFrom(given, [inches])).toThrow(QuantityError);
+    expect(() => quantityFrom(given, [inches])).toThrow("expected data with dimension, value and unit");
+  });
+
+  it("as a mass is refused in a unit of length", () => {
+    expect(() => quantityFrom({ ...data, dimension: "mass" }, [inches])).toThrow("expected one of inches");
   });
 });

@@ -135,7 +135,6 @@ describe("a formula turned round", () => {
       "a unit",
     ],
   ])("is refused with the reason %s", (_, call, reason) => {
-    expect(call).toThrow(QuantityError);
     expect(call).toThrow(reason);
   });
 });
@@ -168,7 +167,7 @@ describe("every input of every calculation", () => {
       const solve = (): Calculation<Record<string, unknown>, unknown> =>
         solveFor(formula, field, answer, turned as never);
       if (!found.ok) {
-        expect(solve).toThrow(QuantityError);
+        expect(solve).toThrow(found.why);
         return;
       }
       trips.turned += 1;

@@ -11,7 +11,6 @@ import {
   yards,
   yardsPerPound,
 } from "../../units/index.js";
-import { QuantityError } from "../refusal.js";
 import { spreadsheetFormula } from "./spreadsheet-formula.js";
 
 const warpCells = {
@@ -46,16 +45,22 @@ describe("a spreadsheet cell", () => {
   it.each(["b1", "B0", "B1:B3", "B1;C1", "ABCD1", "1B", "B", "", "B1)", "=B1", "B1:"])(
     "is not written for the address %j",
     (address) => {
-      expect(() => spreadsheetFormula(warpLength, { ...warpCells, pieces: address }, yards)).toThrow(QuantityError);
+      expect(() => spreadsheetFormula(warpLength, { ...warpCells, pieces: address }, yards)).toThrow(
+        "{ pieces }): expected a cell",
+      );
     },
   );
 
   it("refuses a cell without a unit, with a wrong unit, and an answer in another kind", () => {
     expect(() => spreadsheetFormula(warpLength, { ...warpCells, loomWaste: "B6" }, yards)).toThrow("names the unit");
     expect(() => spreadsheetFormula(warpLength, { ...warpCells, loomWaste: ["B6", grains] }, yards)).toThrow(
-      QuantityError,
+      "{ loomWaste }): expected a unit of length",
     );
-    expect(() => spreadsheetFormula(warpLength, warpCells, grains as never)).toThrow(QuantityError);
-    expect(() => spreadsheetFormula(warpLength, warpCells, null)).toThrow(QuantityError);
+    expect(() => spreadsheetFormula(warpLength, warpCells, grains as never)).toThrow(
+      "{ unit }): expected a unit of length, received the unit grains",
+    );
+    expect(() => spreadsheetFormula(warpLength, warpCells, null)).toThrow(
+      "{ unit }): expected a unit of length, received nothing",
+    );
   });
 });

@@ -1,7 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { countFromWrapping, foldedCount, lossFromMeasures, warpLength } from "../../handbook/index.js";
 import { cottonCount, grains, inches, percentLost, worstedCount, yards } from "../../units/index.js";
-import { QuantityError } from "../refusal.js";
 import { isDefinedName, spreadsheetLines } from "./index.js";
 
 const place = (name: string): string => name.replace(/[A-Z]/gu, (letter) => `_${letter.toLowerCase()}`);
@@ -61,7 +60,9 @@ describe("a working in cells", () => {
   });
 
   it("is refused where a line would stand at no address", () => {
-    expect(() => spreadsheetLines(warpLength, warpCells, yards, () => "R1C1")).toThrow(QuantityError);
+    expect(() => spreadsheetLines(warpLength, warpCells, yards, () => "R1C1")).toThrow(
+      'expected a cell, received the text "R1C1"',
+    );
     expect(() => spreadsheetLines(warpLength, warpCells, yards, () => "")).toThrow("spreadsheetLines");
   });
 });

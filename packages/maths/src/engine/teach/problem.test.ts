@@ -13,7 +13,6 @@ import {
   yardsPerPound,
 } from "../../units/index.js";
 import { check } from "../check/index.js";
-import { QuantityError } from "../refusal.js";
 import { asText } from "../working/index.js";
 import { problem } from "./index.js";
 
@@ -92,10 +91,16 @@ describe("a problem that cannot be made", () => {
     expect(() => problem(warpLength, { ...wanted, unit: null })).toThrow("expected a unit for a length");
     expect(() => problem(warpLength, { ...wanted, decimals: 1.5 })).toThrow("a whole number from 0 to 12");
     expect(() => problem(warpLength, { ...wanted, seed: -1 })).toThrow("a whole number from 0 to");
-    expect(() => problem(warpLength, { ...wanted, like: { ...like, pieces: 0 } })).toThrow(QuantityError);
-    expect(() => problem(warpLength, undefined as never)).toThrow(QuantityError);
+    expect(() => problem(warpLength, { ...wanted, like: { ...like, pieces: 0 } })).toThrow(
+      "warpLength({ pieces }): expected a whole number of pieces, 1 or more",
+    );
+    expect(() => problem(warpLength, undefined as never)).toThrow(
+      "problem({ wanted }): expected what is wanted of the problem, received nothing",
+    );
     // @ts-expect-error an answer in inches is no plain number of ends
-    expect(() => problem(reedWidth, { ...wanted, like: { ends: 300, sett: 15 } })).toThrow(QuantityError);
+    expect(() => problem(reedWidth, { ...wanted, like: { ends: 300, sett: 15 } })).toThrow(
+      "reedWidth({ sett }): expected a sett",
+    );
   });
 });
 

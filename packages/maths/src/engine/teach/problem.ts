@@ -6,7 +6,7 @@ import type { Calculation, Read, Run } from "../formula/index.js";
 import { explain } from "../working/index.js";
 import { allOf, digitsEarned, inUnitOf, sceneOf } from "../check/index.js";
 import type { Scene, Weighed } from "../check/index.js";
-import { QuantityError, reading } from "../refusal.js";
+import { missingOr, QuantityError, reading } from "../refusal.js";
 import type { FaultPath, Refusal } from "../refusal.js";
 import { drawFrom, drawnLike } from "./draw.js";
 import { keyOf, questionOf } from "./sheet.js";
@@ -36,7 +36,7 @@ function refuse(name: string, fault: Omit<Refusal, "function" | "path">, ...path
 function wholeNumber(name: string, field: string, given: unknown, most: number): number {
   if (Number.isSafeInteger(given) && (given as number) >= 0 && (given as number) <= most) return given as number;
   const expected = `a whole number from 0 to ${String(most)}`;
-  return refuse(name, { code: "not-whole", expected, received: described(given), remedy: "" }, field);
+  return refuse(name, { code: missingOr(given, "not-whole"), expected, received: described(given), remedy: "" }, field);
 }
 
 /** Numbers of a question as they stand in it, for the figures they have earned the answer. */
@@ -55,7 +55,7 @@ function asWritten(inputs: ReadonlyMap<string, Read>): Readonly<Record<string, s
  *   stay what they are there, as the answer of an earlier sum does; the unit the answer is wanted in; the decimals, those the
  *   numbers have earned where none are named, none for a count; the seed
  * @throws QuantityError "no-answer" when the formula refuses all that is drawn, "wrong-kind" for a unit the answer cannot have,
- *   "not-whole" for decimals or a seed that is none; for `like` also what the calculation itself would throw
+ *   "missing" without a seed or with nothing wanted, "not-whole" for decimals or a seed that is none; for `like` also what the calculation itself would throw
  * @example
  * const like = { ends: 300, sett: endsPerInch(15) };
  * problem(reedWidth, { like, unit: inches, decimals: 2, seed: 4 }).question.says[0]; // "Find the reed width."
@@ -66,7 +66,12 @@ export function problem<I, D extends string>(
 ): Problem<I, D> {
   const declared = declarationOf("problem", calculation);
   const { name } = declared;
-  const { like, unit, decimals: digits, seed, keep = [] } = Object(wanted) as ProblemWanted<I, D>;
+  if (Object(wanted) !== wanted) {
+    const expected = "what is wanted of the problem";
+    const code = missingOr(wanted, "wrong-kind");
+    return refuse(name, { code, expected, received: described(wanted), remedy: "" }, "wanted");
+  }
+  const { like, unit, decimals: digits, seed, keep = [] } = wanted;
   const draw = drawFrom(wholeNumber(name, "seed", seed, 0xffffffff));
   const asked = digits === undefined ? null : wholeNumber(name, "decimals", digits, 12);
   const pattern = run(declared, like);

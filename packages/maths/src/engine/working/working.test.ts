@@ -22,7 +22,6 @@ import {
   yards,
   yardsPerPound,
 } from "../../units/index.js";
-import { QuantityError } from "../refusal.js";
 import { asMarkdown, asText, explain } from "./index.js";
 
 const napkins = {
@@ -112,7 +111,7 @@ describe("a working in text", () => {
 
 describe("anything but a working or a quantity", () => {
   it.each([undefined, null, 3, "x", {}, [], () => 3])("is not printed: %s is refused", (thing) => {
-    expect(() => asText(thing as never)).toThrow(QuantityError);
+    expect(() => asText(thing as never)).toThrow("asText({ quantity }): expected a quantity");
     expect(() => asMarkdown(thing as never)).toThrow("expected a working");
   });
 

@@ -24,6 +24,6 @@ describe("what is left of a length", () => {
   });
   it("is nothing where all is taken, and is refused where more is", () => {
     expect(lengthLeft({ length: yards(1), taken: inches(36) }).in(inches)).toBe(0);
-    expect(() => lengthLeft({ length: yards(1), taken: inches(37) })).toThrow("0 or more a length");
+    expect(() => lengthLeft({ length: yards(1), taken: inches(37) })).toThrow("a length of 0 or more");
   });
 });

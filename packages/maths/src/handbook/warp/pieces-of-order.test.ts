@@ -118,7 +118,7 @@ describe("pieces that a fixed warp gives", () => {
     const piece = { wovenLength: inches(20), fringeEachEnd: inches(0), breakLength: inches(0) };
     const warp = { loomWaste: inches(10), takeUp: percentLost(0), ...others, ...piece };
     expect(piecesOfOrder({ warpLength: inches(110), ...warp })).toBe(0);
-    expect(() => piecesOfOrder({ warpLength: inches(109), ...warp })).toThrow("0 or more pieces");
+    expect(() => piecesOfOrder({ warpLength: inches(109), ...warp })).toThrow("a whole number of pieces, 0 or more");
     expect(() => piecesOfOrder({ warpLength: inches(109), ...warp, otherNumbers: [] })).toThrow("a list of");
   });
 });

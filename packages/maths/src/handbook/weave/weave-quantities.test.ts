@@ -2,7 +2,6 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
 import { gateTextile, taylor1909 } from "#ci/sources.js";
-import { QuantityError } from "../../engine/refusal.js";
 import type { Weave } from "./drawn.js";
 import { plainWeave } from "./plain-weave.js";
 import { weaveQuantities } from "./weave-quantities.js";
@@ -71,7 +70,6 @@ describe("the quantities of a weave", () => {
     [["x.", "x."], "no-answer"],
   ])("are refused for %j", (weave, code) => {
     const call = (): unknown => weaveQuantities(weave as never);
-    expect(call).toThrow(QuantityError);
     expect(call).toThrow(expect.objectContaining({ code }) as Error);
   });
 });

@@ -18,11 +18,11 @@ function isCountUnit(unit: unknown): unit is Unit<string> {
   return isUnit(unit) && (unit.dimension === "mass per length" || unit.dimension === "length per mass");
 }
 
-function refuse(field: string, expected: string, received: unknown, code: RefusalCode): never {
+function refuse(by: string, field: string, expected: string, received: unknown, code: RefusalCode): never {
   const remedy = "Counts are of a system: tex(30), cottonCount(20).";
   throw new QuantityError({
     code,
-    function: "convertCount",
+    function: by,
     path: [field],
     expected,
     received: described(received),
@@ -44,11 +44,21 @@ export function convertCount<D extends CountDimension>(
   count: DirectCount | IndirectCount,
   unit: Unit<D>,
 ): CountConversion<Quantity<D>> {
+  return convertedCount("convertCount", "count", count, unit);
+}
+
+/** What convertCount gives; what is no count is refused by the function and the input that took it. */
+export function convertedCount<D extends CountDimension>(
+  by: string,
+  field: string,
+  count: DirectCount | IndirectCount,
+  unit: Unit<D>,
+): CountConversion<Quantity<D>> {
   const own = genuineUnit(count);
-  if (!isCountUnit(own)) return refuse("count", "a yarn count", count, missingOr(count, "wrong-kind"));
-  if (!isCountUnit(unit)) return refuse("unit", "a count system", unit, missingOr(unit, "wrong-kind"));
+  if (!isCountUnit(own)) return refuse(by, field, "a yarn count", count, missingOr(count, "wrong-kind"));
+  if (!isCountUnit(unit)) return refuse(by, "unit", "a count system", unit, missingOr(unit, "wrong-kind"));
   const value = new Decimal(count.value);
-  if (value.lte(0)) return refuse("count", "a count above zero", count, "out-of-range");
+  if (value.lte(0)) return refuse(by, field, "a count above zero", count, "out-of-range");
   const crosses = own.dimension !== unit.dimension;
   // One division at the end, so that equal yarns of two systems come out equal to the last digit.
   const over = new Decimal(own.scale[crosses ? 1 : 0]).times(unit.scale[1]);

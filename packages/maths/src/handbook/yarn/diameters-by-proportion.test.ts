@@ -2,7 +2,6 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
 import { sweatyKnitter2015, taylor1909, textileNotes } from "#ci/sources.js";
-import { QuantityError } from "../../engine/refusal.js";
 import { cottonCount, diametersPerInch, tex, worstedCount } from "../../units/index.js";
 import { diametersByProportion } from "./diameters-by-proportion.js";
 
@@ -54,6 +53,6 @@ describe("diameters per inch from those of a known yarn", () => {
 
   it("are refused for a direct count, which goes the other way", () => {
     const input = { knownDiameters: diametersPerInch(156), knownCount: cottonCount(32), count: tex(30) as never };
-    expect(() => diametersByProportion(input)).toThrow(QuantityError);
+    expect(() => diametersByProportion(input)).toThrow("{ count }): expected an indirect count");
   });
 });

@@ -2,7 +2,6 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
 import { davis1920 } from "#ci/sources.js";
-import { QuantityError } from "../../engine/refusal.js";
 import { cottonCount, metres, worstedCount, yards } from "../../units/index.js";
 import { foldedCountFromLengths } from "./folded-count-from-lengths.js";
 import { foldedCount } from "./folded-count.js";
@@ -35,7 +34,7 @@ describe("threads that run in at unlike lengths", () => {
 
   it("are refused without a length each", () => {
     const input = { foldedLength: yards(1), lengths: [yards(1)], counts: [cottonCount(20), cottonCount(40)] };
-    expect(() => foldedCountFromLengths(input)).toThrow(QuantityError);
+    expect(() => foldedCountFromLengths(input)).toThrow("{ counts }): expected a list of 1, one for each of lengths");
     expect(() => foldedCountFromLengths({ ...input, lengths: [yards(1), yards(0)] })).toThrow("lengths");
   });
 });

@@ -130,7 +130,7 @@ export function amountFrom<D extends string>(
 function commaRemedy(token: Token | undefined, options: ReadingOptions | undefined): string {
   const hasComma = token?.kind === "digits" && token.text.includes(",") && options === undefined;
   if (token?.kind === "digits" && options !== undefined)
-    return `Write the marks as the locale ${described(options.locale).slice(9, -1)} has them.`;
+    return `Write the marks as the locale ${described(options.locale).slice(9)} has them.`;
   return hasComma
     ? 'A comma may mark decimals or thousands: name the locale, for example { locale: "de" }.'
     : "Write a whole number, a decimal or a fraction such as 3 1/2.";
