@@ -3,7 +3,7 @@ import type { Candidate } from "./line-candidates.js";
 import type { JudgedLine, LineOptions, WrittenLine } from "./judged-line.js";
 import { rangeOf } from "./line-range.js";
 import type { Range } from "./line-range.js";
-import { Decimal, decimalText } from "../numbers.js";
+import { Decimal, decimalText, EXACT_STEP } from "../numbers.js";
 import { declarationOf, run, stepsOf } from "../formula/index.js";
 import type { Calculation, Run, Value } from "../formula/index.js";
 import { described } from "../quantity/index.js";
@@ -66,7 +66,7 @@ export function firstWrongLine<I>(
     };
     const follows = (one: Candidate): boolean => {
       const [low, high] = [range.low.minus(half(one)), range.high.plus(half(one))];
-      const residue = own.abs().times("1e-20");
+      const residue = own.abs().times(EXACT_STEP);
       return valueOf(one).gte(low.minus(residue)) && valueOf(one).lte(high.plus(residue));
     };
     const isLast = at === lines.length - 1;

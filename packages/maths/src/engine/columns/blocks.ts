@@ -1,4 +1,5 @@
 import type { Operator, Tree, Unary } from "../formula/index.js";
+import { PLAIN_STEP } from "../numbers.js";
 
 /** Rows worked at a time: a block stays in the processor's cache. */
 export const BLOCK = 1024;
@@ -8,10 +9,12 @@ type Block = Float64Array;
 /** A node of the formula over one block: either a number for every row, or a block filled anew. */
 export type Node = { readonly constant: number } | { readonly fill: (rows: number) => Block };
 
+const NEARNESS = Number(PLAIN_STEP);
+
 /** Halves up, residues of doubles on the whole number they are meant to be. */
 function onWhole(x: number): number {
   const near = Math.round(x);
-  return Math.abs(x - near) <= 1e-12 * Math.max(1, Math.abs(x)) ? near : x;
+  return Math.abs(x - near) <= NEARNESS * Math.max(1, Math.abs(x)) ? near : x;
 }
 
 const SCALAR: Readonly<Record<Operator, (a: number, b: number) => number>> = {

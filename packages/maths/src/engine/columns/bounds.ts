@@ -1,3 +1,4 @@
+import { PLAIN_STEP } from "../numbers.js";
 import { described } from "../quantity/index.js";
 import type { Unit } from "../quantity/index.js";
 import { inPlace, QuantityError } from "../refusal.js";
@@ -66,7 +67,7 @@ export function checkGiven(
 }
 
 /** What doubles leave over beside a bound. */
-const RESIDUE = 1e-12;
+const RESIDUE = Number(PLAIN_STEP);
 
 /** Looks at every answer of a block; what doubles left beside the least or a whole number is put on it, anything else outside is refused. */
 export function checkOutcome(

@@ -1,6 +1,6 @@
 import { listOf, positive, readInputs, share, whole } from "../../engine/formula/index.js";
 import type { ReportStep } from "../../engine/formula/index.js";
-import { Decimal } from "../../engine/numbers.js";
+import { Decimal, EXACT_STEP } from "../../engine/numbers.js";
 import { compare, difference, ratio, times } from "../../engine/quantity/index.js";
 import { DentsPerLength, EndsPerLength, percentOf } from "../../units/index.js";
 import type { Length, Share } from "../../units/index.js";
@@ -45,7 +45,7 @@ function ordersIn(reed: DentsPerLength, { sett, within, mostDents }: SubstituteR
   const orders: (readonly number[])[] = [];
   for (let dents = 1; dents <= mostDents; dents += 1) {
     const middle = perDent.times(dents);
-    const off = middle.times(part).plus("1e-18");
+    const off = middle.times(part).plus(middle.times(EXACT_STEP));
     const last = middle.plus(off).floor().toNumber();
     for (let ends = Decimal.max(1, middle.minus(off).ceil()).toNumber(); ends <= last; ends += 1) {
       if (greatestCommonMeasure(ends, dents) === 1) orders.push(evenOrder(ends, dents));

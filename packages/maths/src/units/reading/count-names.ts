@@ -37,7 +37,7 @@ import {
   frenchCottonCount,
 } from "../indirect-counts.js";
 
-/** A system that numbers yarn, direct or in */
+/** A system that numbers yarn: direct, by the mass of a length, or indirect, by the length of a mass. */
 export type CountSystem = Unit<"mass per length"> | Unit<"length per mass">;
 
 /** Beside its name and symbol, what a system is called where that cannot mean another. */
