@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { jobIn } from "#ci/example-plans.js";
+import { jobIn } from "#ci/example-jobs.js";
 import { planHtml } from "../views/html.js";
 import { planText } from "../views/text.js";
 import { planOf } from "./plan-data.js";

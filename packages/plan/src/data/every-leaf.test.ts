@@ -1,9 +1,9 @@
-import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { isPair, isScalar, isSeq, parseDocument, visit } from "yaml";
 import type { Document, Scalar } from "yaml";
 import { examplePlan, examplePlans } from "#ci/example-plans.js";
 import { numbersOnlySaid } from "#ci/numbers-said.js";
+import { exampleText } from "#ci/example-jobs.js";
 import { readJob } from "../job/read-job.js";
 import { planText } from "../views/text.js";
 import type { PlanData } from "./plan-data.js";
@@ -78,7 +78,7 @@ type Answer = "figures" | "refused" | "sheets" | "nothing";
 
 /** What comes of each leaf, changed alone. */
 function answers(name: string, plan: PlanData): ReadonlyMap<string, Answer> {
-  const document = parseDocument(readFileSync(`examples/jobs/${name}.yaml`, "utf8"), { schema: "failsafe" });
+  const document = parseDocument(exampleText(name), { schema: "failsafe" });
   const [values, text] = [valuesOf(plan), planText(plan)];
   const answerTo = (): Answer => {
     const reading = readJob(String(document));

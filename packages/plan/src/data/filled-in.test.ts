@@ -1,8 +1,7 @@
 // `thrum new` filled in by its remarks alone, for two warps; the numbers are worked by hand.
-import { readFileSync } from "node:fs";
 import { centimetres, grams, inches, metres } from "@thrum/maths";
 import { expect, test } from "vitest";
-import { jobIn } from "#ci/example-plans.js";
+import { exampleText, jobIn } from "#ci/example-jobs.js";
 import { newJob } from "../job/new-job.js";
 import { writtenValue } from "../job/written-value.js";
 import type { WrittenValue } from "../job/written-value.js";
@@ -119,6 +118,6 @@ test("a first plan takes three lines, and the whole of the napkins sixty values 
   const { loom } = planOf(jobIn(smallest)).figures;
   // 48 + 2 × (40 + 8) + 12 = 156 ends in 78 dents: 39/4 in.
   expect([loom.ends.value, loom.dents.value, loom.widthInReed.value?.in(inches)]).toEqual([156, 78, 9.75]);
-  const napkins = readFileSync("examples/jobs/2-hall-napkins.yaml", "utf8");
+  const napkins = exampleText("2-hall-napkins");
   expect(valuesIn(writtenValue(napkins))).toBeLessThanOrEqual(60);
 });

@@ -1,8 +1,7 @@
 // One job for each key that the nine examples leave out: one number of it, worked in fractions by a program of its own.
-import { readFileSync } from "node:fs";
 import { grams, inches, isQuantity, ounces } from "@thrum/maths";
 import { expect, it } from "vitest";
-import { jobIn } from "#ci/example-plans.js";
+import { exampleText, jobIn } from "#ci/example-jobs.js";
 import { figureAt } from "./at-path.js";
 import { planOf } from "./plan-data.js";
 
@@ -23,7 +22,7 @@ const COUNT = "count: 2-ply of 8 cotton";
 const yarns = (oat: string, rose = ""): string =>
   `yarns: { oat: { ${COUNT}, ${oat} }, rose: { ${COUNT}${rose === "" ? "" : `, ${rose}`} } }
 `;
-const napkins = readFileSync("examples/jobs/2-hall-napkins.yaml", "utf8");
+const napkins = exampleText("2-hall-napkins");
 
 type Row = readonly [
   key: string,

@@ -1,6 +1,6 @@
 // Keys of the loom and the join that the nine examples leave out, counted by hand.
 import { describe, expect, it } from "vitest";
-import { jobIn } from "#ci/example-plans.js";
+import { jobIn } from "#ci/example-jobs.js";
 import type { PlanFigures } from "./plan-data.js";
 import { planOf } from "./plan-data.js";
 

@@ -1,17 +1,15 @@
-import { readFileSync } from "node:fs";
 import { expect, it } from "vitest";
-import { jobIn } from "#ci/example-plans.js";
+import { exampleText, jobIn } from "#ci/example-jobs.js";
 import { jobTextWith } from "../job/job-text-with.js";
 import { jobText } from "../job/job-text.js";
 import { nextJob } from "./next-job.js";
 import type { NextJob } from "./next-job.js";
 import { planOf } from "./plan-data.js";
 
-const example = (name: string): string => readFileSync(`examples/jobs/${name}.yaml`, "utf8");
 const nextOf = (text: string): NextJob => nextJob(planOf(jobIn(text)));
 
 it("napkins: the next job has this warp as its old one, and what was found for what was reckoned with", () => {
-  const text = `${example("2-hall-napkins")}
+  const text = `${exampleText("2-hall-napkins")}
 found:
   firstInches: { picks: 17 per inch }
   takeUp: 21 in to 19 1/2 in
@@ -43,7 +41,7 @@ found:
 });
 
 it("a wider runner: 24 ends more, 6 heddles of each shaft and 12 dents less after the last", () => {
-  const { job } = nextOf(example("6-wider-runner"));
+  const { job } = nextOf(exampleText("6-wider-runner"));
   expect(job.oldWarp?.ends).toBe(264);
   expect(job.loom?.room).toEqual({
     before: { dents: 30, heddles: [1, 1, 0, 0] },
@@ -54,7 +52,7 @@ it("a wider runner: 24 ends more, 6 heddles of each shaft and 12 dents less afte
 
 it("a warp with faults: what was mended or cut back is gone, what stays is numbered anew", () => {
   // Old 240 meets new 241, behind the broken end after 199; the end too many at 306 is cut back.
-  expect(nextOf(example("7-warp-with-faults")).job.oldWarp?.faults).toEqual([
+  expect(nextOf(exampleText("7-warp-with-faults")).job.oldWarp?.faults).toEqual([
     { after: 88, is: "empty heddle", shaft: 2 },
     { end: 241, is: "on another shaft", shaft: 1 },
   ]);
@@ -93,16 +91,17 @@ it.each([
   ["a piece longer finished", "length: { onLoom: 19 in, finished: 20 in }", "lengthLoomToFinished", /20 in finished/u],
   ["a dent miscounted", "width: { inReed: 19 in, finished: 16 in }", "widthReedToFinished", /the dents give 18\.4 in/u],
 ] as const)("%s is asked about and not carried", (_, found, key, asks) => {
-  const text = `${example("2-hall-napkins")}found: { ${found} }\n`;
+  const text = `${exampleText("2-hall-napkins")}found: { ${found} }\n`;
   const { job, asked, remarks } = nextOf(text);
   expect(asked.map(({ says }) => says).join("\n")).toMatch(asks);
-  expect(job.cloth?.[key]).toEqual(jobIn(example("2-hall-napkins")).cloth?.[key]);
+  expect(job.cloth?.[key]).toEqual(jobIn(exampleText("2-hall-napkins")).cloth?.[key]);
   expect(remarks).toContainEqual({ path: ["cloth", key], says: "was not changed: what was found is asked about" });
 });
 
 it("a take-up that is asked about is not reckoned with for the warp still to come", () => {
   const left = (found: string): unknown =>
-    planOf(jobIn(`${example("2-hall-napkins")}found: { warpLeft: 43 in, ${found} }\n`)).figures.possible.entries.value;
+    planOf(jobIn(`${exampleText("2-hall-napkins")}found: { warpLeft: 43 in, ${found} }\n`)).figures.possible.entries
+      .value;
   // 43 × 0.92 ÷ (175 ÷ 9) = 2.03 with the planned 8 %; with 19 ÷ 21 lost it would be 0.21.
   expect(left("takeUp: 21 in to 2 in")).toBe(2);
   expect(left("takeUp: 19 in to 21 in")).toBe(2);

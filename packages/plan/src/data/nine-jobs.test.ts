@@ -1,15 +1,11 @@
-import { readFileSync } from "node:fs";
 import { grams } from "@thrum/maths";
 import { describe, expect, it } from "vitest";
-import { faultsText } from "../job/fault.js";
-import { readJob } from "../job/read-job.js";
+import { exampleText, jobIn } from "#ci/example-jobs.js";
 import { planOf } from "./plan-data.js";
 import type { PlanData } from "./plan-data.js";
 
 function planned(name: string): PlanData {
-  const reading = readJob(readFileSync(`examples/jobs/${name}.yaml`, "utf8"));
-  if (!reading.ok) throw new Error(faultsText(reading.faults));
-  return planOf(reading.value);
+  return planOf(jobIn(exampleText(name)));
 }
 
 /** The value as far as its digits go, beside a fraction worked out apart from it. */

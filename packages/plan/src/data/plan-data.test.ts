@@ -1,6 +1,7 @@
 import { isQuantity, yards } from "@thrum/maths";
 import { describe, expect, it } from "vitest";
-import { examplePlan, examplePlans, jobIn } from "#ci/example-plans.js";
+import { examplePlan, examplePlans } from "#ci/example-plans.js";
+import { jobIn } from "#ci/example-jobs.js";
 import { figureAt } from "./at-path.js";
 import { LISTED } from "./listed.js";
 import { planFrom } from "./plan-from.js";

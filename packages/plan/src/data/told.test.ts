@@ -1,7 +1,5 @@
-import { readFileSync } from "node:fs";
 import { expect, test } from "vitest";
-import { faultsText } from "../job/fault.js";
-import { readJob } from "../job/read-job.js";
+import { exampleText, jobIn } from "#ci/example-jobs.js";
 import type { Told } from "../parts/told.js";
 import { planText } from "../views/text.js";
 import { canBeWoven } from "./can-be-woven.js";
@@ -10,16 +8,11 @@ import type { PlanData } from "./plan-data.js";
 
 /** One of the nine jobs with some of its text written otherwise; every piece of it must stand there. */
 function planned(name: string, ...changes: readonly (readonly [from: string, to: string])[]): PlanData {
-  const text = changes.reduce(
-    (so, [from, to]) => {
-      expect(so).toContain(from);
-      return so.replaceAll(from, to);
-    },
-    readFileSync(`examples/jobs/${name}.yaml`, "utf8"),
-  );
-  const reading = readJob(text);
-  if (!reading.ok) throw new Error(faultsText(reading.faults));
-  return planOf(reading.value);
+  const text = changes.reduce((so, [from, to]) => {
+    expect(so).toContain(from);
+    return so.replaceAll(from, to);
+  }, exampleText(name));
+  return planOf(jobIn(text));
 }
 
 function told({ figures }: PlanData): readonly Told[] {

@@ -1,6 +1,6 @@
-import { readFileSync } from "node:fs";
 import { inches } from "@thrum/maths";
 import { expect, test } from "vitest";
+import { exampleText, jobIn } from "#ci/example-jobs.js";
 import { faultsText } from "../job/fault.js";
 import { newJob } from "../job/new-job.js";
 import { readJob } from "../job/read-job.js";
@@ -9,14 +9,12 @@ import type { PlanData } from "./plan-data.js";
 import { planOf } from "./plan-data.js";
 
 function plan(text: string): PlanData {
-  const reading = readJob(text);
-  if (!reading.ok) throw new Error(faultsText(reading.faults));
-  return planOf(reading.value);
+  return planOf(jobIn(text));
 }
 
 /** The hall napkins with some of their text written otherwise; every piece of it must stand there. */
 function napkins(...changes: readonly (readonly [from: string, to: string])[]): PlanData {
-  const text = readFileSync("examples/jobs/2-hall-napkins.yaml", "utf8");
+  const text = exampleText("2-hall-napkins");
   return plan(
     changes.reduce((so, [from, to]) => {
       expect(so).toContain(from);
@@ -160,7 +158,7 @@ test("the partners of eight ends added at both sides are listed, and old end 1 m
 });
 
 test("blended towels are one winding row and one joining row a stripe, bought by each colour", () => {
-  const towels = plan(readFileSync("examples/jobs/3-blended-towels.yaml", "utf8"));
+  const towels = plan(exampleText("3-blended-towels"));
   const { winding, yarn } = towels.figures;
   const parts = winding.wound.value?.flatMap((chain) => chain.parts) ?? [];
   // Of plum + pink 4 × 48 ends, of plum + plum + pink 4 × 9: no row of one end, no thread laid aside in a pass of both.

@@ -1,13 +1,10 @@
 import { expect, test } from "vitest";
-import { faultsText } from "../job/fault.js";
-import { readJob } from "../job/read-job.js";
+import { jobIn } from "#ci/example-jobs.js";
 import { planText } from "../views/text.js";
 import { planOf } from "./plan-data.js";
 
 const text = (job: string): string => {
-  const reading = readJob(job);
-  if (!reading.ok) throw new Error(faultsText(reading.faults));
-  return planText(planOf(reading.value), { without: "workings" }).replace(/\s+/gu, " ");
+  return planText(planOf(jobIn(job)), { without: "workings" }).replace(/\s+/gu, " ");
 };
 
 const CLOTH = "cloth: { takeUp: 8 % lost, lengthLoomToFinished: 10 % lost, picks: 16 per inch }";

@@ -30,13 +30,13 @@ import type { Length, Mass } from "@thrum/maths";
 import fc from "fast-check";
 import { FAILSAFE_SCHEMA, load } from "js-yaml";
 import { describe, expect, it } from "vitest";
+import { jobIn } from "#ci/example-jobs.js";
 import { faultsText } from "./fault.js";
 import { jobTextWith } from "./job-text-with.js";
 import { jobText } from "./job-text.js";
 import type { Job } from "./job.js";
 import { newJob } from "./new-job.js";
 import { checkedJob } from "./checked-job.js";
-import { readJob } from "./read-job.js";
 import { scalar } from "./yaml-lines.js";
 
 /** Some of the keys, in any mixture. */
@@ -268,12 +268,6 @@ const job = some({
   label: fc.constant({ regain: { wool: percentAdded("8.5"), "lamb's wool": percentAdded(17) } }),
 }) as unknown as fc.Arbitrary<Job>;
 
-function read(text: string): Job {
-  const reading = readJob(text);
-  if (!reading.ok) throw new Error(`${faultsText(reading.faults)}\n${text}`);
-  return reading.value;
-}
-
 describe("a job as text", () => {
   it("is read as the same job, whatever the job", () => {
     fc.assert(
@@ -281,8 +275,8 @@ describe("a job as text", () => {
         const checked = checkedJob(one);
         if (!checked.ok) throw new Error(faultsText(checked.faults));
         const text = jobText(checked.value);
-        expect(read(text)).toEqual(checked.value);
-        expect(jobText(read(text))).toBe(text);
+        expect(jobIn(text)).toEqual(checked.value);
+        expect(jobText(jobIn(text))).toBe(text);
       }),
     );
   });
@@ -296,10 +290,10 @@ describe("a job as text", () => {
     fc.assert(
       fc.property(job, fc.option(job), (one, other) => {
         const [there, wanted] = [other === null ? newJob() : jobText(checked(other)), checked(one)];
-        expect(read(jobTextWith(there, wanted))).toEqual(wanted);
+        expect(jobIn(jobTextWith(there, wanted))).toEqual(wanted);
         // One key of another job in the midst of this one.
-        const mixed = checkedJob({ ...read(there), ...wanted });
-        if (mixed.ok) expect(read(jobTextWith(there, mixed.value))).toEqual(mixed.value);
+        const mixed = checkedJob({ ...jobIn(there), ...wanted });
+        if (mixed.ok) expect(jobIn(jobTextWith(there, mixed.value))).toEqual(mixed.value);
       }),
     );
   });

@@ -1,20 +1,13 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
-import { faultsText } from "./fault.js";
+import { jobIn } from "#ci/example-jobs.js";
 import { jobText } from "./job-text.js";
 import { checkedJob } from "./checked-job.js";
 import { readJob } from "./read-job.js";
-import type { Job } from "./job.js";
 import { newJob } from "./new-job.js";
 
 const FOLDER = "examples/jobs/";
 const examples = readdirSync(FOLDER).filter((name) => /^\d[^.]*\.yaml$/u.test(name));
-
-function jobIn(text: string): Job {
-  const reading = readJob(text);
-  if (!reading.ok) throw new Error(faultsText(reading.faults));
-  return reading.value;
-}
 
 describe("the nine jobs", () => {
   it.each(examples)("%s is read, written and read again as the same job", (name) => {

@@ -1,16 +1,10 @@
 import { readFileSync, readdirSync } from "node:fs";
 import { inches, percentLost } from "@thrum/maths";
 import { expect, it } from "vitest";
+import { jobIn } from "#ci/example-jobs.js";
 import { jobTextWith } from "./job-text-with.js";
 import type { Job } from "./job.js";
 import { newJob } from "./new-job.js";
-import { readJob } from "./read-job.js";
-
-function read(text: string): Job {
-  const reading = readJob(text);
-  if (!reading.ok) throw new Error("a job with faults");
-  return reading.value;
-}
 
 /** The lines that the change took away, and those it brought. */
 function changedLines(before: string, after: string): readonly [readonly string[], readonly string[]] {
@@ -22,12 +16,12 @@ it("a job that is not changed leaves every file as it was written", () => {
   const names = readdirSync("examples/jobs").filter((name) => /^\d[^.]*\.yaml$/u.test(name));
   const files = names.map((name) => readFileSync(`examples/jobs/${name}`, "utf8"));
   expect(files).toHaveLength(9);
-  for (const text of [...files, newJob()]) expect(jobTextWith(text, read(text))).toBe(text);
+  for (const text of [...files, newJob()]) expect(jobTextWith(text, jobIn(text))).toBe(text);
 });
 
 it("a changed value keeps the remark behind it, and every other line as it was", () => {
   const text = newJob();
-  const job = read(text);
+  const job = jobIn(text);
   const changed = jobTextWith(text, { ...job, cloth: { ...job.cloth, takeUp: { lost: percentLost(7) } } });
   expect(changedLines(text, changed)).toEqual([
     ["  takeUp: 8 % lost # of the thread, wound to weaving tension; or two measures: 21 in to 19 1/2 in"],
@@ -37,7 +31,7 @@ it("a changed value keeps the remark behind it, and every other line as it was",
 
 it("a key comes in its place, within brackets and below one another, and goes with its remark", () => {
   const text = newJob();
-  const { groups, ...job } = read(text);
+  const { groups, ...job } = jobIn(text);
   expect(groups).toBe(24);
   const joined: Job = {
     ...job,
@@ -60,7 +54,7 @@ it("a key comes in its place, within brackets and below one another, and goes wi
 
 it("a stripe put in leaves the remarks of the others", () => {
   const text = "stripes: # from end 1\n  - 24 natural # edge\n  - 12 madder # middle\n  - 24 natural # other edge\n";
-  const [first, ...others] = read(text).stripes ?? [];
+  const [first, ...others] = jobIn(text).stripes ?? [];
   if (first === undefined) throw new Error("no stripes");
   const changed = jobTextWith(text, { stripes: [first, { ends: 6, yarns: ["indigo"] }, ...others] });
   expect(changed).toBe(text.replace("# edge\n", "# edge\n  - 6 indigo\n"));
@@ -68,9 +62,9 @@ it("a stripe put in leaves the remarks of the others", () => {
 
 it("a remark goes before the one that stands there, and takes the place of its own", () => {
   const text = "cloth:\n  takeUp: 8 % lost # measured twice\n";
-  const once = jobTextWith(text, read(text), [{ path: ["cloth", "takeUp"], says: "was 9 % lost" }]);
+  const once = jobTextWith(text, jobIn(text), [{ path: ["cloth", "takeUp"], says: "was 9 % lost" }]);
   expect(once).toBe("cloth:\n  takeUp: 8 % lost # was 9 % lost; measured twice\n");
-  const twice = jobTextWith(once, read(once), [{ path: ["cloth", "takeUp"], says: "was 8 % lost" }]);
+  const twice = jobTextWith(once, jobIn(once), [{ path: ["cloth", "takeUp"], says: "was 8 % lost" }]);
   expect(twice).toBe("cloth:\n  takeUp: 8 % lost # was 8 % lost; measured twice\n");
 });
 

@@ -1,7 +1,7 @@
 // What the sheets promise whoever stands at the loom, one thing each.
-import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
-import { examplePlan, jobIn } from "#ci/example-plans.js";
+import { examplePlan } from "#ci/example-plans.js";
+import { exampleText, jobIn } from "#ci/example-jobs.js";
 import { planWarp } from "../data/plan-warp.js";
 import type { PlanData } from "../data/plan-data.js";
 import type { Block, Section } from "./block.js";
@@ -11,7 +11,7 @@ import { planText } from "./text.js";
 type Change = readonly [from: string | RegExp, to: string];
 
 function napkins(...changes: readonly Change[]): PlanData {
-  const text = readFileSync("examples/jobs/2-hall-napkins.yaml", "utf8");
+  const text = exampleText("2-hall-napkins");
   return planWarp(
     jobIn(
       changes.reduce((so, [from, to]) => {

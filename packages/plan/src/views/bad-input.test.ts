@@ -1,18 +1,14 @@
-import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
+import { exampleText, jobIn } from "#ci/example-jobs.js";
 import { planWarp } from "../data/plan-warp.js";
-import { faultsText } from "../job/fault.js";
-import { readJob } from "../job/read-job.js";
 import type { Section } from "./block.js";
 import { moreThanAReam } from "./ream.js";
 import { planText } from "./text.js";
 
-const napkins = readFileSync("examples/jobs/2-hall-napkins.yaml", "utf8");
+const napkins = exampleText("2-hall-napkins");
 
 function planned(text: string): string {
-  const reading = readJob(text);
-  if (!reading.ok) throw new Error(faultsText(reading.faults));
-  return planText(planWarp(reading.value), { without: "workings" });
+  return planText(planWarp(jobIn(text)), { without: "workings" });
 }
 
 /** On one line, and the first page apart from the rest. */

@@ -1,18 +1,14 @@
-import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
+import { exampleText, jobIn } from "#ci/example-jobs.js";
 import { planWarp } from "../data/plan-warp.js";
-import { faultsText } from "../job/fault.js";
-import { readJob } from "../job/read-job.js";
 import type { PlanData } from "../data/plan-data.js";
 import { planDifferencesHtml, planDifferencesText } from "./differences.js";
 
 function planned(text: string): PlanData {
-  const reading = readJob(text);
-  if (!reading.ok) throw new Error(faultsText(reading.faults));
-  return planWarp(reading.value);
+  return planWarp(jobIn(text));
 }
 
-const napkins = readFileSync("examples/jobs/2-hall-napkins.yaml", "utf8");
+const napkins = exampleText("2-hall-napkins");
 const before = planned(napkins);
 // Two pieces fewer: 200.217 − 2 × 21.135 in of warp; what is short falls with it.
 const after = planned(napkins.replace("number: 9", "number: 7").replace("title: Striped", "title: Fewer"));

@@ -1,28 +1,20 @@
-import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { examplePlans } from "#ci/example-plans.js";
+import { exampleText, jobIn } from "#ci/example-jobs.js";
 import type { PlanData } from "../data/plan-data.js";
 import { planJson } from "../data/plan-json.js";
 import { planWarp } from "../data/plan-warp.js";
-import { faultsText } from "../job/fault.js";
 import type { Job } from "../job/job.js";
-import { readJob } from "../job/read-job.js";
 import { planHtml } from "./html.js";
 import { signsOf } from "./signs.js";
 import { planText } from "./text.js";
-
-function read(text: string): Job {
-  const reading = readJob(text);
-  if (!reading.ok) throw new Error(faultsText(reading.faults));
-  return reading.value;
-}
 
 describe("a page of a plan", () => {
   it("takes nothing from a job for markup, and nothing from outside", () => {
     const name = "<b onclick=x>";
     const page = planHtml(
       planWarp(
-        read(
+        jobIn(
           `title: "</title><script>alert(1)</script>"\nstripes: ['4 ${name}', "8 a&b'c"]\ncloth: { sett: 8 per inch }\n`,
         ),
       ),
@@ -36,7 +28,7 @@ describe("a page of a plan", () => {
   });
 
   it("has the sections of the text, the workings only where they are wanted", () => {
-    const plan = planWarp(read(readFileSync("examples/jobs/2-hall-napkins.yaml", "utf8")));
+    const plan = planWarp(jobIn(exampleText("2-hall-napkins")));
     const page = planHtml(plan, { without: "workings" });
     const headings = [...page.matchAll(/<h2[^>]*>([^<]*)<\/h2>/gu)].map(([, heading = ""]) => heading.toUpperCase());
     const lines = planText(plan, { without: "workings" }).split("\n");
@@ -55,7 +47,7 @@ describe("a page of a plan", () => {
   it("draws no tape of a piece of 100 km, and answers", () => {
     const job =
       "stripes: 4 x\ncloth: { sett: 4 per cm, lengthLoomToFinished: 1 % lost }\npieces: [{ number: 2, finishedLength: 100000 m }]\n";
-    const page = planHtml(planWarp(read(job)));
+    const page = planHtml(planWarp(jobIn(job)));
     expect(page).toContain("wants a measuring tape");
     expect(page.length).toBeLessThan(200_000);
   });

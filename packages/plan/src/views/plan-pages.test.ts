@@ -1,15 +1,13 @@
 import { readFileSync } from "node:fs";
 import { expect, test } from "vitest";
+import { jobIn } from "#ci/example-jobs.js";
 import { planWarp } from "../data/plan-warp.js";
-import { readJob } from "../job/read-job.js";
 import type { Section } from "./block.js";
 import { planPages } from "./plan-pages.js";
 import { planText } from "./text.js";
 
 function pages(file: string): { readonly pages: readonly Section[]; readonly text: string } {
-  const reading = readJob(readFileSync(`examples/jobs/${file}`, "utf8"));
-  if (!reading.ok) throw new Error("the example's job cannot be read");
-  const plan = planWarp(reading.value);
+  const plan = planWarp(jobIn(readFileSync(`examples/jobs/${file}`, "utf8")));
   return { pages: planPages(structuredClone(plan)), text: planText(plan) };
 }
 

@@ -1,21 +1,13 @@
-import { readFileSync, readdirSync } from "node:fs";
+import { readdirSync } from "node:fs";
 import { describe, expect, it } from "vitest";
+import { exampleText, jobIn } from "#ci/example-jobs.js";
 import { planWarp } from "../data/plan-warp.js";
 import type { PlanData } from "../data/plan-data.js";
-import { faultsText } from "../job/fault.js";
 import type { Job } from "../job/job.js";
-import { readJob } from "../job/read-job.js";
 import { sectionsOf } from "./section.js";
 import { planText } from "./text.js";
 
-function read(text: string): Job {
-  const reading = readJob(text);
-  if (!reading.ok) throw new Error(faultsText(reading.faults));
-  return reading.value;
-}
-
-const plan = (text: string): PlanData => planWarp(read(text));
-const example = (name: string): string => readFileSync(`examples/jobs/${name}.yaml`, "utf8");
+const plan = (text: string): PlanData => planWarp(jobIn(text));
 const examples = readdirSync("examples/jobs").filter((file) => file.endsWith(".yaml") && !file.includes("progress"));
 const sectionIn = (text: string, heading: string): string => {
   const lines = text.split("\n");
@@ -71,7 +63,7 @@ describe("the smallest job, written out by hand", () => {
 });
 
 describe("the hall napkins", () => {
-  const napkins = plan(example("2-hall-napkins"));
+  const napkins = plan(exampleText("2-hall-napkins"));
   const text = planText(napkins);
 
   it("rounds what is needed up and what is spared down, as a scale and a tape show it", () => {
@@ -117,7 +109,7 @@ describe("the hall napkins", () => {
 });
 
 it.each(examples)("%s prints alike from a copy, in lines of 80, no maker's name among its steps", (file) => {
-  const made = plan(example(file.replace(".yaml", "")));
+  const made = plan(exampleText(file.replace(".yaml", "")));
   const text = planText(made);
   expect(planText(structuredClone(made))).toBe(text);
   const copied: PlanData = JSON.parse(JSON.stringify(made)) as PlanData;
@@ -149,7 +141,7 @@ describe("what do I do now?", () => {
     /^(Begin|Beam|Count|Cut|Draw|Ease|Fasten|Hang|Keep|Label|Lay|Lift|Lock|Look|Make|Measure|Pick|Pull|Put|Sley|Stop|Take|Thread|Tie|Trim|Untie|Weave|While|Wind|Write)/u;
 
   it.each(seats)("knots %s, facing the %s, end 1 on the %s: every step says it", (knots, faces, endOneOn, atYour) => {
-    const job = read(example("2-hall-napkins"));
+    const job = jobIn(exampleText("2-hall-napkins"));
     const sat: Job = {
       ...job,
       loom: { ...job.loom, endOneOn },

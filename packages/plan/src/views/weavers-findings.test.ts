@@ -1,7 +1,6 @@
 // What weavers found wrong in an earlier form of the sheets, tried again: each stands alone.
-import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
-import { jobIn } from "#ci/example-plans.js";
+import { exampleText, jobIn } from "#ci/example-jobs.js";
 import { planWarp } from "../data/plan-warp.js";
 import type { PlanData } from "../data/plan-data.js";
 import { faultsText } from "../job/fault.js";
@@ -13,8 +12,6 @@ import { planText } from "./text.js";
 
 type Change = readonly [from: string | RegExp, to: string];
 
-const example = (name: string): string => readFileSync(`examples/jobs/${name}.yaml`, "utf8");
-
 function changed(text: string, changes: readonly Change[]): string {
   return changes.reduce((so, [from, to]) => {
     const made = so.replace(from, to);
@@ -24,7 +21,7 @@ function changed(text: string, changes: readonly Change[]): string {
 }
 
 const napkins = (...changes: readonly Change[]): PlanData =>
-  planWarp(jobIn(changed(example("2-hall-napkins"), changes)));
+  planWarp(jobIn(changed(exampleText("2-hall-napkins"), changes)));
 const flat = (plan: PlanData): string => planText(plan, { without: "workings" }).replace(/\s+/gu, " ");
 const faults = (text: string): string => {
   const reading = readJob(text);
@@ -173,7 +170,7 @@ it("what is spared is rounded down and what is needed up", () => {
 describe("noise", () => {
   it("no thousandths, no source and no sum of another way stand outside the workings", () => {
     for (const name of ["2-hall-napkins", "3-blended-towels", "4-scarves", "8-blankets"]) {
-      const text = planText(planWarp(jobIn(example(name))), { without: "workings" });
+      const text = planText(planWarp(jobIn(exampleText(name))), { without: "workings" });
       expect(text).not.toMatch(/\d\.\d{3}/u);
       expect(text).not.toMatch(/Source:|Added up instead|needed 0|0 packages/u);
     }
@@ -199,7 +196,7 @@ describe("noise", () => {
 
 it("the words are those of the loom", () => {
   const all = ["3-blended-towels", "6-wider-runner", "7-warp-with-faults"].map((name) =>
-    flat(planWarp(jobIn(example(name)))),
+    flat(planWarp(jobIn(exampleText(name)))),
   );
   for (const text of all)
     expect(text).not.toMatch(/shafts? \d+ to \d+|Both yarns|No two lifts|place \d|mark\/found|, on the __/u);
@@ -247,15 +244,15 @@ describe("nothing is assumed", () => {
 
 describe("units of the job", () => {
   it("a job in centimetres has no inch but in brackets", () => {
-    const text = flat(planWarp(jobIn(example("4-scarves"))));
+    const text = flat(planWarp(jobIn(exampleText("4-scarves"))));
     expect(text.replace(/\(\d+ in\)/gu, "")).not.toMatch(/\d in\b|inch/u);
     expect(text).toContain("30 cm (12 in) behind the heddles");
     expect(text).toContain("Trim the tails of the knots to about 1 cm");
   });
 
   it("a scale that shows pounds shows ounces with them", () => {
-    expect(flat(planWarp(jobIn(example("3-blended-towels"))))).toMatch(/\d lb \d+ oz/u);
-    expect(flat(planWarp(jobIn(example("3-blended-towels"))))).not.toMatch(/\d\.\d+ lb/u);
+    expect(flat(planWarp(jobIn(exampleText("3-blended-towels"))))).toMatch(/\d lb \d+ oz/u);
+    expect(flat(planWarp(jobIn(exampleText("3-blended-towels"))))).not.toMatch(/\d\.\d+ lb/u);
   });
 });
 

@@ -1,6 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { readFileSync } from "node:fs";
-import { jobIn } from "#ci/example-plans.js";
+import { exampleText, jobIn } from "#ci/example-jobs.js";
 import { planWarp } from "../data/plan-warp.js";
 import type { Job } from "../job/job.js";
 import type { Block, Line, Section, TableRow } from "./block.js";
@@ -71,8 +70,6 @@ function unansweredIn(job: Job): readonly string[] {
   return pages.flatMap(unanswered);
 }
 
-const example = (name: string): string => readFileSync(`examples/jobs/${name}.yaml`, "utf8");
-
 function changed(text: string, ...changes: readonly (readonly [from: string | RegExp, to: string])[]): Job {
   return jobIn(
     changes.reduce((so, [from, to]) => {
@@ -96,23 +93,23 @@ const POSITIONS = [
 
 /** What may be at the loom: each at each of the eight positions. */
 const WARPS: Readonly<Record<string, Job>> = {
-  "plain stripes": jobIn(example("2-hall-napkins")),
-  blends: jobIn(example("3-blended-towels")),
-  faults: jobIn(example("7-warp-with-faults")),
-  "ends added, with a thrum": jobIn(example("6-wider-runner")),
+  "plain stripes": jobIn(exampleText("2-hall-napkins")),
+  blends: jobIn(exampleText("3-blended-towels")),
+  faults: jobIn(exampleText("7-warp-with-faults")),
+  "ends added, with a thrum": jobIn(exampleText("6-wider-runner")),
   "ends added, threaded by themselves": changed(
-    example("2-hall-napkins"),
+    exampleText("2-hall-napkins"),
     ["  - 24 natural", "  - 32 natural"],
     ["join: {", "join: { sides: both, partner: thread it itself,"],
   ),
   "ends dropped before end 1": changed(
-    example("2-hall-napkins"),
+    exampleText("2-hall-napkins"),
     ["  - 24 natural", "  - 16 natural"],
     ["join: {", "join: { sides: before end 1,"],
   ),
-  "from the last end": changed(example("2-hall-napkins"), ["join: {", "join: { order: from the last end,"]),
-  "one colour at a time": changed(example("2-hall-napkins"), ["join: {", "join: { order: one colour at a time,"]),
-  "weft in stripes": jobIn(example("8-blankets")),
+  "from the last end": changed(exampleText("2-hall-napkins"), ["join: {", "join: { order: from the last end,"]),
+  "one colour at a time": changed(exampleText("2-hall-napkins"), ["join: {", "join: { order: one colour at a time,"]),
+  "weft in stripes": jobIn(exampleText("8-blankets")),
 };
 
 describe("what do I do now? has an answer at every line", () => {
@@ -130,11 +127,11 @@ describe("what do I do now? has an answer at every line", () => {
 
   const afresh = [/oldWarp:[\s\S]*?\n\n/u, "oldWarp: none\n\n"] as const;
   it("threaded afresh from the front", () => {
-    expect(unansweredIn(changed(example("2-hall-napkins"), afresh, [/join: .*\n/u, ""]))).toEqual([]);
+    expect(unansweredIn(changed(exampleText("2-hall-napkins"), afresh, [/join: .*\n/u, ""]))).toEqual([]);
   });
   it("threaded afresh, spread by a raddle and beamed before", () => {
     const raddle = ["winding: {", "winding: { raddle: 2 per inch,"] as const;
-    expect(unansweredIn(changed(example("2-hall-napkins"), afresh, [/join: .*\n/u, ""], raddle))).toEqual([]);
+    expect(unansweredIn(changed(exampleText("2-hall-napkins"), afresh, [/join: .*\n/u, ""], raddle))).toEqual([]);
   });
 });
 

@@ -1,12 +1,10 @@
 import { expect, it } from "vitest";
+import { jobIn } from "#ci/example-jobs.js";
 import { planWarp } from "../data/plan-warp.js";
-import { readJob } from "../job/read-job.js";
 import { yarnSigns } from "./yarn-signs.js";
 
 const signs = (text: string): ReturnType<typeof yarnSigns> => {
-  const reading = readJob(text);
-  if (!reading.ok) throw new Error("no job");
-  return yarnSigns(planWarp(reading.value));
+  return yarnSigns(planWarp(jobIn(text)));
 };
 
 it("gives each yarn the letter and the hatch of the sheets, and its colour where it is known", () => {

@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { napkins } from "#ci/napkins.js";
 import {
   contractedCount,
   endsForWidth,
@@ -20,15 +21,6 @@ import {
   yardsPerPound,
 } from "../../units/index.js";
 import { check } from "./index.js";
-
-const napkins = {
-  pieces: 8,
-  finishedLength: inches(21),
-  hemEachEnd: inches(1),
-  loomToFinished: percentLost(10),
-  takeUp: percentLost(8),
-  loomWaste: inches(30),
-};
 
 function slipsFor(written: string): readonly string[] {
   return check(warpLength, napkins, { written, unit: yards }).slips.map(({ says }) => says);

@@ -1,16 +1,8 @@
 import { describe, expect, it } from "vitest";
+import { napkins } from "#ci/napkins.js";
 import { foldedCount, reedWidth, warpLength } from "../../handbook/index.js";
-import { cottonCount, endsPerInch, inches, percentLost } from "../../units/index.js";
+import { cottonCount, endsPerInch, inches } from "../../units/index.js";
 import { digitsEarned } from "./index.js";
-
-const napkins = {
-  pieces: 8,
-  finishedLength: inches(21),
-  hemEachEnd: inches(1),
-  loomToFinished: percentLost(10),
-  takeUp: percentLost(8),
-  loomWaste: inches(30),
-};
 
 describe("the digits an answer has earned", () => {
   // Half an inch in 21 is 4 in of 8 pieces, ÷ 0.828 = 4.83 in of warp; half an inch of waste is half an inch.

@@ -1,16 +1,7 @@
 import { describe, expect, it } from "vitest";
+import { napkins } from "#ci/napkins.js";
 import { warpLength } from "../../handbook/index.js";
-import { inches, percentLost } from "../../units/index.js";
 import { firstWrongLine } from "./index.js";
-
-const napkins = {
-  pieces: 8,
-  finishedLength: inches(21),
-  hemEachEnd: inches(1),
-  loomToFinished: percentLost(10),
-  takeUp: percentLost(8),
-  loomWaste: inches(30),
-};
 
 function judged(figures: Readonly<Record<string, string>>): readonly string[] {
   return firstWrongLine(warpLength, napkins, figures).map(({ verdict }) => verdict);

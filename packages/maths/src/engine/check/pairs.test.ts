@@ -1,17 +1,9 @@
 import { describe, expect, it } from "vitest";
+import { napkins } from "#ci/napkins.js";
 import { contractedCount, warpLength } from "../../handbook/index.js";
 import { inches, percentLost, yards, yardsPerPound } from "../../units/index.js";
 import { asText } from "../working/index.js";
 import { check } from "./index.js";
-
-const napkins = {
-  pieces: 8,
-  finishedLength: inches(21),
-  hemEachEnd: inches(1),
-  loomToFinished: percentLost(10),
-  takeUp: percentLost(8),
-  loomWaste: inches(30),
-};
 
 describe("a claim that takes two slips", () => {
   // Each by hand: the cut length with 21 − 2 in is 8 × 19 = 152 in; 152 ÷ 0.9 × 1.08 + 30 = 212.4 in.

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { commonPractice } from "#ci/sources.js";
+import { napkins } from "#ci/napkins.js";
 import {
   contractedCount,
   endsForWidth,
@@ -199,14 +200,6 @@ describe("of thirty slips in one plan", () => {
   });
 });
 
-const napkins = {
-  pieces: 8,
-  finishedLength: inches(21),
-  hemEachEnd: inches(1),
-  loomToFinished: percentLost(10),
-  takeUp: percentLost(8),
-  loomWaste: inches(30),
-};
 const adding = {
   pieces: 2,
   finishedLength: inches(36),

@@ -1,19 +1,11 @@
 import { describe, expect, it } from "vitest";
+import { napkins } from "#ci/napkins.js";
 import { dentsForEnds, reedWidth, warpLength } from "../../handbook/index.js";
-import { centimetres, endsPerInch, inches, percentLost, yards } from "../../units/index.js";
+import { centimetres, endsPerInch, inches, yards } from "../../units/index.js";
 import { equal } from "../quantity/index.js";
 import type { Quantity } from "../quantity/index.js";
 import { attempt } from "../refusal.js";
 import { asText, explain } from "./index.js";
-
-const napkins = {
-  pieces: 8,
-  finishedLength: inches(21),
-  hemEachEnd: inches(1),
-  loomToFinished: percentLost(10),
-  takeUp: percentLost(8),
-  loomWaste: inches(30),
-};
 
 describe("a working", () => {
   it("carries the answer, in the unit asked for, told in the figures asked for", () => {

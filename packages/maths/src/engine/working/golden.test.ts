@@ -1,20 +1,12 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
+import { napkins } from "#ci/napkins.js";
 import { diametersByConstant, warpLength, widthInReedFromFinished } from "../../handbook/index.js";
 import { inches, percentLost, yards, yardsPerPound } from "../../units/index.js";
 import { check } from "../check/index.js";
 import { asHtml, asLatex, asMarkdown, asMathML, asText, explain } from "./index.js";
 
 const width = { finishedWidth: inches(18), reedToFinished: percentLost(10) };
-const napkins = {
-  pieces: 8,
-  finishedLength: inches(21),
-  hemEachEnd: inches(1),
-  loomToFinished: percentLost(10),
-  takeUp: percentLost(8),
-  loomWaste: inches(30),
-};
-
 // 18 ÷ 0.9 = 20; √26896 = 164 and 0.95 × 164 = 155.8; 250 in = 6.94 yd, see check.test.ts; 18 × 1.1 = 19.8.
 const things = {
   "width-in-reed": explain(widthInReedFromFinished, width),

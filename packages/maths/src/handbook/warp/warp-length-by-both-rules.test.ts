@@ -1,17 +1,10 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { napkins } from "#ci/napkins.js";
 import { inches, percentAdded, percentLost } from "../../units/index.js";
 import { warpLengthByBothRules } from "./warp-length-by-both-rules.js";
 
 describe("length of warp by both rules", () => {
-  const napkins = {
-    pieces: 8,
-    finishedLength: inches(21),
-    hemEachEnd: inches(1),
-    loomToFinished: percentLost(10),
-    takeUp: percentLost(8),
-    loomWaste: inches(30),
-  };
   it("sets 252 2/9 in beside 247.12 in, 5.10 in less", () => {
     const both = warpLengthByBothRules(napkins);
     expect(both.dividing.in(inches)).toBeCloseTo(2270 / 9, 12);

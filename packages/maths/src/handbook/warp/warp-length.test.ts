@@ -11,19 +11,11 @@ import {
   schoolOfWeaving,
   woodhouseKilgour1921,
 } from "#ci/sources.js";
+import { napkins } from "#ci/napkins.js";
 import type { Unit } from "../../engine/quantity/index.js";
 import { centimetres, inches, percentLost, yards } from "../../units/index.js";
 import { warpLength } from "./warp-length.js";
 import type { WarpLengthInput } from "./warp-length.js";
-
-const napkins = {
-  pieces: 8,
-  finishedLength: inches(21),
-  hemEachEnd: inches(1),
-  loomToFinished: percentLost(10),
-  takeUp: percentLost(8),
-  loomWaste: inches(30),
-};
 
 type Row = readonly [title: string, Citation, input: WarpLengthInput, Unit<"length">];
 
