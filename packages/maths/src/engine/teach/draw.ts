@@ -46,7 +46,9 @@ function smallCount(value: Decimal, draw: Draw): Decimal {
 }
 
 function percent(value: Decimal, draw: Draw): Decimal {
-  if (value.isZero() || !value.isInteger()) return value;
+  // A figure of many places is the answer of another sum, one of two the constant of a fibre or of a count.
+  if (value.decimalPlaces() > 3) return percent(Decimal.max(value.round(), 1), draw);
+  if (value.isZero() || value.gt(95) || !value.isInteger()) return value;
   const least = Decimal.max(value.minus(PERCENT), 1);
   const most = Decimal.min(value.plus(PERCENT), 95);
   return least.plus(draw(most.minus(least).toNumber() + 1));
@@ -63,9 +65,10 @@ function one(read: Read, input: Input<unknown>, scales: Scales, draw: Draw): unk
   const given = (number: Decimal): unknown =>
     read.what === "quantity" ? makeQuantity(read.unit, number) : number.toNumber();
   if (from === "as given") return given(value);
-  if (from !== undefined) return given(new Decimal(from[draw(from.length)] ?? 0));
+  // What is larger than all that is listed is a case of its own.
+  if (from !== undefined && value.lte(Math.max(...from))) return given(new Decimal(from[draw(from.length)] ?? 0));
   if (read.what === "quantity" && PERCENTS.includes(read.unit.dimension)) return given(percent(value, draw));
-  const isWhole = input.what === "whole";
+  const isWhole = input.what === "whole" || (input.isCount === true && value.isInteger());
   if (isWhole && value.lt(SMALL)) return given(value.isZero() ? value : smallCount(value, draw));
   const kind = read.what === "quantity" ? read.unit.dimension : input.noun;
   const scale = scales.get(kind) ?? new Decimal(70 + 5 * draw(15)).div(100);

@@ -1,8 +1,18 @@
 import { describe, expect, it } from "vitest";
 import { closed, open } from "#ci/slips/wrong-methods/index.js";
 import { calculationOf, questionOf, unitNamed } from "#ci/slips/wrong-methods/question.js";
-import { blendRegain, dentsForEnds, reedWidth, settByDiameter, warpLength } from "../../handbook/index.js";
 import {
+  blendRegain,
+  combinedAddition,
+  countFromShare,
+  dentsForEnds,
+  reedWidth,
+  resultantCount,
+  settByDiameter,
+  warpLength,
+} from "../../handbook/index.js";
+import {
+  cottonCount,
   endsPerInch,
   grams,
   inches,
@@ -101,6 +111,21 @@ describe("a problem that cannot be made", () => {
     expect(() => problem(reedWidth, { ...wanted, like: { ends: 300, sett: 15 } })).toThrow(
       "reedWidth({ sett }): expected a sett",
     );
+  });
+});
+
+describe("a problem like a case of its own", () => {
+  it("is drawn from a whole added, from more plies than listed, from figures another sum gave", () => {
+    const whole = { first: percentAdded(100), second: percentAdded(100) };
+    const added = problem(combinedAddition, { like: whole, unit: percentAdded, seed: 1 });
+    expect(added.key.answer).toBe("300");
+    const plies = { count: cottonCount(24), plies: 15 };
+    expect(problem(resultantCount, { like: plies, unit: cottonCount, seed: 1 }).input.plies).toBeGreaterThan(4);
+    const third = percentOf("14.2857142857142857142857142857142857");
+    const { share } = problem(countFromShare, {
+      ...{ like: { folded: cottonCount(8), share: third }, unit: cottonCount, seed: 1 },
+    }).input;
+    expect(Number.isInteger(share.in(percentOf))).toBe(true);
   });
 });
 

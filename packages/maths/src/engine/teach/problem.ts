@@ -19,6 +19,8 @@ const TRIES = 200;
 /** An answer so many times larger or smaller than that of the pattern is of a size no weaver meets. */
 const SIZE = 2.2;
 const MOST_DECIMALS = 4;
+/** Of a number that another sum gave, no more figures are taken as written. */
+const MOST_FIGURES = 12;
 
 interface Drawn {
   readonly input: unknown;
@@ -42,7 +44,9 @@ function wholeNumber(name: string, field: string, given: unknown, most: number):
 /** Numbers of a question as they stand in it, for the figures they have earned the answer. */
 function asWritten(inputs: ReadonlyMap<string, Read>): Readonly<Record<string, string>> {
   return Object.fromEntries(
-    [...inputs].flatMap(([name, read]) => (read.what === "quantity" ? [[name, decimalText(read.value)]] : [])),
+    [...inputs].flatMap(([name, read]) =>
+      read.what === "quantity" ? [[name, decimalText(read.value.toSignificantDigits(MOST_FIGURES))]] : [],
+    ),
   );
 }
 
