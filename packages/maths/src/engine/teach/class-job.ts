@@ -1,5 +1,6 @@
 import { check } from "../check/index.js";
 import type { Calculation } from "../formula/index.js";
+import { described } from "../quantity/index.js";
 import type { Quantity } from "../quantity/index.js";
 import { QuantityError } from "../refusal.js";
 import type { Told } from "../working/index.js";
@@ -48,7 +49,7 @@ function refuse(from: string, before: ReadonlyMap<string, SumOfJob>): never {
   const expected = `the name of an earlier sum (${[...before.keys()].join(", ") || "there is none"}), or one of its inputs behind a point`;
   const remedy = "Sums are drawn in the order they are given.";
   throw new QuantityError({
-    ...{ code: "unknown-field", function: "classJob", path: ["takes", from], expected, received: from, remedy },
+    ...{ code: "unknown-field", function: "classJob", path: ["takes"], expected, received: described(from), remedy },
   });
 }
 
