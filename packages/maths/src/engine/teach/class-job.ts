@@ -2,7 +2,7 @@ import { check } from "../check/index.js";
 import type { Calculation } from "../formula/index.js";
 import { described } from "../quantity/index.js";
 import type { Quantity } from "../quantity/index.js";
-import { QuantityError } from "../refusal.js";
+import { missingOr, QuantityError } from "../refusal.js";
 import type { Told } from "../working/index.js";
 import { answerOf, carriedFrom, judgedSum } from "./carried.js";
 import type { JudgedBy, JudgedSum } from "./carried.js";
@@ -45,6 +45,20 @@ export interface JobSumWanted<I, D extends string> extends Omit<ProblemWanted<I,
   readonly takes?: readonly (readonly [input: keyof I & string, from: string])[];
 }
 
+/** Refuses what is not given as it was asked for. */
+function wrongKind(name: string, field: string, expected: string, given: unknown): never {
+  const code = missingOr(given, "wrong-kind");
+  throw new QuantityError({ code, function: name, path: [field], expected, received: described(given), remedy: "" });
+}
+
+function isList(given: unknown, isOne: (one: unknown) => boolean = () => true): boolean {
+  return Array.isArray(given) && given.every(isOne);
+}
+
+function isSum(one: unknown): boolean {
+  return typeof one === "object" && one !== null && "drawn" in one && typeof one.drawn === "function";
+}
+
 function refuse(from: string, before: ReadonlyMap<string, SumOfJob>): never {
   const expected = `the name of an earlier sum (${[...before.keys()].join(", ") || "there is none"}), or one of its inputs behind a point`;
   const remedy = "Sums are drawn in the order they are given.";
@@ -67,14 +81,18 @@ function taken(from: string, before: ReadonlyMap<string, SumOfJob>): readonly [v
  *
  * @param name by which later sums take its answer
  * @param calculation any calculation of the handbook
- * @param wanted as for `problem`, the seed left out; `takes`, the inputs that come of earlier sums
+ * @param wantedOfSum as for `problem`, the seed left out; `takes`, the inputs that come of earlier sums
+ * @throws QuantityError "missing" or "wrong-kind" without what is wanted, or where `takes` is no list
  * @example jobSum("reed", reedWidth, { like: { ends: 300, sett: endsPerInch(15) }, unit: inches, decimals: 2, takes: [["ends", "ends"]] }).name // "reed"
  */
 export function jobSum<I extends object, D extends string>(
   name: string,
   calculation: Calculation<I, Quantity<D> | number>,
-  { takes = [], ...wanted }: JobSumWanted<NoInfer<I>, D>,
+  wantedOfSum: JobSumWanted<NoInfer<I>, D>,
 ): JobSum {
+  if (Object(wantedOfSum) !== wantedOfSum) wrongKind("jobSum", "wanted", "what is wanted of the sum", wantedOfSum);
+  const { takes = [], ...wanted } = wantedOfSum;
+  if (!isList(takes)) wrongKind("jobSum", "takes", "a list of inputs and where they come from", takes);
   return {
     name,
     drawn: (before, seed) => {
@@ -102,10 +120,11 @@ export function jobSum<I extends object, D extends string>(
  *
  * @param sums made by `jobSum`, each after those it takes from
  * @param seed a whole number; the same seed gives the same job
- * @throws QuantityError "unknown-field" where a sum takes from one that is not before it; also what `problem` throws
+ * @throws QuantityError "missing" or "wrong-kind" without a list of sums, "unknown-field" where a sum takes from one that is not before it; also what `problem` throws
  * @example classJob([jobSum("reed", reedWidth, { like: { ends: 300, sett: endsPerInch(15) }, unit: inches, decimals: 2 })], 4).sums.length // 1
  */
 export function classJob(sums: readonly JobSum[], seed: number): ClassJob {
+  if (!isList(sums, isSum)) wrongKind("classJob", "sums", "a list of sums made by jobSum", sums);
   const made = new Map<string, SumOfJob>();
   for (const sum of sums) made.set(sum.name, sum.drawn(made, seed));
   const all = [...made.values()];
