@@ -75,6 +75,6 @@ describe("ends in a sleying", () => {
   ];
   for (const [title, citation, sley] of rows) cited(title, citation, endsInSley, [sley]);
   it("are none for empty dents alone, which is no warp", () => {
-    expect(() => endsInSley({ dents: [4], endsPerDent: [0] })).toThrow("1 or more ends");
+    expect(() => endsInSley({ dents: [4], endsPerDent: [0] })).toThrow("a whole number of ends, 1 or more");
   });
 });
