@@ -1,4 +1,4 @@
-import { attempt, QuantityError, quantityFrom } from "@thrum/maths";
+import { QuantityError, quantityFrom } from "@thrum/maths";
 import { isQuantity } from "../job/node.js";
 import { printable } from "../text/printable.js";
 import { unitNamed } from "./units.js";
@@ -32,8 +32,11 @@ function quantityOf(copied: CopiedQuantity): unknown {
   const expected = "an amount in a unit of a plan";
   const unit = unitNamed(copied.unit, copied.dimension);
   if (unit === null) return refuse(expected, `a unit called ${printable(copied.unit)}`);
-  const read = attempt(() => quantityFrom(copied, [unit]));
-  return read.ok ? read.value : refuse(expected, printable(`${copied.value} ${copied.unit}`));
+  try {
+    return quantityFrom(copied, [unit]);
+  } catch {
+    return refuse(expected, printable(`${copied.value} ${copied.unit}`));
+  }
 }
 
 /** Plain data with its quantities made again; what a program hands over may be a trap, so it is read once, here. */

@@ -20,6 +20,6 @@ describe("places of the old warp", () => {
     );
   });
   it("are refused where more are too many than there are", () => {
-    expect(() => oldPlaces({ threads: 1, broken: 0, tooMany: 2 })).toThrow("0 or more places");
+    expect(() => oldPlaces({ threads: 1, broken: 0, tooMany: 2 })).toThrow("a whole number of places, 0 or more");
   });
 });

@@ -18,6 +18,6 @@ describe("places that take a new end", () => {
   });
   it("may be none, and are refused where more are left empty than there are", () => {
     expect(placesToTie({ places: 3, leftEmpty: 3, mended: 0 })).toBe(0);
-    expect(() => placesToTie({ places: 3, leftEmpty: 4, mended: 0 })).toThrow("0 or more places");
+    expect(() => placesToTie({ places: 3, leftEmpty: 4, mended: 0 })).toThrow("a whole number of places, 0 or more");
   });
 });
