@@ -30,6 +30,8 @@ const needed = ["figures", "warp", "needed"];
 /** Every text field of what a class or a reader of patterns hands over; what is no text is given one all the same. */
 const fields: Readonly<Record<string, (text: string) => unknown>> = {
   "a claim": (text) => check(reedWidth, input, { written: text, unit: inches }),
+  "the locale of a claim": (text) => check(reedWidth, input, { written: "20", unit: inches, locale: text }),
+  "the locale of an answer": (text) => made?.judge("20", { locale: text }),
   "a line": (text) => firstWrongLine(reedWidth, input, { width: text }),
   "the name of a line": (text) => firstWrongLine(reedWidth, input, { [text]: "20" }),
   "a kept input": (text) => problem(reedWidth, { ...wanted, keep: [text as never], seed: 1 }),
@@ -43,6 +45,8 @@ const fields: Readonly<Record<string, (text: string) => unknown>> = {
   "an answer to a figure": (text) => checkFigure(hall, needed, { written: text, unit: inches }),
   "the place of a figure": (text) => checkFigure(hall, [text], { written: "20", unit: inches }),
   "a printed figure": (text) => reconcile([{ figure: "ends", printed: text, unit: "count" }]),
+  "the name of a printed figure": (text) => reconcile([{ figure: text as never, printed: "2", unit: "count" }]),
+  "the unit of a printed figure": (text) => reconcile([{ figure: "ends", printed: "2", unit: text as never }]),
 };
 
 /** The refusal; nothing where the text was read; whatever else is thrown is a fault. */

@@ -34,7 +34,8 @@ function quantityOf(copied: CopiedQuantity): unknown {
   if (unit === null) return refuse(expected, `a unit called ${printable(copied.unit)}`);
   try {
     return quantityFrom(copied, [unit]);
-  } catch {
+  } catch (error) {
+    if (!(error instanceof QuantityError)) throw error;
     return refuse(expected, printable(`${copied.value} ${copied.unit}`));
   }
 }

@@ -2,6 +2,7 @@ import { QuantityError } from "@thrum/maths";
 import type { Quantity, Unit } from "@thrum/maths";
 import { figureKinds } from "./figures.js";
 import type { FigureName } from "./figures.js";
+import { printable } from "../text/printable.js";
 
 /** A figure as the page prints it: "2320", "20.9" or "5 2/3". */
 export interface PrintedFigure {
@@ -65,11 +66,16 @@ function refuse(figure: string, expected: string, received: string, remedy: stri
 export function statedFigure(given: PrintedFigure): StatedFigure {
   const { figure, printed, unit } = given;
   if (!Object.hasOwn(figureKinds, figure)) {
-    return refuse(figure, "one of the figures of a project", figure, Object.keys(figureKinds).join(", "));
+    return refuse(
+      printable(figure),
+      "one of the figures of a project",
+      printable(figure),
+      Object.keys(figureKinds).join(", "),
+    );
   }
   const { counted } = figureKinds[figure];
   const received = typeof unit === "string" ? unit : unit.dimension;
-  if (counted !== received) return refuse(figure, counted, received, "Name the unit the page prints.");
+  if (counted !== received) return refuse(figure, counted, printable(received), "Name the unit the page prints.");
   const places = placesOf(printed);
   if (places === null) {
     const remedy = 'Write digits only and as text, so that every figure printed is kept: "2320", "20.90" or "5 2/3".';

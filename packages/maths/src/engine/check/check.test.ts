@@ -106,6 +106,10 @@ describe("a claim about the length of a warp", () => {
     expect(check(warpLength, ask, { written: "1,252", unit: inches }).right).toBe(true);
     expect(check(warpLength, napkins, { written: "7,006", unit: yards, locale: "de" }).right).toBe(true);
     expect(check(warpLength, ask, { written: "1.252,2", unit: inches, locale: "de" }).right).toBe(true);
+    for (const locale of ["de_DE", "nowhere", ""])
+      expect(() => check(warpLength, ask, { written: "1.252,2", unit: inches, locale })).toThrow(
+        "a locale that is known",
+      );
   });
 
   it("with fewer decimals than asked is not finished, and one with a wrong method does not pass as right", () => {

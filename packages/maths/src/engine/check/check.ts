@@ -64,7 +64,7 @@ function figuresOf(exact: Decimal, step: Decimal): number {
  * @param calculation any calculation of the handbook
  * @param input what one would call it with
  * @param claim the number as written, its unit, and what was asked of it
- * @throws QuantityError "unreadable" for a claim that is no number, "unknown-unit" for a unit that is none
+ * @throws QuantityError "unreadable" for a claim that is no number or a locale that is none, "unknown-unit" for a unit that is none
  * @example
  * const input = { ends: 300, sett: endsPerInch(15) };
  * check(reedWidth, input, { written: "20.0", unit: inches }).says[0]; // "20.0 in is right: the exact answer."

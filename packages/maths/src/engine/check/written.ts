@@ -1,6 +1,6 @@
 import { isCalled } from "./unit-words.js";
 import { Decimal } from "../numbers.js";
-import { described } from "../quantity/index.js";
+import { described, marksOf } from "../quantity/index.js";
 import type { Unit } from "../quantity/index.js";
 import { inPlace, QuantityError } from "../refusal.js";
 import type { Place } from "../refusal.js";
@@ -38,15 +38,6 @@ function refuse(where: Place, given: unknown): never {
   });
 }
 
-/** The decimal mark of a locale; null for none that is known. */
-function markOf(locale: string): "." | "," {
-  try {
-    return new Intl.NumberFormat(locale).format(1.5).includes(",") ? "," : ".";
-  } catch {
-    return ".";
-  }
-}
-
 /** One way of writing for all: a point for the decimal mark, no marks between thousands, fractions with a stroke. */
 function plain(text: string, locale: string | undefined): string {
   const vulgar = text.trim().replace(/[½¼¾⅛⅜⅝⅞⅓⅔]/gu, (one) => ` ${VULGAR[one] ?? ""}`);
@@ -55,7 +46,7 @@ function plain(text: string, locale: string | undefined): string {
     .replace(/⁄/gu, "/")
     .trim();
   const grouped = (by: string): RegExp => new RegExp(`(?<![\\d.,])\\d{1,3}(?:[${by}]\\d{3})+(?![\\d${by}])`, "gu");
-  const mark = locale === undefined ? null : markOf(locale);
+  const mark = locale === undefined ? null : marksOf(locale).decimal;
   const joined = (own: string, by: string): string => own.replace(grouped(by), (one) => one.replace(/[.,' ]/gu, ""));
   if (mark === ",") return joined(spaced, ".").replace(/(\d*),(\d)/gu, "$1.$2");
   const thousands = joined(spaced, ",");

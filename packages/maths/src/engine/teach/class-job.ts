@@ -63,7 +63,12 @@ function refuse(from: string, before: ReadonlyMap<string, SumOfJob>): never {
   const expected = `the name of an earlier sum (${[...before.keys()].join(", ") || "there is none"}), or one of its inputs behind a point`;
   const remedy = "Sums are drawn in the order they are given.";
   throw new QuantityError({
-    ...{ code: "unknown-field", function: "classJob", path: ["takes"], expected, received: described(from), remedy },
+    code: "unknown-field",
+    function: "classJob",
+    path: ["takes"],
+    expected,
+    received: described(from),
+    remedy,
   });
 }
 
@@ -81,29 +86,32 @@ function taken(from: string, before: ReadonlyMap<string, SumOfJob>): readonly [v
  *
  * @param name by which later sums take its answer
  * @param calculation any calculation of the handbook
- * @param wantedOfSum as for `problem`, the seed left out; `takes`, the inputs that come of earlier sums
+ * @param wanted as for `problem`, the seed left out; `takes`, the inputs that come of earlier sums
  * @throws QuantityError "missing" or "wrong-kind" without what is wanted, or where `takes` is no list
  * @example jobSum("reed", reedWidth, { like: { ends: 300, sett: endsPerInch(15) }, unit: inches, decimals: 2, takes: [["ends", "ends"]] }).name // "reed"
  */
 export function jobSum<I extends object, D extends string>(
   name: string,
   calculation: Calculation<I, Quantity<D> | number>,
-  wantedOfSum: JobSumWanted<NoInfer<I>, D>,
+  wanted: JobSumWanted<NoInfer<I>, D>,
 ): JobSum {
-  if (Object(wantedOfSum) !== wantedOfSum) wrongKind("jobSum", "wanted", "what is wanted of the sum", wantedOfSum);
-  const { takes = [], ...wanted } = wantedOfSum;
+  if (Object(wanted) !== wanted) wrongKind("jobSum", "wanted", "what is wanted of the sum", wanted);
+  const { takes = [], ...drawing } = wanted;
   if (!isList(takes)) wrongKind("jobSum", "takes", "a list of inputs and where they come from", takes);
   return {
     name,
     drawn: (before, seed) => {
       const found = takes.map(([input, from]) => [input, ...taken(from, before)] as const);
-      const like = { ...wanted.like, ...Object.fromEntries(found.map(([input, value]) => [input, value])) };
-      const keep = [...(wanted.keep ?? []), ...takes.map(([input]) => input)];
-      const { input, unit, decimals, question, key } = problem(calculation, { ...wanted, like, keep, seed });
+      const like = { ...drawing.like, ...Object.fromEntries(found.map(([input, value]) => [input, value])) };
+      const keep = [...(drawing.keep ?? []), ...takes.map(([input]) => input)];
+      const { input, unit, decimals, question, key } = problem(calculation, { ...drawing, like, keep, seed });
       const given = Object.fromEntries<unknown>(Object.entries(input));
       const says = new Map<string, string>(found.map(([own, , told]) => [own, told]));
       return {
-        ...{ name, key, input: given, question: carriedFrom(question, Object.keys(given), says) },
+        name,
+        key,
+        input: given,
+        question: carriedFrom(question, Object.keys(given), says),
         answer: answerOf(key.answer, unit),
         read: (written, locale) => answerOf(written, unit, locale),
         judge: (written, by = {}) => {
