@@ -65,8 +65,17 @@ async function loaded(formula) {
   const catalogue = JSON.stringify(mainModule("maths").replace("index.js", "catalogue.js"));
   const contents = `import { loadFormula } from ${catalogue}; loadFormula(location.hash).then(console.log);`;
   const { outputFiles, metafile } = await build({
-    ...{ stdin: { contents, resolveDir: root }, bundle: true, minify: true, format: "esm", target: "es2022" },
-    ...{ splitting: true, outdir: "out", external: BESIDE, write: false, metafile: true, absWorkingDir: root },
+    stdin: { contents, resolveDir: root },
+    bundle: true,
+    minify: true,
+    format: "esm",
+    target: "es2022",
+    splitting: true,
+    outdir: "out",
+    external: BESIDE,
+    write: false,
+    metafile: true,
+    absWorkingDir: root,
   });
   const names = Object.keys(metafile.outputs);
   const entry = names.find((name) => metafile.outputs[name].entryPoint === "<stdin>");

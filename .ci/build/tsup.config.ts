@@ -96,8 +96,15 @@ async function writeFormulas(): Promise<void> {
   const files = [...readFileSync(FORMULAS, "utf8").matchAll(/import\("\.\.\/(handbook\/.*)\.js"\)/gu)];
   const entries = files.map(([, file = ""]) => ({ in: `src/${file}.ts`, out: basename(file) }));
   await build({
-    ...{ entryPoints: entries, outdir: "dist/formulas", bundle: true, format: "esm", target: "es2022" },
-    ...{ minifyIdentifiers: true, minifySyntax: true, charset: "utf8", plugins: [partsOnce] },
+    entryPoints: entries,
+    outdir: "dist/formulas",
+    bundle: true,
+    format: "esm",
+    target: "es2022",
+    minifyIdentifiers: true,
+    minifySyntax: true,
+    charset: "utf8",
+    plugins: [partsOnce],
   });
 }
 

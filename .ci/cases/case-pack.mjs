@@ -43,7 +43,11 @@ function packedInput({ what, dimension, orDimension, noun, meaning, range, words
   const kinds = what === "quantity" || what === "unit" || member?.what === "quantity" ? [dimension] : [];
   const bounds = Object.fromEntries(Object.entries(range).filter(([, bound]) => bound !== null));
   return {
-    ...{ what, kinds: orDimension === undefined ? kinds : [...kinds, orDimension], noun, meaning, range: bounds },
+    what,
+    kinds: orDimension === undefined ? kinds : [...kinds, orDimension],
+    noun,
+    meaning,
+    range: bounds,
     ...(words === undefined ? {} : { words }),
     ...(member === null ? {} : { of: member.what }),
     ...(mayBeEmpty ? { mayBeEmpty } : {}),
@@ -69,7 +73,12 @@ function packedFormula({ declaration }) {
 }
 
 const about = ({ title, source, at, status, prints, exact, differs }) => ({
-  ...{ title, source, at, status, prints, exact },
+  title,
+  source,
+  at,
+  status,
+  prints,
+  exact,
   ...(differs === undefined ? {} : { differs }),
 });
 
@@ -83,7 +92,8 @@ function packedValue(value) {
 const formulaCases = cases
   .filter(({ call }) => calculations.has(call))
   .map((one) => ({
-    ...{ ...about(one), formula: one.call },
+    ...about(one),
+    formula: one.call,
     input: Object.fromEntries(Object.entries(one.args[0]).map(([field, value]) => [field, packedValue(value)])),
     answerIn: one.read,
   }));
@@ -103,7 +113,9 @@ for (const [, { declaration }] of calculations) used.add(declaration.source.key)
 const declared = [...calculations.values()].map(({ declaration }) => declaration.source);
 const known = Object.fromEntries([...declared, ...Object.values(sources)].map((source) => [source.key, source]));
 const pack = {
-  ...{ $schema: "./case-pack.schema.json", version: VERSION, package: read("package.json").version },
+  $schema: "./case-pack.schema.json",
+  version: VERSION,
+  package: read("package.json").version,
   kinds: Object.fromEntries(
     [...new Set(units.map(([, { dimension }]) => dimension))].map((kind) => [kind, powersOf(kind)]),
   ),

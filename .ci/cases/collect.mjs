@@ -34,7 +34,15 @@ function casesFile(rows) {
   const sources = Object.fromEntries(rows.map(({ source }) => [source.key, source]).sort(([a], [b]) => byText(a, b)));
   const cases = rows
     .map(({ title, call, args, read, source, at, status, prints, exact, differs }) => ({
-      ...{ title, call, args, read, source: source.key, at, status, prints, exact },
+      title,
+      call,
+      args,
+      read,
+      source: source.key,
+      at,
+      status,
+      prints,
+      exact,
       ...(differs === undefined ? {} : { differs }),
     }))
     .sort((a, b) => byText(a.call, b.call) || byText(a.title, b.title));

@@ -38,7 +38,8 @@ export function outputsOf(notebook, jupyter) {
     // The Python that Jupyter itself runs with has its packages; another may not.
     const python = /^#!(\S+)/u.exec(readFileSync(jupyter, "utf8"))?.[1] ?? "python3";
     const { status, stdout, stderr } = spawnSync(python, [`${root}.ci/site/run-notebook.py`, "thrum", folder], {
-      ...{ input: JSON.stringify(codeOf(notebook)), encoding: "utf8" },
+      input: JSON.stringify(codeOf(notebook)),
+      encoding: "utf8",
       env: { ...process.env, JUPYTER_PATH: place, NO_COLOR: "1" },
     });
     if (status !== 0) throw new Error(stderr);

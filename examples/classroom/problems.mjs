@@ -27,7 +27,8 @@ const sums = [
     calculation: widthInReedFromFinished,
     wanted: {
       like: { finishedWidth: inches(18), reedToFinished: percentLost(10) },
-      ...{ unit: inches, decimals: 2 },
+      unit: inches,
+      decimals: 2,
     },
   },
   {
@@ -37,7 +38,9 @@ const sums = [
     calculation: endsForWidth,
     wanted: {
       like: { sett: endsPerInch(15), widthInReed: inches(20), threadingRepeat: 8, balanceEnds: 1 },
-      ...{ unit: null, keep: ["threadingRepeat", "balanceEnds"], takes: [["widthInReed", "width in the reed"]] },
+      unit: null,
+      keep: ["threadingRepeat", "balanceEnds"],
+      takes: [["widthInReed", "width in the reed"]],
     },
   },
   {
@@ -47,10 +50,15 @@ const sums = [
     calculation: warpLength,
     wanted: {
       like: {
-        ...{ pieces: 8, finishedLength: inches(21), hemEachEnd: inches("1.5"), loomWaste: inches(30) },
-        ...{ loomToFinished: percentLost(10), takeUp: percentLost(8) },
+        pieces: 8,
+        finishedLength: inches(21),
+        hemEachEnd: inches("1.5"),
+        loomWaste: inches(30),
+        loomToFinished: percentLost(10),
+        takeUp: percentLost(8),
       },
-      ...{ unit: yards, decimals: 3 },
+      unit: yards,
+      decimals: 3,
     },
   },
   {
@@ -60,7 +68,9 @@ const sums = [
     calculation: warpMass,
     wanted: {
       like: { ends: 300, warpLength: yards(7), count: cottonCount(4), allowance: percentAdded(5) },
-      ...{ unit: pounds, decimals: 3, keep: ["count"] },
+      unit: pounds,
+      decimals: 3,
+      keep: ["count"],
       takes: [
         ["ends", "ends"],
         ["warpLength", "length of the warp"],
@@ -74,7 +84,8 @@ const sums = [
     calculation: wovenLength,
     wanted: {
       like: { finishedLength: inches(21), hemEachEnd: inches("1.5"), loomToFinished: percentLost(10) },
-      ...{ unit: inches, decimals: 2 },
+      unit: inches,
+      decimals: 2,
       takes: [
         ["finishedLength", "length of the warp.finishedLength"],
         ["hemEachEnd", "length of the warp.hemEachEnd"],
@@ -89,7 +100,8 @@ const sums = [
     calculation: weftLength,
     wanted: {
       like: { wovenLength: inches(25), picks: picksPerInch(14), widthInReed: inches(20) },
-      ...{ unit: yards, decimals: 1 },
+      unit: yards,
+      decimals: 1,
       takes: [
         ["wovenLength", "napkin at the loom"],
         ["widthInReed", "width in the reed"],

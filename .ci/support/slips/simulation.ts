@@ -51,7 +51,14 @@ export const ownCheck: Judge = (sum, { input }, written) =>
   check(calculationOf(sum), input as never, { written, unit: unitNamed(sum.asked) });
 
 const rowNamed = (name: string): Row => ({
-  ...{ name, claims: 0, first: 0, further: 0, another: 0, nothing: 0, asked: 0, hidden: 0 },
+  name,
+  claims: 0,
+  first: 0,
+  further: 0,
+  another: 0,
+  nothing: 0,
+  asked: 0,
+  hidden: 0,
 });
 
 /** As a pupil writes it: whole, as money, or to so many figures. */
@@ -96,7 +103,11 @@ export function simulate(sums: readonly Sum[], seed: number, judge: Judge = ownC
   const byFigures = new Map<string, Row>();
   const all = rowNamed("all");
   const result: Result = {
-    ...{ families: [], figures: [], all, unweighted: { first: 0, another: 0 }, most: 0 },
+    families: [],
+    figures: [],
+    all,
+    unweighted: { first: 0, another: 0 },
+    most: 0,
     certain: { claims: 0, right: 0 },
     likely: { claims: 0, right: 0 },
     plain: { claims: 0, certain: 0, named: 0, asked: 0, byFormula: new Map() },

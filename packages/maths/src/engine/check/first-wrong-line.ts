@@ -98,7 +98,11 @@ export function firstWrongLine<I>(
     const marks = options.marks ?? { method: 0, value: 0, unit: 0 };
     const isValue = verdict !== "wrong" && verdict !== "right from the figure above";
     judged.push({
-      ...{ line: inWords(name), written: text, verdict, unit: used.counting.symbol, slips },
+      line: inWords(name),
+      written: text,
+      verdict,
+      unit: used.counting.symbol,
+      slips,
       rounded: decimalText(
         target.div(used.step).toDecimalPlaces(0, Decimal.ROUND_HALF_UP).times(used.step).toSignificantDigits(15),
       ),

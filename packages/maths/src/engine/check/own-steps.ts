@@ -30,7 +30,8 @@ function refuse(at: number, given: unknown): never {
       path: ["steps", at],
       expected: "a sum and what it gives, as 8 × 23 = 184",
     },
-    ...{ received: described(given), remedy: "" },
+    received: described(given),
+    remedy: "",
   });
 }
 

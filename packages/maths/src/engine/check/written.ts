@@ -33,7 +33,10 @@ const PIECE = /^(?:(\d{1,30}) )?(\d{1,6})\/(\d{1,6})|^(\d{0,30})(?:\.(\d{0,30}))
 
 function refuse(where: Place, given: unknown): never {
   throw new QuantityError({
-    ...{ code: "unreadable", ...inPlace(where), expected: "a number as it was written", received: described(given) },
+    code: "unreadable",
+    ...inPlace(where),
+    expected: "a number as it was written",
+    received: described(given),
     remedy: 'Write it in figures, as text, for the digits count: "7.10", "7,1", "252 1/4", "7 yd 1 ft".',
   });
 }
