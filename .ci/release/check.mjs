@@ -7,13 +7,11 @@ import { join } from "node:path";
 import { build } from "esbuild";
 import { chromium } from "playwright-core";
 import { packageNames, root } from "../support/built.mjs";
-import { installPacked, packedTarballs } from "./packed.mjs";
+import { installPacked, napkinsInCode, packedTarballs } from "./packed.mjs";
 
 const folder = mkdtempSync(join(tmpdir(), "thrum-release-"));
-const input =
-  "{ pieces: 8, finishedLength: inches(21), hemEachEnd: inches(1), loomToFinished: percentLost(10), takeUp: percentLost(8), loomWaste: inches(30) }";
 const names = "inches, percentLost, warpLength, yards";
-const answer = `warpLength(${input}).in(yards)`;
+const answer = `warpLength(${napkinsInCode}).in(yards)`;
 const ALL = packageNames.map((name) => `@thrum/${name}`);
 // 8 × 23 ÷ 0.9 ÷ 0.92 + 30 = 252.222… in = 7.00617… yd
 const RIGHT = "7.00617";
@@ -44,7 +42,7 @@ function scripts() {
   );
   file(
     "two.mjs",
-    `${esm}import { inches as others } from "./second/@thrum/maths/dist/index.js";\nconsole.log(warpLength(${input.replace("inches(21)", "others(21)")}).in(yards));`,
+    `${esm}import { inches as others } from "./second/@thrum/maths/dist/index.js";\nconsole.log(warpLength(${napkinsInCode.replace("inches(21)", "others(21)")}).in(yards));`,
   );
   const typed = `${everyPackage}\n${esm}export const answer: number = ${answer};\nexport const all = [${ALL.map((_, at) => `all${at}`).join(", ")}];\n`;
   for (const name of ["typed.mts", "typed.cts", "typed.ts"]) file(name, typed);

@@ -5,6 +5,10 @@ import { createRequire } from "node:module";
 import { basename, join } from "node:path";
 import { packageNames, root } from "../support/built.mjs";
 
+/** The eight napkins of the running example, as a program writes them. */
+export const napkinsInCode =
+  "{ pieces: 8, finishedLength: inches(21), hemEachEnd: inches(1), loomToFinished: percentLost(10), takeUp: percentLost(8), loomWaste: inches(30) }";
+
 const manifestOf = (folder) => JSON.parse(readFileSync(join(folder, "package.json"), "utf8"));
 
 /** Packs every package into the folder `destination`, emptied first; gives the paths of the tarballs. */

@@ -4,13 +4,11 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { root } from "../support/built.mjs";
-import { installPacked, packedTarballs } from "./packed.mjs";
+import { installPacked, napkinsInCode, packedTarballs } from "./packed.mjs";
 
 // Eight napkins of 21 in with 1 in hems, 10 % and 8 % lost, 30 in of waste; by hand (8 × 23 ÷ 0.9 ÷ 0.92 + 30) ÷ 36 = 2270 ÷ 324.
-const input =
-  "{ pieces: 8, finishedLength: inches(21), hemEachEnd: inches(1), loomToFinished: percentLost(10), takeUp: percentLost(8), loomWaste: inches(30) }";
 const names = "inches, percentLost, warpLength, yards";
-const answer = `warpLength(${input}).in(yards)`;
+const answer = `warpLength(${napkinsInCode}).in(yards)`;
 
 describe("the packages as published, installed in a bare project", () => {
   const folder = mkdtempSync(join(tmpdir(), "thrum-packed-"));

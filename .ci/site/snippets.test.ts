@@ -11,6 +11,7 @@ import * as sheets from "@thrum/sheets";
 import * as stripes from "@thrum/stripes";
 import { transform } from "esbuild";
 import { describe, expect, it } from "vitest";
+import { exampleText } from "../support/example-jobs.js";
 
 const root: string = fileURLToPath(new URL("../..", import.meta.url));
 type Scope = Readonly<Record<string, unknown>>;
@@ -156,7 +157,7 @@ describe("what a function gives", () => {
     const reports = catalogue.formulaEntries.filter(({ what }) => what === "report").map(({ name }) => name);
     const listed = [...reports, ...Object.keys(stripes).filter((name) => /^(?!attempt$|noEnds$)[a-z]/u.test(name))];
     expect(listed.filter((name) => !called.has(name))).toEqual([]);
-    const read = plan.readJob(readFileSync(`${root}examples/jobs/2-hall-napkins.yaml`, "utf8"));
+    const read = plan.readJob(exampleText("2-hall-napkins"));
     if (!read.ok) throw new Error("it reads");
     const planned = plan.planWarp(read.value);
     for (const given of [read, planned, plan.nextJob(planned), plan.planSums(planned), plan.jobSchema()])

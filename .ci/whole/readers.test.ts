@@ -1,17 +1,16 @@
 // Everything that takes text from people, in all packages: capped, in linear time, and blind to what objects inherit.
-import { readFileSync } from "node:fs";
 import * as maths from "@thrum/maths";
 import { defineCalculation, defineUnit } from "@thrum/maths/define";
 import { planFrom, readFigures, readJob, readProgress, readStripes } from "@thrum/plan";
 import { sequenceFromList, settFromThreadCount } from "@thrum/stripes";
 import { afterAll, describe, expect, it } from "vitest";
 import { answer } from "../../packages/sheets/src/functions/index.js";
-import { root } from "../support/built.mjs";
+import { exampleText } from "../support/example-jobs.js";
 import { leastTime, leastTimeOfCalls } from "../support/processor-time.js";
 
 const { cottonCount, inches, yards, yarnMass } = maths;
 const legend = { a: "ash", k: "coal" };
-const job = readFileSync(`${root}examples/jobs/2-hall-napkins.yaml`, "utf8");
+const job = exampleText("2-hall-napkins");
 const wound = { length: yards(840), count: cottonCount(1) };
 
 /** Each reader by name; a refusal is a thrown error of ours or a reading that is not ok. */

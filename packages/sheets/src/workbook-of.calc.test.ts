@@ -1,9 +1,10 @@
 import fc from "fast-check";
-import { inches, percentLost, QuantityError, warpLength } from "@thrum/maths";
+import { QuantityError, warpLength } from "@thrum/maths";
 import type { Quantity } from "@thrum/maths";
 import { expect, it } from "vitest";
 import { cellsOf, recalculated } from "#ci/calc.js";
 import { calculations, unitOf, validInput } from "#ci/inputs.js";
+import { napkins } from "#ci/napkins.js";
 import { describeWith } from "#ci/program.js";
 import type { Book, BookCell } from "./book/book.js";
 import { xlsxOf } from "./book/xlsx-of.js";
@@ -55,18 +56,9 @@ function editsOf([name, calculation]: (typeof calculations)[number], wanted: num
   return edits;
 }
 
-const warp = {
-  pieces: 8,
-  finishedLength: inches(21),
-  hemEachEnd: inches(1),
-  loomToFinished: percentLost(10),
-  takeUp: percentLost(8),
-  loomWaste: inches(30),
-};
-
 /** The workbook of the warp with something else in one of its cells. */
 function warpWith(at: string, content: BookCell["content"]): Uint8Array {
-  const book = calculationBook(warpLength, warp);
+  const book = calculationBook(warpLength, napkins);
   const sheets = book.sheets.map((sheet) => ({
     ...sheet,
     cells: sheet.cells.map((cell) => (sheet.name === "Sum" && cell.at === at ? { ...cell, content } : cell)),

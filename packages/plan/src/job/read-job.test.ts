@@ -1,17 +1,13 @@
-import { readdirSync, readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
-import { jobIn } from "#ci/example-jobs.js";
+import { exampleNames, exampleText, jobIn } from "#ci/example-jobs.js";
 import { jobText } from "./job-text.js";
 import { checkedJob } from "./checked-job.js";
 import { readJob } from "./read-job.js";
 import { newJob } from "./new-job.js";
 
-const FOLDER = "examples/jobs/";
-const examples = readdirSync(FOLDER).filter((name) => /^\d[^.]*\.yaml$/u.test(name));
-
 describe("the nine jobs", () => {
-  it.each(examples)("%s is read, written and read again as the same job", (name) => {
-    const job = jobIn(readFileSync(FOLDER + name, "utf8"));
+  it.each(exampleNames)("%s is read, written and read again as the same job", (name) => {
+    const job = jobIn(exampleText(name));
     const text = jobText(job);
     expect(jobIn(text)).toEqual(job);
     expect(jobText(jobIn(text))).toBe(text);
@@ -21,7 +17,7 @@ describe("the nine jobs", () => {
 
 describe("the job to fill in", () => {
   it("is the hall napkins, with a remark on every line but runs and blank ones", () => {
-    expect(jobIn(newJob())).toEqual(jobIn(readFileSync(`${FOLDER}2-hall-napkins.yaml`, "utf8")));
+    expect(jobIn(newJob())).toEqual(jobIn(exampleText("2-hall-napkins")));
     const bare = newJob()
       .split("\n")
       .filter((line) => line !== "" && !line.includes("# "));

@@ -1,7 +1,6 @@
-import { readFileSync, readdirSync } from "node:fs";
 import { inches, percentLost } from "@thrum/maths";
 import { expect, it } from "vitest";
-import { jobIn } from "#ci/example-jobs.js";
+import { exampleNames, exampleText, jobIn } from "#ci/example-jobs.js";
 import { jobTextWith } from "./job-text-with.js";
 import type { Job } from "./job.js";
 import { newJob } from "./new-job.js";
@@ -13,8 +12,7 @@ function changedLines(before: string, after: string): readonly [readonly string[
 }
 
 it("a job that is not changed leaves every file as it was written", () => {
-  const names = readdirSync("examples/jobs").filter((name) => /^\d[^.]*\.yaml$/u.test(name));
-  const files = names.map((name) => readFileSync(`examples/jobs/${name}`, "utf8"));
+  const files = exampleNames.map(exampleText);
   expect(files).toHaveLength(9);
   for (const text of [...files, newJob()]) expect(jobTextWith(text, jobIn(text))).toBe(text);
 });

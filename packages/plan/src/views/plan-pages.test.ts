@@ -1,13 +1,12 @@
-import { readFileSync } from "node:fs";
 import { expect, test } from "vitest";
-import { jobIn } from "#ci/example-jobs.js";
+import { exampleText, jobIn } from "#ci/example-jobs.js";
 import { planWarp } from "../data/plan-warp.js";
 import type { Section } from "./block.js";
 import { planPages } from "./plan-pages.js";
 import { planText } from "./text.js";
 
-function pages(file: string): { readonly pages: readonly Section[]; readonly text: string } {
-  const plan = planWarp(jobIn(readFileSync(`examples/jobs/${file}`, "utf8")));
+function pages(name: string): { readonly pages: readonly Section[]; readonly text: string } {
+  const plan = planWarp(jobIn(exampleText(name)));
   return { pages: planPages(structuredClone(plan)), text: planText(plan) };
 }
 
@@ -21,7 +20,7 @@ const saidOn = ({ blocks }: Section): readonly string[] =>
   );
 
 test("what stands before the cut is there in order, with its cautions", () => {
-  const cutting = pages("2-hall-napkins.yaml").pages.find(({ name }) => name === "before-cutting");
+  const cutting = pages("2-hall-napkins").pages.find(({ name }) => name === "before-cutting");
   expect(cutting?.heading).toBe("Before cutting");
   const said = cutting === undefined ? [] : saidOn(cutting);
   const cautions = said.filter((one) => one.startsWith("caution")).map((one) => one.slice(0, 30));
@@ -32,7 +31,7 @@ test("what stands before the cut is there in order, with its cautions", () => {
 });
 
 test("the pages come in the order in which the plan is printed", () => {
-  for (const file of ["2-hall-napkins.yaml", "7-warp-with-faults.yaml", "1-smallest.yaml"]) {
+  for (const file of ["2-hall-napkins", "7-warp-with-faults", "1-smallest"]) {
     const { pages: given, text } = pages(file);
     const places = given.map(({ heading }) => text.indexOf(`\n${heading.toUpperCase()}\n`));
     expect(places).toEqual([...places].sort((one, other) => one - other));

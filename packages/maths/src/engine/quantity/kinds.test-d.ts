@@ -1,17 +1,9 @@
 import { expectTypeOf, test } from "vitest";
+import { napkins } from "#ci/napkins.js";
 import { foldedCount, warpLength, yarnMass } from "../../handbook/index.js";
-import { cottonCount, grams, inches, percentAdded, percentLost, tex, yards } from "../../units/index.js";
+import { cottonCount, grams, inches, percentAdded, tex, yards } from "../../units/index.js";
 import type { Length } from "../../units/index.js";
 import { compare, sum } from "./index.js";
-
-const napkins = {
-  pieces: 8,
-  finishedLength: inches(21),
-  hemEachEnd: inches(1),
-  loomToFinished: percentLost(10),
-  takeUp: percentLost(8),
-  loomWaste: inches(30),
-};
 
 test("a calculation gives the kind it declares", () => {
   expectTypeOf(warpLength(napkins)).toEqualTypeOf<Length>();

@@ -1,17 +1,12 @@
 import { expectTypeOf, test } from "vitest";
+import { napkins } from "#ci/napkins.js";
 import { threadForCloth, warpLength } from "../../handbook/index.js";
-import { inches, percentAdded, percentLost, yards } from "../../units/index.js";
+import { percentAdded, percentLost, yards } from "../../units/index.js";
 import type { Length } from "../../units/index.js";
 import { solveFor } from "./index.js";
 
 const piecesFromWarp = solveFor(warpLength, "pieces", "warp", { rounding: "roundDown" });
-const others = {
-  finishedLength: inches(21),
-  hemEachEnd: inches(1),
-  loomToFinished: percentLost(10),
-  takeUp: percentLost(8),
-  loomWaste: inches(30),
-};
+const { pieces, ...others } = napkins;
 
 test("the answer goes in under its name, and the input asked for comes out", () => {
   expectTypeOf(piecesFromWarp({ ...others, warp: yards(7) })).toEqualTypeOf<number>();
@@ -19,7 +14,7 @@ test("the answer goes in under its name, and the input asked for comes out", () 
   // @ts-expect-error [ts2345] the answer has to be given
   piecesFromWarp(others);
   // @ts-expect-error [ts2353] what is asked for is not given
-  piecesFromWarp({ ...others, warp: yards(7), pieces: 8 });
+  piecesFromWarp({ ...others, warp: yards(7), pieces });
 });
 
 test("what is no input, and a unit of another kind, do not compile", () => {

@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { allUnits, calculations, validInput } from "#ci/inputs.js";
+import { napkins as eight } from "#ci/napkins.js";
 import {
   convertCount,
   countFromWrapping,
@@ -37,13 +38,8 @@ import { spreadsheetFormula } from "../spreadsheet/index.js";
 import { asText, explain } from "../working/index.js";
 import { rearrangement, solveFor } from "./index.js";
 
-const woven = {
-  finishedLength: inches(21),
-  hemEachEnd: inches(1),
-  loomToFinished: percentLost(10),
-  takeUp: percentLost(8),
-};
-const napkins = { ...woven, loomWaste: inches(30) };
+const { pieces, loomWaste, ...woven } = eight;
+const napkins = { ...woven, loomWaste };
 
 describe("a formula turned round", () => {
   const piecesFromWarp = solveFor(warpLength, "pieces", "warp", { rounding: "roundDown" });
@@ -83,7 +79,7 @@ describe("a formula turned round", () => {
     const rows = { finishedLength: 21, hemEachEnd: 1, loomToFinished: 10, takeUp: 8, loomWaste: 30, warp: [5, 7, 9] };
     expect(Array.from(column(rows))).toEqual([5, 7, 10]);
     const waste = solveFor(warpLength, "loomWaste", "warp");
-    const { right, slips } = check(waste, { ...woven, pieces: 8, warp: yards(8) }, { written: "65.8", unit: inches });
+    const { right, slips } = check(waste, { ...woven, pieces, warp: yards(8) }, { written: "65.8", unit: inches });
     expect({ right, slips }).toEqual({ right: true, slips: [] });
   });
 

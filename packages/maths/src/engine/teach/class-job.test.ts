@@ -1,27 +1,14 @@
 import { describe, expect, it } from "vitest";
+import { napkins } from "#ci/napkins.js";
 import { reedWidth, warpLength, warpMass, weftLength, wovenLength } from "../../handbook/index.js";
-import {
-  cottonCount,
-  endsPerInch,
-  inches,
-  percentAdded,
-  percentLost,
-  picksPerInch,
-  pounds,
-  yards,
-} from "../../units/index.js";
+import { cottonCount, endsPerInch, inches, percentAdded, picksPerInch, pounds, yards } from "../../units/index.js";
 import { asText } from "../working/index.js";
 import { classJob, jobSum } from "./index.js";
 
+const { finishedLength, hemEachEnd, loomToFinished } = napkins;
 const sums = [
   jobSum("width", reedWidth, { like: { ends: 300, sett: endsPerInch(15) }, unit: inches, decimals: 1 }),
-  jobSum("length", warpLength, {
-    like: {
-      ...{ pieces: 8, finishedLength: inches(21), hemEachEnd: inches(1), loomWaste: inches(30) },
-      ...{ loomToFinished: percentLost(10), takeUp: percentLost(8) },
-    },
-    ...{ unit: yards, decimals: 2 },
-  }),
+  jobSum("length", warpLength, { like: napkins, unit: yards, decimals: 2 }),
   jobSum("mass", warpMass, {
     like: { ends: 300, warpLength: yards(7), count: cottonCount(4), allowance: percentAdded(5) },
     ...{ unit: pounds, decimals: 3, keep: ["count"] },
@@ -31,7 +18,7 @@ const sums = [
     ],
   }),
   jobSum("piece", wovenLength, {
-    like: { finishedLength: inches(21), hemEachEnd: inches(1), loomToFinished: percentLost(10) },
+    like: { finishedLength, hemEachEnd, loomToFinished },
     ...{ unit: inches, decimals: 1 },
     takes: [
       ["finishedLength", "length.finishedLength"],

@@ -1,4 +1,5 @@
 import { expect, it } from "vitest";
+import { napkins } from "#ci/napkins.js";
 import * as maths from "../../index.js";
 import { argumentsOf, cases } from "../../verification/self-test.js";
 import { check } from "../check/index.js";
@@ -10,6 +11,7 @@ import { problem } from "./index.js";
 
 type Input = Readonly<Record<string, unknown>>;
 const { grams, inches, millimetres, dentsPerInch, percentAdded, percentLost, percentOf, yards } = maths;
+const { finishedLength, hemEachEnd, loomToFinished } = napkins;
 const SEEDS = [11, 12];
 
 /** Sizes for formulas that no cited case stands at: those of a hall's napkins, the rest as in the handbook's examples. */
@@ -26,7 +28,7 @@ const uncited: Readonly<Record<string, Input>> = {
     wovenLength: inches(27),
   },
   spaceInDent: { reed: dentsPerInch(10), open: percentOf(60) },
-  wovenLength: { finishedLength: inches(21), hemEachEnd: inches(1), loomToFinished: percentLost(10) },
+  wovenLength: { finishedLength, hemEachEnd, loomToFinished },
 };
 
 /** Lists and reports (satin, creelList, tieOn …) are no one expression: they have no declaration, and `problem` takes none. */

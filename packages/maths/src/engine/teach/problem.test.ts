@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { napkins } from "#ci/napkins.js";
 import { closed, open } from "#ci/slips/wrong-methods/index.js";
 import { calculationOf, questionOf, unitNamed } from "#ci/slips/wrong-methods/question.js";
 import {
@@ -26,14 +27,7 @@ import { check } from "../check/index.js";
 import { asText } from "../working/index.js";
 import { problem } from "./index.js";
 
-const like = {
-  pieces: 8,
-  finishedLength: inches(21),
-  hemEachEnd: inches("1.5"),
-  loomToFinished: percentLost(10),
-  takeUp: percentLost(8),
-  loomWaste: inches(30),
-};
+const like = { ...napkins, hemEachEnd: inches("1.5") };
 const wanted = { like, unit: yards, decimals: 3, seed: 7 };
 
 describe("a problem about the length of a warp", () => {

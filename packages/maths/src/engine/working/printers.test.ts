@@ -1,16 +1,9 @@
 import { describe, expect, it } from "vitest";
+import { napkins } from "#ci/napkins.js";
 import { warpLength } from "../../handbook/index.js";
-import { inches, percentLost } from "../../units/index.js";
 import { asHtml, asLatex, asMarkdown, asMathML, asText, explain } from "./index.js";
 
-const working = explain(warpLength, {
-  pieces: 8,
-  finishedLength: inches(21),
-  hemEachEnd: inches(1),
-  loomToFinished: percentLost(10),
-  takeUp: percentLost(8),
-  loomWaste: inches(30),
-});
+const working = explain(warpLength, napkins);
 
 function numbersIn(text: string): readonly string[] {
   return text.match(/\d+(?:\.\d+)?/gu) ?? [];

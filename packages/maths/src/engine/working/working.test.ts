@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { napkins as eight } from "#ci/napkins.js";
 import {
   blendRegain,
   countFromWrapping,
@@ -17,21 +18,13 @@ import {
   inches,
   metricCount,
   percentAdded,
-  percentLost,
   percentOf,
   yards,
   yardsPerPound,
 } from "../../units/index.js";
 import { asMarkdown, asText, explain } from "./index.js";
 
-const napkins = {
-  pieces: 8,
-  finishedLength: inches(21),
-  hemEachEnd: inches(1),
-  loomToFinished: percentLost(10),
-  takeUp: percentLost(8),
-  loomWaste: yards(1),
-};
+const napkins = { ...eight, loomWaste: yards(1) };
 
 const byText = (a: string, b: string): number => a.localeCompare(b, "en");
 
