@@ -24,6 +24,19 @@ const refusalUnsaid = [
     message: "Say which refusal, not only its class: the part of the sentence that matters, or its code.",
   },
 ];
+const LEANS = "^(?:again|also|and|as (?:above|before)|back|ditto|its|likewise|the other|the same|too(?! (?:few|little|long|many|much|wide)))\\b";
+/** What a test may not lean on: the row before, a second try, the hour, chance without a seed, how busy the machine is. */
+const inTests = [
+  {
+    selector: `CallExpression[callee.property.name='each'] > ArrayExpression > ArrayExpression > Literal.elements:first-child[value=/${LEANS}/i]`,
+    message: "A title stands alone: say what is tried, not that it is like the row before.",
+  },
+  { selector: "Property[key.name='retry']", message: "A test that may fail once may fail: take away what sways it." },
+];
+const sway = [
+  ["performance", "now", "Take processor time, of #ci/processor-time.js: on a busy machine work waits longer."],
+  ["Math", "random", "Chance takes a seed, so that a failure can be had again."],
+].map(([object, property, message]) => ({ object, property, message }));
 const clock = {
   selector: "NewExpression[callee.name='Date'][arguments.length=0]",
   message: "The packages know no clock.",
@@ -96,6 +109,24 @@ export default tseslint.config(
       "@typescript-eslint/no-empty-object-type": ["error", { allowInterfaces: "with-single-extends" }],
       // Names of inputs that come from data are read with ["name"]: the compiler asks for it.
       "@typescript-eslint/dot-notation": "off",
+    },
+  },
+  {
+    files: tests,
+    rules: {
+      "no-restricted-syntax": ["error", sortWithoutOrder, ...refusalUnsaid, ...inTests],
+      "no-restricted-properties": ["error", ...sway],
+    },
+  },
+  {
+    files: ["{packages,.ci}/**/*.test.ts"],
+    rules: {
+      "no-restricted-syntax": ["error", sortWithoutOrder, ...refusalUnsaid, ...inTests, clock],
+      "no-restricted-properties": [
+        "error",
+        ...sway,
+        { object: "Date", property: "now", message: "A test draws nothing from the clock." },
+      ],
     },
   },
   {

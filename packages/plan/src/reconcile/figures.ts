@@ -72,7 +72,7 @@ export const figureKinds: Readonly<Record<FigureName, FigureKind>> = {
   loomWaste: { says: "loom waste", counted: "length" },
   warpLength: { says: "warp length", counted: "length" },
   warpYarn: { says: "warp yarn", counted: "length" },
-  warpYarnAgain: { says: "warp yarn in the other unit", counted: "length" },
+  warpYarnAgain: { says: "warp yarn, in a second unit", counted: "length" },
   picksPerLength: { says: "picks per length", counted: "picks per length" },
   wovenInAll: { says: "cloth woven in all", counted: "length" },
   picks: { says: "picks in all", counted: "count" },

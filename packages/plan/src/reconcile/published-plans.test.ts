@@ -431,7 +431,7 @@ describe.each(publishedPlans)("$source.author, $source.title, $at", ({ source, a
   for (const [figure, printed, unit, exact, differs] of figures) {
     if (exact === undefined) continue;
     const path = `sums.${String(found.sums.findIndex((sum) => sum.figure === figure))}.reckoned`;
-    const title = `${figureKinds[figure].says} from the other figures: ${source.title}`;
+    const title = `${figureKinds[figure].says.replace(", all of them", " in all")}, by what else is printed: ${source.title}`;
     const read = typeof unit === "string" ? path : ([path, unit] as const);
     cited(title, published(source, at, printed, exact, differs), reconcile, [project], read);
   }

@@ -62,10 +62,10 @@ const published: readonly [string, typeof birgen, string, readonly number[], num
   ["50 among five", birgen, at, [150, 78, 173, 204, 295], 50, "8 4 10 11 17", "8,4,10,11,17"],
   ["50 among the five when two have grown", birgen, at, [150, 78, 181, 204, 296], 50, "8 5 10 11 16", "8,5,10,11,16"],
   ["100 among two", birgen, at, [89550, 10450], 100, "90 10", "90,10"],
-  ["105 when a third joins them", birgen, at, [89550, 10450, 5250], 105, "89 11 5", "89,11,5"],
+  ["105 among three, the last one new", birgen, at, [89550, 10450, 5250], 105, "89 11 5", "89,11,5"],
   ["11 among three, one of whom gets nothing", birgen, at, [54, 243, 703], 11, "0 3 8", "0,3,8"],
   ["10 among three, one of whom had nothing of 11", birgen, at, [54, 243, 703], 10, "1 2 7", "1,2,7"],
-  ["11 among three with other shares", birgen, at, [56, 255, 789], 11, "1 2 8", "1,2,8"],
+  ["11 among three of shares 56, 255 and 789", birgen, at, [56, 255, 789], 11, "1 2 8", "1,2,8"],
   ["17 among four", birgen, at, [54, 243, 703, 580], 17, "1 3 7 6", "1,3,7,6"],
   ["100 among four states", gauthmath, "solution", [992, 1369, 2003, 3636], 100, "12 17 25 46", "12,17,25,46"],
   [

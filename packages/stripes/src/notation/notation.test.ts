@@ -1,4 +1,5 @@
 import { law, stripes } from "#ci/law.js";
+import { leastTime } from "#ci/processor-time.js";
 import { refusalOf } from "#ci/refusal-of.js";
 import fc from "fast-check";
 import { expect, test } from "vitest";
@@ -154,24 +155,25 @@ test("a list that only ever opens brackets, or a megabyte of it, is refused at o
   }
 });
 test("hostile text near the limit is read or refused in a moment", () => {
-  const began = performance.now();
-  for (const text of [
+  const texts = [
     "1 a a".repeat(2000),
     "48 " + "a/".repeat(4990),
     "K4".repeat(5000),
     "a ".repeat(5000),
     "1 a,".repeat(2500),
     "[1 a]x9".repeat(1400),
-  ]) {
-    for (const read of [() => list(text), () => sett(text, "repeating")]) {
-      try {
-        read();
-      } catch (error) {
-        expect(error).toHaveProperty("code");
+  ];
+  const readAll = (): void => {
+    for (const text of texts)
+      for (const read of [() => list(text), () => sett(text, "repeating")]) {
+        try {
+          read();
+        } catch (error) {
+          expect(error).toHaveProperty("code");
+        }
       }
-    }
-  }
-  expect(performance.now() - began).toBeLessThan(2000);
+  };
+  expect(leastTime(readAll, 2)).toBeLessThan(2000);
 });
 test.each<[string, unknown, string]>([
   ["a legend that is a list", ["ash"], "wrong-kind"],

@@ -42,7 +42,7 @@ const gingham = {
 const checks = { source: brooks1892, at: "section Checks", status: "read" } as const;
 cited("gingham of 58 ends", { ...checks, prints: "58", exact: "58" }, sequenceFromList, [gingham], "total");
 cited(
-  "gingham: the list agrees with its own total",
+  "gingham: the total printed with the list",
   { ...checks, prints: "58", exact: "58" },
   sequenceFromList,
   [gingham],
@@ -121,7 +121,7 @@ cited(
 
 const houndstooth = { text: "1 aqua, [8 aqua, 8 black] 3 times, 8 aqua, 1 aqua", legend: legendOf("aqua", "black") };
 cited(
-  "houndstooth with its floating selvedges",
+  "houndstooth with floating selvedges",
   { source: weaveAway2012, at: "warping", status: "read", prints: "aqua 34, black 24", exact: "aqua 34, black 24" },
   endsOfNames,
   [houndstooth],
@@ -145,7 +145,7 @@ cited(
   [{ text: "6 white, 6 black", legend: legendOf("white", "black") }],
 );
 cited(
-  "glen check, its two inches taken at 24 ends to the inch",
+  "glen check, two inches taken at 24 ends to the inch",
   { source: sutton, at: "glen check", status: "read", prints: "", exact: "black 48, white 48" },
   endsOfNames,
   [{ text: "[4 black, 4 white] 6 times, [2 black, 2 white] 12 times", legend: legendOf("black", "white") }],
@@ -172,7 +172,7 @@ cited(
   "total",
 );
 cited(
-  "a total that leaves out its last edge",
+  "a total that leaves out the last edge",
   {
     source: durhamWeaver,
     at: "11 June 2014",

@@ -439,7 +439,7 @@ function endsOfLetters(input: Parameters<typeof settFromThreadCount<string>>[0])
 
 for (const [name, source, at, text, pivots, ends, colours] of tartans) {
   const legend = Object.fromEntries([...text.matchAll(/[A-Za-z]+/g)].map(([letter]) => [letter, letter]));
-  const read = pivots === "repeating" ? "as written" : `with ${pivots} at its pivots`;
+  const read = pivots === "repeating" ? "as written" : `with ${pivots} at the pivots`;
   const citation = { source, at, status: "read", prints: "" } as const;
   const input = { text, legend, pivots };
   cited(

@@ -228,7 +228,7 @@ test.each<[string, () => unknown, string]>([
   ],
   ["no colours", () => randomOrder({ seed: 1, ends: 10, colours: [], longestRun: 3 }), "empty"],
   [
-    "the same colour twice",
+    "a colour named twice",
     () => randomOrder({ seed: 1, ends: 10, colours: [...two, ...two], longestRun: 3 }),
     "does-not-fit",
   ],

@@ -204,7 +204,7 @@ function oneIn(input: { pairs: number }): number {
   return Number(blindPairingChance(input).denominator);
 }
 cited(
-  "two pairs sleyed into one slot and paired again blind: right one time in",
+  "two pairs sleyed into one slot and paired blind: right one time in how many",
   {
     source: yarnLife2007,
     at: "opening",

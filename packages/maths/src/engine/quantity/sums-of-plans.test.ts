@@ -18,8 +18,8 @@ describe("the sums of a plan", () => {
   const parts = (...amounts: number[]): [ReturnType<typeof inches>, ...ReturnType<typeof inches>[]] =>
     amounts.map((amount) => inches(amount)) as never;
   const whole = "whole post";
-  cited("a wool warp in its parts", published(rogueWeaver2025, whole, "92", "92"), sum, parts(7, 75, 10), inches);
-  cited("a cotton warp in its parts", published(rogueWeaver2025, whole, "105", "105"), sum, parts(9, 84, 12), inches);
+  cited("a wool warp in parts", published(rogueWeaver2025, whole, "92", "92"), sum, parts(7, 75, 10), inches);
+  cited("a cotton warp in parts", published(rogueWeaver2025, whole, "105", "105"), sum, parts(9, 84, 12), inches);
   const twice = "misprint: the fringe between the mats stands in the woven length and in the waste";
   cited(
     "mats, take-up and waste",

@@ -6,7 +6,7 @@ import { cottonHanks, inches, yards } from "../../units/index.js";
 
 describe("crimp on the cloth and take-up on the thread", () => {
   cited(
-    "ten inches over the 8 1/2 they become",
+    "ten inches woven over 8 1/2 off the loom",
     published(jablonskiTakeUp, "whole example", "1.176", "20/17"),
     ratio,
     [inches(10), inches("8.5")],

@@ -29,7 +29,7 @@ describe("the mass of a cloth for its size", () => {
     gramsPerSquareMetre,
   );
   cited(
-    "30 tex by 20 tex, 40 by 30 to the centimetre, as another site marks it",
+    "30 tex by 20 tex, 40 by 30 to the centimetre, by the option marked as right",
     published(cdquestionsMass2025, "whole question", "188", "198", "misprint: works out 198 and marks the option 188"),
     clothMassPerAreaDirect,
     [thirtyAndTwenty],
@@ -52,7 +52,7 @@ describe("the mass of a cloth for its size", () => {
     gramsPerSquareMetre,
   );
   cited(
-    "a shirting whose weft crimp follows from its warp",
+    "a shirting whose weft crimp follows from the warp",
     published(
       gateTextile,
       "2010, Q50",

@@ -8,7 +8,7 @@ describe("a square cloth of round threads, jammed", () => {
   const sections = "Jammed Structures, Square cloth";
   const half = { diameter: millimetres("0.5") };
   cited(
-    "angle of its threads",
+    "angle of the threads of a jammed square cloth",
     published(balasubramanianCloth, sections, "60", "60"),
     jammedSquareCloth,
     [half],

@@ -9,7 +9,7 @@ import { threadFromHeight } from "./thread-from-height.js";
 describe("a square cloth of round threads, jammed", () => {
   const sections = "Jammed Structures, Square cloth";
   cited(
-    "a jammed square cloth by the equations, from its crimp",
+    "a jammed square cloth by the equations, from the crimp",
     published(balasubramanianCloth, sections, "60", "60"),
     threadFromCrimp,
     [

@@ -11,7 +11,7 @@ import { threadFromHeight } from "./thread-from-height.js";
 describe("a square cloth of round threads, jammed", () => {
   const sections = "Jammed Structures, Square cloth";
   cited(
-    "a jammed square cloth by the equations, from its spacing and height",
+    "a jammed square cloth by the equations, from spacing and height",
     published(balasubramanianCloth, sections, "0.2092 of the cloth", "20.91995761561452337293855050947704881894"),
     threadFromHeight,
     [

@@ -7,7 +7,7 @@ import { fibreInYarns } from "./fibre-in-yarns.js";
 
 describe("a fibre in several yarns", () => {
   cited(
-    "silk in a blend and in a yarn of its own",
+    "silk in a blend and in a yarn of silk alone",
     byHand(commonPractice, "190"),
     fibreInYarns,
     [{ yarns: [grams(200), grams(50)], shares: [percentOf(70), percentOf(100)] }],

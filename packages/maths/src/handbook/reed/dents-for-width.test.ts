@@ -22,7 +22,7 @@ describe("dents for a width", () => {
     [{ reed: dentsPerInch(66), widthInReed: inches("46.805") }],
   );
   cited(
-    "satin of 46 inches at 66 to the inch, as it shall come out",
+    "satin to come out 46 inches wide, 66 to the inch",
     published(wolfensberger1921, "p. 84, disposition 3", "3036", "3036"),
     dentsForWidth,
     [{ reed: dentsPerInch(66), widthInReed: inches(46) }],

@@ -387,7 +387,7 @@ describe("the systems of reeds", () => {
   const definitions: readonly (readonly [title: string, Citation, one: Unit<"dents per length">])[] = [
     ["one Stockport", published(taylor1909, "split page 243", "dents in 2 in", "1/2"), stockportReed],
     [
-      "one Bolton, from its definition",
+      "one Bolton, by definition",
       published(taylor1909, "split page 243", "beers of 20 dents in 24 1/4 in", "80/97"),
       boltonReed,
     ],

@@ -65,7 +65,7 @@ const misprints: readonly (readonly [order: string, reed: number, printed: strin
 describe("a printed chart of sleying orders", () => {
   for (const [order, reed, printed, exact] of misprints) {
     cited(
-      `${order} in a ${String(reed)}-dent reed, as a chart has it`,
+      `${order} in a ${String(reed)}-dent reed, on a chart`,
       published(houseOfWool, "chart", printed, exact, "misprint: no rounding of the exact sett gives it"),
       settOfSley,
       [{ reed: dentsPerInch(reed), ...sleyFrom(order) }],
@@ -75,7 +75,7 @@ describe("a printed chart of sleying orders", () => {
   for (const [order, printed] of chart) {
     const ends = order.split("-").reduce((total, one) => total + Number(one), 0);
     cited(
-      `${order} in a 12-dent reed, as a chart has it`,
+      `${order} in a 12-dent reed, on a chart`,
       published(houseOfWool, "chart", String(printed[4]), `${String(12 * ends)}/${String(order.split("-").length)}`),
       settOfSley,
       [{ reed: dentsPerInch(12), ...sleyFrom(order) }],

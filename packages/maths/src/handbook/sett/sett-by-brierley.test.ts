@@ -21,7 +21,7 @@ describe("the closest sett", () => {
     endsPerInch,
   );
   cited(
-    "60 tex cotton in 2/2 twill, as the key has it",
+    "60 tex cotton in 2/2 twill, by the examiners' key",
     published(
       gateTextile,
       "2006, Q66, key",

@@ -6,7 +6,7 @@ import { settFromPlain } from "./sett-from-plain.js";
 
 describe("a sett for a purpose", () => {
   cited(
-    "rep, the low end of its range",
+    "rep, the low end of the range",
     published(hsluFadendichte, "whole page", "13", "13"),
     settFromPlain,
     [{ plainSett: endsPerCentimetre("6.5"), times: 2 }],

@@ -9,7 +9,7 @@ describe("two percentages added one after the other", () => {
   for (const [title, first, second, exact] of [
     ["a tenth and a tenth", 10, 10, "21"],
     ["15 % for shrinkage and 8 % for crimp", 15, 8, "24.2"],
-    ["as much again, and as much again of that", 100, 100, "300"],
+    ["a doubling of a doubling", 100, 100, "300"],
   ] as const) {
     const input = { first: percentAdded(first), second: percentAdded(second) };
     cited(title, byHand(commonPractice, exact), combinedAddition, [input], percentAdded);

@@ -19,7 +19,12 @@ describe("ends in groups", () => {
   const rows: readonly (readonly [title: string, Citation, groups: number, endsPerGroup: number])[] = [
     ["50 beers of 40", published(sizesBeer, "whole entry", "2000", "2000"), 50, 40],
     ["10 portées of 80 for the pile of a velvet", published(encyclopedie1765, velvet, "800", "800"), 10, 80],
-    ["40 double portées of 160 for its ground", published(encyclopedie1765, velvet, "6400", "6400"), 40, 160],
+    [
+      "40 double portées of 160 for the ground of a velvet",
+      published(encyclopedie1765, velvet, "6400", "6400"),
+      40,
+      160,
+    ],
     ["11 bouts of a creel of 40", published(cupOnTheBus2018, "whole post", "440", "440"), 11, 40],
     [
       "30 porters of a reed, 20 splits in each",

@@ -70,7 +70,7 @@ const rows: readonly Row[] = [
   ],
   ["15 to the inch, 10 inches", published(marissa, "whole page", "150", "150"), endsPerInch(15), inches(10)],
   [
-    "6 to the inch, 21 inches, as a teaching page has it",
+    "6 to the inch, 21 inches, on a teaching page",
     published(tygartLake, "whole page", "72", "126", "misprint: 72 is 6 × 12; 6 × 21 is 126"),
     endsPerInch(6),
     inches(21),

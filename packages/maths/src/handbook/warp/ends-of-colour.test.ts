@@ -6,8 +6,8 @@ import { endsOfColour } from "./ends-of-colour.js";
 
 describe("ends of a colour", () => {
   const rows: readonly (readonly [title: string, Citation, pattern: number, patterns: number, part: number])[] = [
-    ["stripes of 15 ends, 38 of them", published(brooks1892, "p. 151, ch. IX", "570", "570"), 15, 38, 0],
-    ["ground of 45 ends between them", published(brooks1892, "p. 151, ch. IX", "1710", "1710"), 45, 38, 0],
+    ["38 stripes of 15 ends", published(brooks1892, "p. 151, ch. IX", "570", "570"), 15, 38, 0],
+    ["38 stripes of ground, 45 ends each", published(brooks1892, "p. 151, ch. IX", "1710", "1710"), 45, 38, 0],
     ["sky in a pekin stripe", published(wolfensberger1921, "p. 97, disposition 6", "1680", "1680"), 240, 7, 0],
     // 204 + 180 + 234 + 180 + 30 in a repeat; 168 close it, and each edge holds 42 double ends.
     ["black in a pekin stripe", published(wolfensberger1921, "p. 97, disposition 6", "6132", "6132"), 828, 7, 336],

@@ -20,7 +20,7 @@ describe("packages, spools and bobbins by length", () => {
     packagesByLength,
     [{ needed: yards(432), packageLength: yards(48) }],
   );
-  cited("a yard more takes another", worked("10"), packagesByLength, [
+  cited("433 yards in packages of 48", worked("10"), packagesByLength, [
     { needed: yards(433), packageLength: yards(48) },
   ]);
 });

@@ -12,7 +12,7 @@ import { wovenLength } from "./woven-length.js";
 import { piecesOfOrder } from "./pieces-of-order.js";
 
 describe("pieces that a fixed warp gives", () => {
-  cited("beside two others with fringe, a break between each", byHand(commonPractice, "6"), piecesOfOrder, [
+  cited("beside two pieces of 93 cm with fringe, a break between each", byHand(commonPractice, "6"), piecesOfOrder, [
     {
       warpLength: centimetres(986),
       loomWaste: centimetres(45),

@@ -12,7 +12,7 @@ const narrowed = percentLost("6.25");
 
 describe("the sett in the reed and in the cloth", () => {
   cited(
-    "84 ends to the inch in the reed, 32 inches there and 30 off the loom",
+    "84 ends to the inch, 32 inches in the reed and 30 off the loom",
     published(roberts1912, "pp. 204-205, plans of fig. 62", "", "89.6"),
     settFinished,
     [{ settAtLoom: endsPerInch(84), reedToFinished: narrowed }],

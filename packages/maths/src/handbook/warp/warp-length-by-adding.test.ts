@@ -48,7 +48,7 @@ describe("length of warp by adding", () => {
       centimetres,
     ],
     [
-      "three such towels",
+      "three towels of 70 cm, 2 cm turned under at each end, and 10 %",
       published(horsensVaevekreds, "whole page", "244.2", "244.2"),
       { ...one, ...towel, pieces: 3 },
       centimetres,

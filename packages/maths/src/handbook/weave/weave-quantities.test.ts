@@ -9,7 +9,7 @@ import { weaveQuantities } from "./weave-quantities.js";
 describe("the quantities of a weave", () => {
   const twoAndTwo = ["xx..", ".xx.", "..xx", "x..x"];
   cited(
-    "average float of the 2/2 twill, from its drawing",
+    "average float of the 2/2 twill, from the drawing",
     published(gateTextile, "2006, Q66", "2", "2"),
     weaveQuantities,
     [twoAndTwo],

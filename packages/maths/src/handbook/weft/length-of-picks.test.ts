@@ -8,7 +8,7 @@ import { picksInLength } from "./picks-in-length.js";
 
 describe("picks", () => {
   cited(
-    "634 of them at 20 to the inch",
+    "634 picks at 20 to the inch",
     published(durhamWeaver, "11 June 2014", "about 32", "31.7"),
     lengthOfPicks,
     [{ picksInAll: 634, picks: picksPerInch(20) }],

@@ -21,7 +21,7 @@ describe("length of weft", () => {
     yards,
   );
   cited(
-    "fifty yards of it",
+    "fifty yards of cloth 30 inches wide at 60 picks",
     { source: textileNotes, at: "Weft calculations, sections 1-4", status: "read", prints: "90000", exact: "90000" },
     weftLength,
     [{ wovenLength: yards(50), picks: picksPerInch(60), widthInReed: inches(30) }],

@@ -44,14 +44,14 @@ describe("the count of a thread with a wanted share of the mass", () => {
     cottonCount,
   );
   cited(
-    "two fifths of 20s, which the book calls an average though it is folded",
+    "two fifths of 20s, a folded yarn that the book calls an average",
     published(davis1920, "Ex. 47, p. 56", "50", "50"),
     countFromShare,
     [{ folded: cottonCount(20), share: percentOf(40) }],
     cottonCount,
   );
   cited(
-    "three fifths of 20s, which the book calls an average though it is folded",
+    "three fifths of 20s, a folded yarn that the book calls an average",
     published(davis1920, "Ex. 47, p. 56", "33 1/3", "100/3"),
     countFromShare,
     [{ folded: cottonCount(20), share: percentOf(60) }],

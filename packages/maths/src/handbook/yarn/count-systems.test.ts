@@ -75,7 +75,7 @@ describe("the count systems", () => {
     ["count", yardsPerPound],
   );
   cited(
-    "one Galashiels cut, from its definition",
+    "one Galashiels cut, by definition",
     published(blanco1917, "entry Counts", "200", "200"),
     convertCount,
     [galashielsCut(1), yardsPerPound],
@@ -328,14 +328,14 @@ describe("the count systems", () => {
     ["count", tex],
   );
   cited(
-    "one dram of silk, from its definition",
+    "one dram of silk, by definition",
     published(davis1920, "p. 38", "weight in drams of 1000 yd", "45359237/23408640"),
     convertCount,
     [dramSilk(1), tex],
     ["count", tex],
   );
   cited(
-    "one skein, with yards to the ounce given for it",
+    "one skein, by the yards to the ounce given",
     published(
       davis1920,
       "pp. 37 and 38",
@@ -472,7 +472,7 @@ describe("the count systems", () => {
     ["count", tex],
   );
   cited(
-    "one Hawick cut in tex, from its definition",
+    "one Hawick cut in tex, by definition",
     { source: iso1144, at: "table", status: "from memory", prints: "", exact: "589670081/219456" },
     convertCount,
     [hawickCut(1), tex],

@@ -22,7 +22,7 @@ describe("the constant of the rule of diameters", () => {
     "constant",
   );
   cited(
-    "for woollen yarn, by a weaver who compares them",
+    "for woollen yarn, by a weaver who compares constants",
     published(quiltingClimber2017, "whole article", "0.86", "0.86"),
     diameterConstant,
     [{ material: "woollen", givenBy: "quiltingclimber" }],

@@ -8,7 +8,7 @@ import { foldedCount } from "./folded-count.js";
 
 describe("threads that run in at unlike lengths", () => {
   cited(
-    "a worsted back of 15s with half as much again, a face of 10s",
+    "a worsted back of 15s at one and a half lengths, a face of 10s",
     published(davis1920, "Ex. 37, p. 52", "5", "5"),
     foldedCountFromLengths,
     [{ foldedLength: yards(1), lengths: [yards("1.5"), yards(1)], counts: [worstedCount(15), worstedCount(10)] }],

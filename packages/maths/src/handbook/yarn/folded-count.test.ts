@@ -14,7 +14,7 @@ describe("a folded thread", () => {
     cottonCount,
   );
   cited(
-    "60s and 40s fold to 24s, in another book",
+    "60s and 40s fold to 24s, an exercise",
     { source: davis1920, at: "Ex. 27, p. 46", status: "read", prints: "24", exact: "24" },
     foldedCount,
     [{ counts: [cottonCount(60), cottonCount(40)] }],

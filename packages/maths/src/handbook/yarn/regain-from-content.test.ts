@@ -9,7 +9,7 @@ import { waterInYarn } from "./water-in-yarn.js";
 
 describe("averages, contraction and regain", () => {
   cited(
-    "the water in 100 g of wool, silk and viscose, back into their regain",
+    "regain of wool, silk and viscose with 12.28 g of water in 100 g",
     published(gateTextile, "2007, Q70", "12.28 g in 100 g", "14"),
     regainFromContent,
     [{ content: percentLost("12.28070175438596491228070175438596491") }],

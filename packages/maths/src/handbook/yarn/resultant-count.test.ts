@@ -145,7 +145,7 @@ const rows: readonly Row[] = [
     cottonCount,
   ],
   [
-    "No. 60 six-cord, of six strands of 120s, is the size of 20s too",
+    "No. 60 six-cord, of six strands of 120s, is the size of 20s",
     published(threadNumbers1888, "whole article", "same size as the three-cord", "20"),
     cottonCount(120),
     6,

@@ -27,7 +27,7 @@ describe("the share of a thread in a fold", () => {
     percentOf,
   );
   cited(
-    "30s with half as much again, beside 40s and 12s",
+    "30s with a half more, beside 40s and 12s",
     published(davis1920, "Ex. 41, p. 53", "18.6", "800/43"),
     shareOfThread,
     [
@@ -55,7 +55,7 @@ describe("the share of a thread in a fold", () => {
     percentOf,
   );
   cited(
-    "silk four and a half times as fine as the worsted it is folded with",
+    "silk folded with worsted four and a half times as coarse",
     published(davis1920, "Ex. 31, p. 49", "20 of 110 lb", "200/11"),
     shareOfThread,
     [{ length: yards("1"), count: worstedCount("4.5"), otherLengths: [yards("1")], otherCounts: [worstedCount(1)] }],

@@ -8,7 +8,7 @@ import { singleForFolded } from "./single-for-folded.js";
 
 describe("the single for a folded count, with take-up told of the folded length", () => {
   cited(
-    "two-fold 16s with 10 % of its length taken up",
+    "two-fold 16s with 10 % of the length taken up",
     published(gateTextile, "1992, Q3", "35.2", "35.2"),
     singleForFoldedWithTakeUp,
     [{ folded: cottonCount(16), plies: 2, contraction: percentAdded(10) }],

@@ -24,14 +24,14 @@ describe("the numbers of a label", () => {
     ["count", cottonCount],
   );
   cited(
-    "40s-2 spun silk is 40 as it stands",
+    "40s-2 spun silk is 40 as written",
     published(taylor1909, "site page 239", "40", "40"),
     yarnFrom,
     ["40s-2", spunSilk],
     ["count", spunSilkCount],
   );
   cited(
-    "50-3 spun silk is 50 as it stands",
+    "50-3 spun silk is 50 as written",
     published(dooley1914, "chapter on silk", "42000 yards to the pound", "50"),
     yarnFrom,
     ["50-3", spunSilk],

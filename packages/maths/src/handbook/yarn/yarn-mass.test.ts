@@ -99,7 +99,7 @@ const rows: readonly Row[] = [
     ounces,
   ],
   [
-    "15 yards of 40s, as a trade page has it",
+    "15 yards of 40s, on a trade page",
     published(
       yarnCount2015,
       "problems 1 to 4",

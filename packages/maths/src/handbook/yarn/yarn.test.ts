@@ -111,7 +111,7 @@ describe("a yarn", () => {
     yardsPerPound,
   );
   cited(
-    "40/2 spun silk is 40 hanks to the pound as it stands",
+    "40/2 spun silk is 40 hanks to the pound as written",
     { source: taylor1909, at: "site page 239", status: "read", prints: "40", exact: "40" },
     yarnCount,
     [{ count: cottonCount(40), plies: 2, counted: "finished thread" }],

@@ -28,7 +28,7 @@ describe("a measured yield beside the nominal one", () => {
     percentOf,
   );
   cited(
-    "4/4 cotton by its label",
+    "4/4 cotton by the label",
     published(aLottaStitches2016, "whole post", "787 yd/lb", "3935/42"),
     yieldOfNominal,
     [{ measured: yardsPerPound(787), nominal: cottonCount(1) }],
