@@ -1,16 +1,9 @@
-// Checks the types of everything together with its tests, of what the packages publish, of the engine alone, of the small
-// apps, which know a browser, and of the app with the templates of its screens; two projects at a time.
+// pnpm typecheck [PROJECT…]: checks the types of all projects, or of those named, two at a time.
 import { spawn } from "node:child_process";
+import { typedProjects } from "./typed-projects.mjs";
 
-const tsc = "node_modules/typescript/bin/tsc";
-const app = "examples/at-the-loom";
-const waiting = [
-  [".ci", tsc],
-  [app, `${app}/node_modules/vue-tsc/bin/vue-tsc.js`],
-  [".ci/lint/tsconfig.packages.json", tsc],
-  [".ci/lint/tsconfig.engine.json", tsc],
-  ["examples/small-apps", tsc],
-];
+const named = process.argv.slice(2).map((project) => [project, "node_modules/typescript/bin/tsc"]);
+const waiting = named.length > 0 ? named : [...typedProjects];
 const failed = [];
 
 async function checkOnes() {

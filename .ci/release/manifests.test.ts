@@ -37,6 +37,12 @@ describe.each(packageNames)("@thrum/%s", (name) => {
     expect(Object.keys(scripts)).toEqual(["build"]);
   });
 
+  it("is built without a change to what is committed, which pnpm generate alone writes", () => {
+    const writers = [...text(".ci/build/generate.mjs").matchAll(/"(\.ci\/build\/[a-z-]+\.mjs)"/gu)];
+    expect(writers.length).toBeGreaterThan(3);
+    expect(writers.map(([, path = ""]) => path).filter((path) => scripts["build"]?.includes(path))).toEqual([]);
+  });
+
   it("needs our packages and the few libraries that were chosen, each with its later mends", () => {
     const outside = Object.entries(dependencies).filter(([dependency]) => !dependency.startsWith("@thrum/"));
     expect(outside.filter(([dependency]) => !allowed.includes(dependency))).toEqual([]);

@@ -1,4 +1,5 @@
-// Checks the tarballs that would be published: their manifests (publint) and their types (attw).
+// node .ci/release/pack.mjs [TARBALL…]: checks the tarballs that would be published, or those named: their manifests (publint)
+// and their types (attw).
 import { spawnSync } from "node:child_process";
 import { join } from "node:path";
 import { root } from "../support/built.mjs";
@@ -8,7 +9,9 @@ const checks = [
   ["publint/src/cli.js", "--strict"],
   ["@arethetypeswrong/cli/dist/index.js", "--profile", "esm-only"],
 ];
-const failed = packedTarballs(join(root, "reports/packed")).filter((tarball) =>
+const named = process.argv.slice(2);
+const tarballs = named.length > 0 ? named : packedTarballs(join(root, "reports/packed"));
+const failed = tarballs.filter((tarball) =>
   checks.some(([program, ...options]) => {
     const check = [join(root, "node_modules", program), ...options, tarball];
     return spawnSync(process.execPath, check, { stdio: "inherit" }).status !== 0;

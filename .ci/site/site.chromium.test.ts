@@ -9,6 +9,7 @@ import { afterAll, beforeAll, expect, it } from "vitest";
 import { calculations } from "../support/inputs.js";
 import { root } from "../support/built.mjs";
 import { served } from "../support/served.mjs";
+import { isOfAnother, linkFaults } from "./links.js";
 import { paths } from "./paths.js";
 import { describeWith } from "../support/program.js";
 
@@ -42,9 +43,6 @@ const lookedFor = queries as Readonly<Record<"found" | "fresh", readonly (readon
 const cut = `[...document.querySelectorAll(".table, pre, .formula")]
   .filter((one) => one.scrollWidth > one.clientWidth + 1)
   .map((one) => one.textContent.trim().slice(0, 60))`;
-
-/** What stands beside the pages and is no page of the site: the app, the printed sheets, files to take, the page of the class. */
-const isOfAnother = (file: string): boolean => /^(?:plan-a-warp|sheets|take)\/|^class\.html$/u.test(file);
 
 describeWith("Chromium", (executablePath) => {
   let browser: Browser;
@@ -96,25 +94,7 @@ describeWith("Chromium", (executablePath) => {
   it("has no link to a page or a place on a page that is not there, and a link to every page from another", () => {
     const html = readdirSync(dist, { recursive: true, encoding: "utf8" }).filter((file) => file.endsWith(".html"));
     const texts = new Map(html.map((file) => [file, readFileSync(join(dist, file), "utf8")]));
-    const placesOf = (text: string): ReadonlySet<string> =>
-      new Set([...text.matchAll(/ id="([^"]+)"/gu)].map(([, id = ""]) => id));
-    const places = new Map([...texts].map(([file, text]) => [file, placesOf(text)]));
-    const reached = new Set<string>();
-    const dead = [...texts].flatMap(([file, text]) =>
-      [...text.matchAll(/<a [^>]*?href="([^"]+)"/gu)].flatMap(([, href = ""]) => {
-        const to = new URL(href, `http://site${BASE}${file}`);
-        // The app is built by itself and has tests of its own.
-        if (isOfAnother(to.pathname.slice(BASE.length))) return [];
-        if (to.host !== "site" || /\.(?:md|txt|svg|json|xlsx|js|html\.md)$/u.test(to.pathname)) return [];
-        const path = decodeURIComponent(to.pathname.slice(BASE.length)).replace(/(^|\/)$/u, "$1index.html");
-        const place = decodeURIComponent(to.hash.slice(1));
-        if (path !== file) reached.add(path);
-        const known = places.get(path);
-        return known !== undefined && (place === "" || known.has(place)) ? [] : [`${file}: ${href}`];
-      }),
-    );
-    expect(dead).toEqual([]);
-    expect(html.filter((file) => file !== "404.html" && !isOfAnother(file) && !reached.has(file))).toEqual([]);
+    expect(linkFaults(texts, BASE)).toEqual({ dead: [], unreached: [] });
   });
 
   it.each(sorts)(

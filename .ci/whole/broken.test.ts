@@ -20,7 +20,16 @@ const copy = join(mkdtempSync(join(tmpdir(), "thrum-broken-")), "house");
 const PACKAGES = ["maths", "stripes", "plan", "sheets"];
 
 beforeAll(() => {
-  const kept = [".ci", ".github", "docs", "packages", "examples/jobs", "package.json", "tsconfig.base.json"];
+  const kept = [
+    ".ci",
+    ".github",
+    "docs",
+    "packages",
+    "examples/jobs",
+    "package.json",
+    "README.md",
+    "tsconfig.base.json",
+  ];
   const isMade = (path: string): boolean => /\/(?:node_modules|dist|cache|public)$/u.test(path);
   for (const path of [...kept, "CITATION.cff", ".gitignore", ".prettierignore"])
     cpSync(root + path, join(copy, path), { recursive: true, filter: (from) => !isMade(from) });
@@ -53,7 +62,7 @@ describe("what is made from the declarations", () => {
     broken("docs/formulas/reed-width.md", "# ", "# The ");
     writeFileSync(join(copy, "docs/errors/of-none.md"), "# Of none\n");
     appendFileSync(join(copy, "packages/plan/job.schema.json"), "\n");
-    const { status, text } = said(".ci/build/generate.mjs", "--check");
+    const { status, text } = said(".ci/build/generate.mjs", "--check", "docs/formulas/reed-width.md");
     expect(status).toBe(1);
     expect(text).toContain("packages/maths/src/catalogue/formulas.json is not what the handbook says");
     expect(text).toContain("packages/maths/src/sources/declared.ts is not what docs/bibliography.json says");
@@ -71,15 +80,20 @@ describe("the tests of the whole", () => {
     "pins every action",
     "is tested, checked and packed",
     "is packed without source maps",
-    "names",
+    "is built without a change to what is committed",
+    "decimal.js names",
     "a part of one",
     "stripes repeat is never",
     "a wrong answer",
     "a printed answer that is another",
+    "and its half",
+    "handbook/reed/reed-width.ts 1",
   ];
 
   it("fail where a manifest, a workflow, a notice, a code or a cited case is wrong", () => {
     broken("packages/maths/package.json", '"license": "MIT"', '"license": "ISC"');
+    broken("packages/maths/package.json", '"build": "', '"build": "node ../../.ci/build/catalogue.mjs && ');
+    broken("packages/maths/src/handbook/reed/reed-width.ts", "// 21", "// 22");
     broken(".github/workflows/docs.yml", "# v4.2.2", "");
     broken(".github/workflows/release.yml", "github.ref == 'refs/heads/main'", "always()");
     for (const name of PACKAGES) mkdirSync(join(copy, `packages/${name}/dist`));
@@ -92,11 +106,12 @@ describe("the tests of the whole", () => {
       `import { byHand, cited, published } from "#ci/cited.js";
       const source = { key: "none", title: "none" } as never;
       cited("a wrong answer", byHand(source, "3"), Math.abs, [-2]);
-      cited("a printed answer that is another", published(source, "p. 1", "2.5", "2"), Math.abs, [-2]);`,
+      cited("a printed answer that is another", published(source, "p. 1", "2.5", "2"), Math.abs, [-2]);
+      cited("and its half", byHand(source, "1"), Math.abs, [-1]);`,
     );
     said(
       ...["node_modules/vitest/vitest.mjs", "run", "--config", ".ci/vitest.config.ts", "-t", WANTED.join("|")],
-      ...["release/manifests", "release/licences", "whole/one-code", "whole/hostile", "src/some.test"],
+      ...["release/manifests", "release/licences", "whole/one-code", "whole/hostile", "site/snippets", "src/some.test"],
     );
     const { testResults } = JSON.parse(readFileSync(join(copy, "reports/vitest.json"), "utf8")) as {
       testResults: { assertionResults: { status: string; fullName: string }[] }[];

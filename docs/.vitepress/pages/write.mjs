@@ -1,5 +1,5 @@
 // A page for every formula, the errata and the sources, all from the declarations and the collected cases.
-// With --check it only tells which pages differ. What nobody reads in a diff is made with the site.
+// With --check it only tells which pages differ, of all or of those named. What nobody reads in a diff is made with the site.
 import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { format } from "prettier";
 import { bibliography } from "../../../.ci/support/bibliography.mjs";
@@ -67,7 +67,9 @@ for (const [path, text] of errorPages()) pages.set(path, text);
 
 for (const folder of GENERATED) mkdirSync(root + folder, { recursive: true });
 const stale = [];
+const named = process.argv.slice(2).filter((one) => pages.has(one));
 for (const [path, text] of pages) {
+  if (named.length > 0 && !named.includes(path)) continue;
   const written = await format(`${text}\n`, { parser: "markdown", printWidth: 120 });
   if (existsSync(root + path) && readFileSync(root + path, "utf8") === written) continue;
   if (check) stale.push(path);
