@@ -15,8 +15,8 @@ const entry = [
 
 let loaded = 0;
 
-/** Everything the sources export; `change` may give another text for a file, for one mutant. */
-export async function mathsSource(change = () => null) {
+/** The sources as one text; `change` may give another text for a file. */
+export async function mathsText(change = () => null) {
   const { outputFiles } = await build({
     stdin: { contents: entry.map((file) => `export * from "${maths}/${file}";`).join("\n"), resolveDir: maths },
     bundle: true,
@@ -37,10 +37,18 @@ export async function mathsSource(change = () => null) {
       },
     ],
   });
+  return outputFiles[0].text;
+}
+
+/** Everything such a text exports. */
+export async function loadedFrom(text) {
   loaded += 1;
-  const code = `${outputFiles[0].text}\n// ${String(loaded)}`;
+  const code = `${text}\n// ${String(loaded)}`;
   return import(`data:text/javascript;base64,${Buffer.from(code).toString("base64")}`);
 }
+
+/** Everything the sources export. */
+export const mathsSource = async (change) => loadedFrom(await mathsText(change));
 
 /** The calculations among what a module exports, by name. */
 export function calculationsOf(module) {
