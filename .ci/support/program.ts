@@ -6,7 +6,7 @@ import { describe, it } from "vitest";
 /** Programs that tests ask for, with the commands they are known by. */
 const commands = {
   "LibreOffice Calc": ["soffice", "libreoffice"],
-  Chromium: ["chromium", "chromium-browser"],
+  Chromium: ["chromium-headless-shell", "chromium", "chromium-browser"],
   Poppler: ["pdftohtml"],
   Jupyter: ["jupyter"],
   "GNU units": ["units"],
