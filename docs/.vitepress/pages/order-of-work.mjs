@@ -30,9 +30,11 @@ export const tenFirst = first.map(known);
 const missing = calculations.filter((one) => !steps.some(({ formulas }) => formulas.includes(one)));
 if (missing.length > 0) throw new Error(`in no step of the work: ${missing.map(({ name }) => name).join(", ")}`);
 
+const stepOf = (one) => steps.find(({ formulas }) => formulas.includes(one));
+
 /** The step of a formula, as the list beside its page. */
 export function partOf(one) {
-  const { title, formulas } = steps.find((step) => step.formulas.includes(one));
+  const { title, formulas } = stepOf(one);
   return {
     title,
     index: "formulas/index.html",
@@ -40,8 +42,10 @@ export function partOf(one) {
   };
 }
 
-/** Those a weaver turns to beside this one, chosen by hand: a formula for which nobody has chosen stops the command. */
-export function relatedTo({ name }) {
-  if (related[name] === undefined) throw new Error(`order-of-work.json chooses nothing related to ${name}`);
-  return related[name].map(known);
+/** Those a weaver turns to beside this one: chosen by hand, else its neighbours in the step. */
+export function relatedTo(one) {
+  if (related[one.name] !== undefined) return related[one.name].map(known);
+  const { formulas } = stepOf(one);
+  const first = Math.max(0, formulas.indexOf(one) - 2);
+  return formulas.slice(first, first + 4).filter((other) => other !== one);
 }
