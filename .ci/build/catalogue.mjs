@@ -1,6 +1,6 @@
 // node .ci/build/catalogue.mjs: every calculation and report function of the handbook as data, for @thrum/maths/catalogue: its title, the
-// first sentence of its comment, its folder, and the words one may look for it by; and the list of the units. `--check` only
-// compares.
+// first sentence of its comment, its folder, and the words one may look for it by; the list of the units; and the sizes of those
+// that a reader mixes up, for the check. `--check` only compares.
 import { readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { format } from "prettier";
 import { root } from "../support/built.mjs";
@@ -94,9 +94,29 @@ ${places
 };
 `;
 
+// What the check knows of the units a reader mixes up: numbers in place of units, which would bring what makes them.
+const { mixedUp, toldTo, inEighths } = maths;
+const sized = ({ name, symbol, scale }) => JSON.stringify([name, symbol, ...scale]);
+const sizes = (all) => `[${all.map(sized).join(", ")}]`;
+const takenFor = mixedUp.map((all) => `${JSON.stringify(all[0].dimension)}: ${sizes(all)}`);
+const mixed = `// Written by .ci/build/catalogue.mjs, from units/mixed-up.ts.
+/** A unit by its names and its exact size. */
+export type Sized = readonly [name: string, symbol: string, numerator: number, denominator: number];
+
+/** The units that a reader takes for one another, by their kind. */
+export const TAKEN_FOR: Readonly<Record<string, readonly Sized[]>> = { ${takenFor.join(", ")} };
+
+/** The lengths that a number of things is told to, with the one each is taken for. */
+export const TOLD_TO: readonly (readonly [of: Sized, by: Sized])[] = [${sizes(toldTo)}, ${sizes([...toldTo].reverse())}];
+
+/** The symbols of the lengths of which a hand reads no finer part than an eighth. */
+export const IN_EIGHTHS: readonly string[] = ${JSON.stringify(inEighths.map(({ symbol }) => symbol))};
+`;
+
 const written = [
   [target, await format(JSON.stringify(entries), { parser: "json", printWidth: 120 })],
   [`${root}packages/maths/src/catalogue/all-units.ts`, await format(list, { parser: "typescript", printWidth: 120 })],
+  [`${root}packages/maths/src/check/unit-sizes.ts`, await format(mixed, { parser: "typescript", printWidth: 120 })],
   [`${root}packages/maths/src/catalogue/loaders.ts`, await format(loaders, { parser: "typescript", printWidth: 120 })],
 ];
 for (const [path, text] of written) {

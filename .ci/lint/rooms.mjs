@@ -4,7 +4,7 @@ import { posix } from "node:path";
 const packages = { maths: [], stripes: [], plan: ["maths", "stripes"], sheets: ["maths", "stripes", "plan"] };
 // Other packages may import what their package.json lists.
 const outside = { maths: ["decimal.js"], stripes: [] };
-const rooms = ["engine", "units", "sources", "handbook", "verification", "catalogue", "define"];
+const rooms = ["engine", "units", "check", "teach", "sources", "handbook", "verification", "catalogue", "define"];
 const parts = [
   "fault",
   "looked-at",
@@ -14,12 +14,10 @@ const parts = [
   "formula",
   "working",
   "solve",
-  "check",
-  "teach",
   "spreadsheet",
   "columns",
 ];
-const keptFromHandbook = ["working", "solve", "check", "teach", "spreadsheet", "columns"];
+const keptFromHandbook = ["working", "solve", "spreadsheet", "columns", "check", "teach"];
 
 /** The rooms of the plan, and those that each may import besides itself. `job (types)` is its types alone. */
 const roomsOfPlan = {
@@ -68,8 +66,9 @@ function roomFault(from, to) {
   if (there < 0) return `${from.room} may not import ${to.room}, which is none of the rooms`;
   if (there > here) return `${from.room} may not import ${to.room}, which is built on it`;
   if (from.room === "engine") return engineFault(from, to);
-  return from.room === "handbook" && to.room === "engine" && keptFromHandbook.includes(to.part)
-    ? `the handbook may not import engine/${to.part}: one formula would pull it in`
+  const wanted = to.room === "engine" ? to.part : to.room;
+  return from.room === "handbook" && keptFromHandbook.includes(wanted)
+    ? `the handbook may not import ${wanted}: one formula would pull it in`
     : undefined;
 }
 

@@ -10,6 +10,7 @@ const entry = [
   "engine/formula/index.ts",
   "engine/working/index.ts",
   "engine/solve/index.ts",
+  "units/mixed-up.ts",
   "verification/self-test.ts",
 ];
 

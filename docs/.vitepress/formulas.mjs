@@ -111,7 +111,7 @@ function moduleOf(name) {
     `import { ${["currency", ...readers, ...exported].join(", ")} } from ${from("packages/maths/src/units/index.ts")};`,
     `export { explain } from ${from("packages/maths/src/engine/working/index.ts")};`,
     `export const loadSolve = () => import("${TURNED}${(form.answerField.dimension ?? "").replaceAll(" ", "-")}");`,
-    `export const loadCheck = () => import(${from("packages/maths/src/engine/check/index.ts")});`,
+    `export const loadCheck = () => import(${from("packages/maths/src/check/index.ts")});`,
     `export const units = { ${[...exported, ...currencies].join(", ")} };`,
     `export const readers = { ${kinds.map((kind) => `${JSON.stringify(kind)}: ${READERS[kind]}`).join(", ")} };`,
     `export { decimalTextFrom } from ${from("packages/maths/src/units/index.ts")};`,

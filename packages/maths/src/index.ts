@@ -29,7 +29,7 @@ export { asHtml, asLatex, asMarkdown, asMathML, asText, explain, inWords } from 
 export type { ExplainOptions, Told, Working, WorkingInput, WorkingStep } from "./engine/working/index.js";
 export { solveFor } from "./engine/solve/index.js";
 export type { Turned, TurnedInput } from "./engine/solve/index.js";
-export { check, checkSteps, digitsEarned, firstWrongLine } from "./engine/check/index.js";
+export { check, checkSteps, digitsEarned, firstWrongLine } from "./check/index.js";
 export type {
   Claim,
   DigitsEarned,
@@ -42,10 +42,10 @@ export type {
   OwnStep,
   Verdict,
   WrittenLine,
-} from "./engine/check/index.js";
-export { classJob, jobSum, problem } from "./engine/teach/index.js";
-export type { ClassJob, JobSum, JobSumWanted, JudgedBy, JudgedSum, SumOfJob } from "./engine/teach/index.js";
-export type { KeyedSlip, LineMarks, Problem, ProblemKey, ProblemWanted, Question } from "./engine/teach/index.js";
+} from "./check/index.js";
+export { classJob, jobSum, problem } from "./teach/index.js";
+export type { ClassJob, JobSum, JobSumWanted, JudgedBy, JudgedSum, SumOfJob } from "./teach/index.js";
+export type { KeyedSlip, LineMarks, Problem, ProblemKey, ProblemWanted, Question } from "./teach/index.js";
 export { isDefinedName, spreadsheetFormula, spreadsheetLines } from "./engine/spreadsheet/index.js";
 export type { Cell, SpreadsheetLine } from "./engine/spreadsheet/index.js";
 export { forColumns } from "./engine/columns/index.js";

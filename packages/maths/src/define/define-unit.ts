@@ -1,4 +1,4 @@
-import { described, isUnit, unit } from "../engine/quantity/index.js";
+import { described, isPercent, isUnit, unit } from "../engine/quantity/index.js";
 import type { Unit } from "../engine/quantity/index.js";
 import { inPlace, missingOr, QuantityError } from "../engine/refusal.js";
 import type { FaultPath, Refusal, RefusalCode } from "../engine/refusal.js";
@@ -14,8 +14,6 @@ export interface OwnUnit<D extends string> {
 }
 
 const FIELDS: readonly string[] = ["name", "symbol", "size"];
-/** A percentage has its base, and a currency no size. */
-const FIXED: readonly string[] = ["loss", "addition", "share", "money"];
 
 function asGroup(value: unknown): Readonly<Record<string, unknown>> | null {
   return typeof value === "object" && value !== null && !Array.isArray(value)
@@ -50,7 +48,8 @@ function faultsOf(definition: unknown): readonly Refusal[] {
     for (const [at, part] of [numerator, denominator].entries())
       if (!isSize(part))
         tell(["size", at], "not-whole", "a whole number of 1 or more", part, "Write 1.25 as the fraction 5, 4.");
-    if (!isUnit(of) || FIXED.includes(of.dimension))
+    // A percentage has its base, and a currency no size.
+    if (!isUnit(of) || isPercent(of) || of.alone !== null)
       tell(["size", 2], "wrong-kind", "a unit with a size of its own", of, "Name a unit you import, such as yards.");
   }
   for (const field of Object.keys(given))

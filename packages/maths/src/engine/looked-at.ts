@@ -10,8 +10,8 @@ function answers(value: object): boolean {
   try {
     Object.isFrozen(value);
     Object.keys(value);
-    Object.hasOwn(value, "ends");
-    Reflect.has(value, "ends");
+    Object.hasOwn(value, "value");
+    Reflect.has(value, "value");
     Object.getPrototypeOf(value);
     Reflect.get(value, UNIT);
     return typeof Array.isArray(value) === "boolean";

@@ -2,6 +2,8 @@ import { described, unit } from "../engine/quantity/index.js";
 import type { Unit } from "../engine/quantity/index.js";
 import { QuantityError } from "../engine/refusal.js";
 
+const ALONE = "Change it to one currency first, at the rate of your day.";
+
 /**
  * The unit of a currency, by its code or its name in letters. Money of one currency is never told in another.
  *
@@ -21,5 +23,5 @@ export function currency(name: string): Unit<"money"> {
       remedy: 'Write currency("EUR").',
     });
   }
-  return unit({ dimension: "money", name: given, symbol: given, size: [1, 1] });
+  return unit({ dimension: "money", name: given, symbol: given, size: [1, 1], alone: ALONE });
 }

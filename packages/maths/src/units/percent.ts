@@ -10,6 +10,7 @@ export const percentLost: Unit<"loss"> = /* @__PURE__ */ unit({
   dimension: "loss",
   name: "percentLost",
   symbol: "%",
+  base: "lost",
   size: [1, 100],
 });
 
@@ -22,6 +23,7 @@ export const percentAdded: Unit<"addition"> = /* @__PURE__ */ unit({
   dimension: "addition",
   name: "percentAdded",
   symbol: "%",
+  base: "added",
   size: [1, 100],
 });
 
@@ -34,5 +36,6 @@ export const percentOf: Unit<"share"> = /* @__PURE__ */ unit({
   dimension: "share",
   name: "percentOf",
   symbol: "%",
+  base: "of a whole",
   size: [1, 100],
 });

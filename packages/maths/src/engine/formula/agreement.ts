@@ -1,4 +1,5 @@
 import { inPlace } from "../refusal.js";
+import type { Unit } from "../quantity/index.js";
 import type { Place, Refusal } from "../refusal.js";
 import type { Read } from "./read.js";
 
@@ -20,18 +21,18 @@ export function unevenLists(place: Place, read: ReadonlyMap<string, Read>): read
     }));
 }
 
-/** The money of one sum is of one currency. */
-export function mixedCurrencies(place: Place, read: ReadonlyMap<string, Read>): readonly Refusal[] {
-  const moneys = [...read].flatMap(([field, one]) =>
-    (one.what === "list" ? one.members : [one]).flatMap((member) =>
-      member.what === "quantity" && member.unit.dimension === "money" ? [[field, member.unit.name] as const] : [],
-    ),
-  );
-  const [first] = moneys;
-  const other = moneys.find(([, currency]) => currency !== first?.[1]);
-  if (first === undefined || other === undefined) return [];
-  const remedy = "Change it to one currency first, at the rate of your day.";
-  const expected = `money in ${first[1]}, as in ${first[0]}`;
-  const at = inPlace([...place, other[0]]);
-  return [{ code: "wrong-kind", ...at, expected, received: other[1], remedy, params: { kind: "money" } }];
+/** Amounts that are told in no other unit of their kind are all in the unit of the first. */
+export function mixedUnits(place: Place, read: ReadonlyMap<string, Read>): readonly Refusal[] {
+  let first: readonly [field: string, unit: Unit<string>] | null = null;
+  for (const [field, one] of read)
+    for (const member of one.what === "list" ? one.members : [one]) {
+      if (member.what !== "quantity" || member.unit.alone === null) continue;
+      const { dimension: kind, name, alone: remedy } = member.unit;
+      first ??= [field, member.unit];
+      if (name === first[1].name) continue;
+      const expected = `${kind} in ${first[1].name}, as in ${first[0]}`;
+      const at = inPlace([...place, field]);
+      return [{ code: "wrong-kind", ...at, expected, received: name, remedy, params: { kind } }];
+    }
+  return [];
 }

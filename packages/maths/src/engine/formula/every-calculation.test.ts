@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import { calculations, plainRow, unitOf, validInput } from "#ci/inputs.js";
 import { averageCountDirect } from "../../handbook/index.js";
 import { kilograms, tex } from "../../units/index.js";
-import { check } from "../check/index.js";
+import { check } from "../../check/index.js";
 import { forColumns } from "../columns/index.js";
 import type { Quantity } from "../quantity/index.js";
 import { QuantityError } from "../refusal.js";

@@ -21,6 +21,10 @@ export interface Input<T> {
   readonly meaning: string;
   /** Something that may stand there, as one writes it in a program: "inches(21)". */
   readonly example: string;
+  /** Of a percentage: what it is taken of, as it stands behind the number on a sheet: "of what was there before". */
+  readonly base?: string;
+  /** What to write instead of what is refused, where an example of the kind would not say enough. */
+  readonly remedy?: string;
   readonly range: Range;
   readonly member: Input<unknown> | null;
   /** What a sum for a class puts here: what was given, or one of these numbers; left out where sizes near the given one do. */

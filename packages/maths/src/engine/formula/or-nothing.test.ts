@@ -3,7 +3,7 @@ import { calculations } from "#ci/inputs.js";
 import { linesInFractions } from "#ci/rational.js";
 import { breaksBetween, yarnInAll, yarnMissing } from "../../handbook/index.js";
 import { ounces, pounds, yards } from "../../units/index.js";
-import { check } from "../check/index.js";
+import { check } from "../../check/index.js";
 import { forColumns } from "../columns/index.js";
 import { solveFor } from "../solve/index.js";
 import { spreadsheetFormula, spreadsheetLines } from "../spreadsheet/index.js";

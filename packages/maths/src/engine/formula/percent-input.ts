@@ -1,33 +1,46 @@
 import type { Quantity } from "../quantity/index.js";
 import { anything } from "./input.js";
-import type { Input } from "./input.js";
+import type { Input, Range } from "./input.js";
+
+type Words = Required<Pick<Input<unknown>, "noun" | "example" | "base" | "remedy">>;
+
+function percentage<D extends string>(
+  dimension: D,
+  meaning: string,
+  range: Partial<Range>,
+  words: Words,
+): Input<Quantity<D>> {
+  return { what: "quantity", dimension, meaning, ...words, range: { ...anything, ...range }, member: null };
+}
 
 /** A percentage of what was there before, less than all of it. */
 export function loss(meaning: string): Input<Quantity<"loss">> {
-  const [noun, example] = ["a percentage lost", "percentLost(10)"];
-  return {
-    what: "quantity",
-    dimension: "loss",
-    noun,
+  return percentage(
+    "loss",
     meaning,
-    example,
-    range: { ...anything, atLeast: 0, below: 1 },
-    member: null,
-  };
+    { atLeast: 0, below: 1 },
+    {
+      noun: "a percentage lost",
+      example: "percentLost(10)",
+      base: "of what was there before",
+      remedy: "Write percentLost(10): a percentage lost, of what was there before.",
+    },
+  );
 }
 
 /** A percentage added to what is there. */
 export function added(meaning: string): Input<Quantity<"addition">> {
-  const [noun, example] = ["a percentage added", "percentAdded(6)"];
-  return {
-    what: "quantity",
-    dimension: "addition",
-    noun,
+  return percentage(
+    "addition",
     meaning,
-    example,
-    range: { ...anything, atLeast: 0 },
-    member: null,
-  };
+    { atLeast: 0 },
+    {
+      noun: "a percentage added",
+      example: "percentAdded(6)",
+      base: "of what it is added to",
+      remedy: "Write percentAdded(6): a percentage of what it is added to.",
+    },
+  );
 }
 
 /** A percentage of a whole, more than nothing and no more than all of it. */
@@ -38,14 +51,15 @@ export function share(meaning: string): Input<Quantity<"share">> {
 
 /** A percentage of something else, which may be more than all of it. */
 export function proportionOf(meaning: string): Input<Quantity<"share">> {
-  const [noun, example] = ["a share in percent", "percentOf(80)"];
-  return {
-    what: "quantity",
-    dimension: "share",
-    noun,
+  return percentage(
+    "share",
     meaning,
-    example,
-    range: { ...anything, above: 0 },
-    member: null,
-  };
+    { above: 0 },
+    {
+      noun: "a share in percent",
+      example: "percentOf(80)",
+      base: "of the whole",
+      remedy: "Write percentOf(80): a percentage of a whole.",
+    },
+  );
 }

@@ -1,10 +1,10 @@
 import { decimalFrom } from "../numbers.js";
 import type { Decimal } from "../numbers.js";
-import { decimalOf, described, genuineUnit, isUnit } from "../quantity/index.js";
+import { decimalOf, described, genuineUnit, isPercent, isUnit } from "../quantity/index.js";
 import type { Quantity, Unit } from "../quantity/index.js";
 import { inPlace, QuantityError } from "../refusal.js";
 import type { Place, Refusal } from "../refusal.js";
-import { mixedCurrencies, unevenLists } from "./agreement.js";
+import { mixedUnits, unevenLists } from "./agreement.js";
 import type { Input } from "./input.js";
 import { outside } from "./outside.js";
 import { reckon } from "./reckoned.js";
@@ -36,7 +36,7 @@ function readQuantity(input: Input<unknown>, given: unknown, refuse: Refuse): Re
   }
   if (unit.dimension !== input.dimension && unit.dimension !== input.orDimension) return refuse("wrong-kind");
   const value = decimalOf(given as Quantity<string>);
-  const wrong = outside(value, unit, input.range, unit.symbol === "%");
+  const wrong = outside(value, unit, input.range, isPercent(unit));
   return wrong === null
     ? { what: "quantity", value, unit, reckonedIn: null }
     : refuse("out-of-range", ` of ${wrong}`, `For example ${input.example}.`);
@@ -86,9 +86,8 @@ function readOne(place: Place, input: Input<unknown>, given: unknown, faults: Re
 /** What is so of the inputs of a formula whatever is given for them. */
 interface Fields {
   readonly each: readonly (readonly [field: string, input: Input<unknown>])[];
-  /** Whether there are lists to go together, and money to be of one currency. */
+  /** Whether there are lists to go together. */
   readonly hasLists: boolean;
-  readonly hasMoney: boolean;
   /** Whether a plain number stands among them, with a residue of doubles in it. */
   readonly hasPlain: boolean;
   /** Those that a rule of thumb reckons in units of its own. */
@@ -103,10 +102,9 @@ export function fieldsOf(inputs: Readonly<Record<string, Input<unknown>>>): Fiel
   if (fields === undefined) {
     const each = Object.entries(inputs);
     const hasLists = each.some(([, { what }]) => what === "list");
-    const hasMoney = each.some(([, input]) => input.dimension === "money" || input.orDimension === "money");
     const hasPlain = each.some(([, { what }]) => what === "number");
     const reckoned = each.filter(([, input]) => input.reckonedIn !== undefined);
-    known.set(inputs, (fields = { each, hasLists, hasMoney, hasPlain, reckoned }));
+    known.set(inputs, (fields = { each, hasLists, hasPlain, reckoned }));
   }
   return fields;
 }
@@ -123,7 +121,7 @@ export function readInputs(
   const read = new Map<string, Read>();
   const isRecord = typeof given === "object" && given !== null && !Array.isArray(given);
   const record = (isRecord ? given : {}) as Readonly<Record<string, unknown>>;
-  const { each, hasLists, hasMoney, reckoned } = fieldsOf(inputs);
+  const { each, hasLists, reckoned } = fieldsOf(inputs);
   for (const [field, input] of each) {
     const one = readOne([...place, field], input, Object.hasOwn(record, field) ? record[field] : undefined, faults);
     if (one !== null) read.set(field, one);
@@ -141,7 +139,7 @@ export function readInputs(
     });
   }
   if (hasLists && lists === "together") faults.push(...unevenLists(place, read));
-  if (hasMoney) faults.push(...mixedCurrencies(place, read));
+  faults.push(...mixedUnits(place, read));
   const [first, ...others] = faults;
   if (first !== undefined) throw new QuantityError(first, ...others);
   reckon(read, reckoned);

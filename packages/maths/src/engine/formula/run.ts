@@ -1,5 +1,5 @@
 import { Decimal, EXACT_STEP, kept, onStep, PLAIN_STEP } from "../numbers.js";
-import { powersOf } from "../quantity/index.js";
+import { isPercent } from "../quantity/index.js";
 import type { Unit } from "../quantity/index.js";
 import { inPlace, QuantityError } from "../refusal.js";
 import type { Place } from "../refusal.js";
@@ -126,11 +126,10 @@ export function run(declared: Declared, given: unknown): Run {
   const unit = resultUnit(declared, inputs, frame) ?? countedIn;
   const inFrame = last as Decimal;
   const value = settled(declared, unit === null ? inFrame : outOfFrame(frame, inFrame, unit, countedIn), nearness);
-  const percent = powersOf(declared.result.dimension).every((power) => power === 0) && unit !== null;
   if (what === "whole" && onStep(value, nearness) === null) {
     return refuse(declared, `a whole number of ${noun}`, value.toSignificantDigits(10).toString());
   }
-  const wrong = outside(value, unit, range, percent);
+  const wrong = outside(value, unit, range, isPercent(unit));
   if (wrong !== null) {
     const expected = what === "whole" ? `a whole number of ${noun}, ${wrong}` : `${noun} of ${wrong}`;
     return refuse(declared, expected, value.toSignificantDigits(10).toString());

@@ -8,16 +8,10 @@ export function wanted({ what, noun, meaning, member, mayBeEmpty }: Input<unknow
   return `${what === "whole" ? "a whole number of " : ""}${noun}${range} (${meaning})`;
 }
 
-const PERCENTAGES: Readonly<Record<string, string>> = {
-  loss: "Write percentLost(10): a percentage lost, of what was there before.",
-  share: "Write percentOf(80): a percentage of a whole.",
-  addition: "Write percentAdded(6): a percentage of what it is added to.",
-};
-
 /** What to write instead, with an example of the kind. */
-export function remedyFor({ what, dimension, example, member }: Input<unknown>): string {
+export function remedyFor({ what, example, remedy, member }: Input<unknown>): string {
   if (member !== null) return `Write a list, for example ${example}.`;
-  if (what === "quantity") return PERCENTAGES[dimension] ?? `Make it with a unit you import, for example ${example}.`;
+  if (what === "quantity") return remedy ?? `Make it with a unit you import, for example ${example}.`;
   if (what === "unit") return `Units are values you import, not text: for example ${example}.`;
   return what === "word"
     ? `Choose one of them, for example ${example}.`

@@ -1,3 +1,5 @@
+import type { Unit } from "./unit.js";
+
 const SHOWN_LENGTH = 40;
 
 function clean(text: string): string {
@@ -5,17 +7,24 @@ function clean(text: string): string {
   return text.length > SHOWN_LENGTH ? `${printable}…` : printable;
 }
 
-/** Percentages by their base, as one says them. */
-const PERCENT: ReadonlyMap<string, string> = new Map([
-  ["loss", "lost"],
-  ["addition", "added"],
-  ["share", "of a whole"],
-]);
+/** The unit behind a quantity, shared by every copy of this package; the number is that of the layout. */
+export const UNIT: unique symbol = Symbol.for("thrum.unit.1");
+
+/** Whether a unit counts a percentage: its amounts are parts of one, told in hundredths and with what they are taken of. */
+export function isPercent(unit: Pick<Unit<string>, "base"> | null): boolean {
+  return (unit?.base ?? null) !== null;
+}
 
 /** The symbol of a unit, and the base of a percentage behind it: "in", "% lost". */
-export function toldAs({ symbol, dimension }: { readonly symbol: string; readonly dimension: string }): string {
-  const base = PERCENT.get(dimension);
-  return base === undefined ? symbol : `${symbol} ${base}`;
+export function toldAs({ symbol, base }: Pick<Unit<string>, "symbol" | "base">): string {
+  return base === null ? symbol : `${symbol} ${base}`;
+}
+
+interface Described {
+  readonly dimension?: unknown;
+  readonly value?: unknown;
+  readonly unit?: unknown;
+  readonly [UNIT]?: { readonly base?: unknown } | null;
 }
 
 /** What was received, in a few words fit for any screen: never longer than a line, never a control character. */
@@ -27,10 +36,11 @@ export function described(value: unknown): string {
   if (typeof value === "function") return value.name ? `the function ${clean(value.name)}` : "a function";
   if (Array.isArray(value)) return `a list of ${String(value.length)}`;
   if (typeof value !== "object") return `a ${typeof value}`;
-  const { dimension, value: amount, unit } = value as Record<string, unknown>;
+  const { dimension, value: amount, unit, [UNIT]: own }: Described = value;
   if (typeof dimension === "string" && typeof amount === "string" && typeof unit === "string") {
-    const base = PERCENT.get(dimension);
-    return base === undefined ? `${clean(dimension)} ${clean(amount)} ${clean(unit)}` : `${clean(amount)} % ${base}`;
+    return typeof own?.base === "string"
+      ? `${clean(amount)} % ${clean(own.base)}`
+      : `${clean(dimension)} ${clean(amount)} ${clean(unit)}`;
   }
   return "an object";
 }

@@ -1,10 +1,7 @@
 import { inPlace, missingOr, QuantityError } from "../refusal.js";
 import type { Place } from "../refusal.js";
-import { described } from "./described.js";
+import { described, UNIT } from "./described.js";
 import type { Unit } from "./unit.js";
-
-/** The unit behind a quantity, shared by every copy of this package; the number is that of the layout. */
-export const UNIT: unique symbol = Symbol.for("thrum.unit.1");
 
 /** Units made by this copy of the package: they need no proof each time they are used. */
 const ours = /* @__PURE__ */ new WeakSet();
@@ -30,9 +27,9 @@ export function areUnitsOf(dimension: string | undefined, units: unknown): boole
   );
 }
 
-/** Whether amounts in the two can be told in each other: money of two currencies cannot, as no rate between them lasts. */
+/** Whether amounts in the two can be told in each other. */
 function areOneKind(one: Unit<string>, other: Unit<string>): boolean {
-  return one.dimension === other.dimension && (one.dimension !== "money" || one.name === other.name);
+  return one.dimension === other.dimension && (one.alone === null || one.name === other.name);
 }
 
 /** Refuses a unit of another kind, naming both. */
@@ -41,13 +38,11 @@ export function requireSameDimension(own: Unit<string>, other: unknown, where: P
   throw new QuantityError({
     code: isUnit(other) ? "wrong-kind" : missingOr(other, "unknown-unit"),
     ...inPlace(where),
-    expected: own.dimension === "money" ? `money in ${own.name}` : `a unit of ${own.dimension}`,
+    expected: own.alone === null ? `a unit of ${own.dimension}` : `${own.dimension} in ${own.name}`,
     received: isUnit(other) ? `${other.name}, a unit of ${other.dimension}` : described(other),
     remedy: !isUnit(other)
       ? "Units are values you import, such as yards."
-      : other.dimension === own.dimension
-        ? "Change it to one currency first, at the rate of your day."
-        : "The two are different kinds of thing.",
+      : ((other.dimension === own.dimension ? own.alone : null) ?? "The two are different kinds of thing."),
     params: { kind: own.dimension },
   });
 }

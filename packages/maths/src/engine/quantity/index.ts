@@ -1,5 +1,5 @@
 export { compare, difference, equal, inUnit, ratio, sum, times } from "./arithmetic.js";
-export { described } from "./described.js";
+export { described, isPercent } from "./described.js";
 export { kind } from "./kind.js";
 export type { Kind } from "./kind.js";
 export { factorBetween, factorOf, timesFactor } from "./factor.js";

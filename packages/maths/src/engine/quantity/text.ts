@@ -98,15 +98,15 @@ function partsText(
   options: TextOptions,
 ): string {
   const { step = options.decimals === undefined && options.digits === undefined ? "1" : undefined } = options;
-  const grain = step === undefined ? null : stepFrom(step);
+  const finest = step === undefined ? null : stepFrom(step);
   const size = ({ scale }: Unit<string>): Decimal =>
     new Decimal(scale[0]).div(scale[1]).div(smallest.scale[0]).times(smallest.scale[1]);
   const rounding = awayFrom(roundingFrom(options.rounding), value);
   const all = value.abs();
   let left =
-    grain === null
+    finest === null
       ? all
-      : rounded(all.times(grain[1]).div(grain[0]), rounding, EXACT_STEP).times(grain[0]).div(grain[1]);
+      : rounded(all.times(finest[1]).div(finest[0]), rounding, EXACT_STEP).times(finest[0]).div(finest[1]);
   const texts: string[] = [];
   for (const unit of units) {
     const many = unit === smallest ? left : kept(left.div(size(unit))).floor();

@@ -1,19 +1,23 @@
 import type { Unit, UnitParts } from "./unit.js";
 
-/** A unit of one thing. */
-export interface SimpleUnit<D extends string> {
+interface NamedUnit<D extends string> {
   readonly dimension: D;
   readonly name: string;
   readonly symbol: string;
+  /** What a percentage is taken of, as it stands behind the sign: "lost". */
+  readonly base?: string;
+  /** What to do instead where an amount is told in no other unit of its kind, for no rate between two lasts. */
+  readonly alone?: string;
+}
+
+/** A unit of one thing. */
+export interface SimpleUnit<D extends string> extends NamedUnit<D> {
   /** An exact fraction of the unit named third, or of the metre, the gram or one. */
   readonly size: readonly [numerator: number, denominator: number, of?: Unit<D>];
 }
 
 /** A unit that counts so much of one thing to so much of another. */
-export interface CompoundUnit<D extends string> {
-  readonly dimension: D;
-  readonly name: string;
-  readonly symbol: string;
+export interface CompoundUnit<D extends string> extends NamedUnit<D> {
   readonly of: UnitParts;
 }
 

@@ -1,8 +1,8 @@
 import type { Decimal } from "../numbers.js";
 import { amountFrom } from "../numbers.js";
 import { inPlace, missingOr, QuantityError } from "../refusal.js";
-import { described } from "./described.js";
-import { ourUnit, UNIT } from "./genuine.js";
+import { described, UNIT } from "./described.js";
+import { ourUnit } from "./genuine.js";
 import { makeQuantity } from "./quantity.js";
 import type { Quantity } from "./quantity.js";
 import { scaleOf } from "./unit-size.js";
@@ -28,22 +28,26 @@ export interface Unit<D extends string> {
   /** Its size as an exact fraction, in metres, grams or what follows from them. */
   readonly scale: readonly [numerator: number, denominator: number];
   readonly of: UnitParts | null;
+  /** What a percentage is taken of, as it stands behind the sign: "lost"; null for what is none. */
+  readonly base: string | null;
+  /** What to do instead where an amount is told in no other unit of its kind, as with money; null where it is. */
+  readonly alone: string | null;
 }
 
 /** Defines a unit from its exact size. Every factor but the seeds is worked out from another unit's. */
 export function unit<D extends string>(definition: SimpleUnit<D> | CompoundUnit<D>): Unit<D> {
-  const { dimension, name, symbol } = definition;
+  const { dimension, name, symbol, base = null, alone = null } = definition;
   const make = (amount: number | string): Quantity<D> => makeQuantity(made, readAmount(name, amount));
-  const hidden = (value: unknown): PropertyDescriptor => ({ value, enumerable: false });
+  const shown = (value: unknown): PropertyDescriptor => ({ value, enumerable: true });
+  const hidden = (value: unknown): PropertyDescriptor => ({ value });
   const made = Object.defineProperties(make, {
-    dimension: { value: dimension, enumerable: true },
-    name: { value: name, enumerable: true },
-    symbol: { value: symbol, enumerable: true },
-    scale: { value: Object.freeze(scaleOf(definition)), enumerable: true },
-    of: {
-      value: "of" in definition ? Object.freeze(definition.of) : (definition.size[2]?.of ?? null),
-      enumerable: true,
-    },
+    dimension: shown(dimension),
+    name: shown(name),
+    symbol: shown(symbol),
+    scale: shown(Object.freeze(scaleOf(definition))),
+    of: shown("of" in definition ? Object.freeze(definition.of) : (definition.size[2]?.of ?? null)),
+    base: shown(base),
+    alone: shown(alone),
     toString: hidden(() => name),
     toJSON: hidden(() => ({ unit: name })),
     [UNIT]: hidden(true),

@@ -28,7 +28,7 @@ import {
   yards,
   yardsPerPound,
 } from "../../units/index.js";
-import { check } from "../check/index.js";
+import { check } from "../../check/index.js";
 import { forColumns } from "../columns/index.js";
 import type { Calculation } from "../formula/index.js";
 import { times } from "../quantity/index.js";

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { calculations, unitOf, validInput } from "#ci/inputs.js";
-import { check } from "../check/index.js";
+import { check } from "../../check/index.js";
 import type { Quantity } from "../quantity/index.js";
 import { QuantityError } from "../refusal.js";
 import { asHtml, asLatex, asMarkdown, asMathML, asText, explain } from "./index.js";

@@ -2,7 +2,7 @@ import { decimalText } from "../numbers.js";
 import type { Decimal } from "../numbers.js";
 import { declarationOf, dimensionsOf, formulaStyle, run, stepsOf, treeText, writtenOut } from "../formula/index.js";
 import type { Calculation, Powers, Run, Step, Value } from "../formula/index.js";
-import { decimalOf, inUnit, makeQuantity } from "../quantity/index.js";
+import { decimalOf, inUnit, isPercent, makeQuantity } from "../quantity/index.js";
 import type { Quantity } from "../quantity/index.js";
 import { asHtml } from "./as-html.js";
 import { asText } from "./as-text.js";
@@ -33,9 +33,7 @@ function stepTexts(worked: Run): readonly WorkingStep[] {
     const wanted = at === undefined ? members : members.slice(Number(at), Number(at) + 1);
     const read = inputs.get(list);
     const given = read?.what === "list" ? read.members : read === undefined ? [] : [read];
-    const percents = given.flatMap((one) =>
-      one.what === "quantity" && one.unit.symbol === "%" ? [inputText(one)] : [],
-    );
+    const percents = given.flatMap((one) => (one.what === "quantity" && isPercent(one.unit) ? [inputText(one)] : []));
     if (percents.length > 0)
       return (at === undefined ? percents : percents.slice(Number(at), Number(at) + 1)).join(", ");
     return wanted.map((one) => amount(one, symbolAt(list)).text).join(", ");
@@ -43,7 +41,7 @@ function stepTexts(worked: Run): readonly WorkingStep[] {
   return worked.steps.map((step: Step, at) => {
     const last = at === worked.steps.length - 1;
     // A percentage is reckoned as a part of one and told in hundredths.
-    const told = last && worked.unit?.symbol === "%" ? worked.value : step.value;
+    const told = last && isPercent(worked.unit) ? worked.value : step.value;
     const members = Array.isArray(told) ? (told as readonly Decimal[]) : [told as Decimal];
     const symbol =
       last && worked.unit === null

@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import { napkins } from "#ci/napkins.js";
 import { diametersByConstant, warpLength, widthInReedFromFinished } from "../../handbook/index.js";
 import { inches, percentLost, yards, yardsPerPound } from "../../units/index.js";
-import { check } from "../check/index.js";
+import { check } from "../../check/index.js";
 import { asHtml, asLatex, asMarkdown, asMathML, asText, explain } from "./index.js";
 
 const width = { finishedWidth: inches(18), reedToFinished: percentLost(10) };

@@ -5,4 +5,4 @@ export { asMathML } from "./as-mathml.js";
 export { asText } from "./as-text.js";
 export { explain } from "./explain.js";
 export type { ExplainOptions, Told, Working, WorkingInput, WorkingStep } from "./working.js";
-export { inWords } from "./words.js";
+export { inWords, singular } from "./words.js";

@@ -4,15 +4,20 @@ import { powersOf } from "../quantity/index.js";
 import type { Unit } from "../quantity/index.js";
 import type { Frame, Powers } from "../formula/index.js";
 
-/** `finishedLength` as a reader says it: "finished length". */
+/** `finishedLength` as a reader says it: "finished length"; what is taken up is a "take-up". */
 export function inWords(name: string): string {
   const spaced = name.replace(/([a-z])([A-Z])/gu, (_, a: string, b: string) => `${a} ${b.toLowerCase()}`);
-  return spaced.replace(/\./gu, " ").replace(/\btake up\b/u, "take-up");
+  return spaced.replace(/\./gu, " ").replace(/ up\b(?! to)/u, "-up");
+}
+
+/** One of the things: a package, an inch. */
+export function singular(noun: string): string {
+  return noun.replace(/ies$/u, "ys").replace(/(?<=ch)es$|s$/u, "");
 }
 
 /** The noun for so many: one of the "packages" is a package. */
 export function counted(value: Decimal, noun: string): string {
-  return value.eq(1) && /^[a-z]+s$/u.test(noun) ? noun.replace(/ies$/u, "ys").slice(0, -1) : noun;
+  return value.eq(1) && /^[a-z]+s$/u.test(noun) ? singular(noun) : noun;
 }
 
 /** The name of the unit of work for so many powers of length and mass. */

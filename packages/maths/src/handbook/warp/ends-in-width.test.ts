@@ -22,7 +22,7 @@ import {
   tygartLake,
   weftHanded2010,
 } from "#ci/sources.js";
-import { check } from "../../engine/check/index.js";
+import { check } from "../../check/index.js";
 import { bradfordSett, centimetres, endsPerCentimetre, endsPerInch, inches } from "../../units/index.js";
 import type { EndsPerLength, Length } from "../../units/index.js";
 import { endsInWidth } from "./ends-in-width.js";

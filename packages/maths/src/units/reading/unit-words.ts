@@ -1,22 +1,20 @@
 import type { Unit } from "../../engine/quantity/index.js";
+import { singular } from "../../engine/working/index.js";
 
-/** Beside its name and symbol, what people write for a unit; a point after it is taken too. */
+/** Beside its name, one of it and its symbol, what people write for a unit; a point after it is taken too. */
 const SPELLINGS: Readonly<Record<string, readonly string[]>> = {
-  inches: ["inch", "ins", '"', "”", "″", "''", "’’", "′′"],
+  inches: ["ins", '"', "”", "″", "''", "’’", "′′"],
   feet: ["foot", "'", "’", "′"],
-  yards: ["yard", "yds"],
-  miles: ["mile"],
-  millimetres: ["millimetre", "millimeter", "millimeters"],
-  centimetres: ["centimetre", "centimeter", "centimeters", "cms"],
-  metres: ["metre", "meter", "meters", "mtr", "mtrs"],
-  kilometres: ["kilometre", "kilometer", "kilometers"],
-  grams: ["gram", "gramme", "grammes", "gm", "gms"],
-  milligrams: ["milligram", "milligramme", "milligrammes"],
-  kilograms: ["kilogram", "kilogramme", "kilogrammes", "kilo", "kilos", "kgs"],
-  pounds: ["pound", "lbs"],
-  ounces: ["ounce", "ozs"],
-  grains: ["grain"],
-  drams: ["dram"],
+  yards: ["yds"],
+  millimetres: ["millimeter", "millimeters"],
+  centimetres: ["centimeter", "centimeters", "cms"],
+  metres: ["meter", "meters", "mtr", "mtrs"],
+  kilometres: ["kilometer", "kilometers"],
+  grams: ["gramme", "grammes", "gm", "gms"],
+  milligrams: ["milligramme", "milligrammes"],
+  kilograms: ["kilogramme", "kilogrammes", "kilo", "kilos", "kgs"],
+  pounds: ["lbs"],
+  ounces: ["ozs"],
   percentLost: ["% lost", "percent lost"],
   percentAdded: ["% added", "percent added"],
   percentOf: ["% of a whole", "% of the whole", "percent of a whole"],
@@ -28,8 +26,8 @@ export function spaced(name: string): string {
 }
 
 /**
- * The unit among these that a word means: by its name, its symbol or another spelling people write, with a point after it or
- * without; undefined where it means none of them.
+ * The unit among these that a word means: by its name, as many or one, its symbol or another spelling people write, with a point
+ * after it or without; undefined where it means none of them.
  *
  * @example unitCalled("ins.", [inches, yards])?.symbol // "in"
  */
@@ -38,6 +36,12 @@ export function unitCalled<D extends string>(word: string, units: readonly Unit<
   if (typeof given[0] !== "string" || !Array.isArray(given[1])) return undefined;
   const wanted = word.toLowerCase().replace(/\.$/u, "");
   return units.find(({ name, symbol }) =>
-    [name.toLowerCase(), spaced(name), symbol.toLowerCase(), ...(SPELLINGS[name] ?? [])].includes(wanted),
+    [
+      name.toLowerCase(),
+      spaced(name),
+      singular(spaced(name)),
+      symbol.toLowerCase(),
+      ...(SPELLINGS[name] ?? []),
+    ].includes(wanted),
   );
 }
