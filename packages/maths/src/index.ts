@@ -25,7 +25,7 @@ export type {
   ReportStep,
   Source,
 } from "./engine/formula/index.js";
-export { asHtml, asLatex, asMarkdown, asMathML, asText, explain, inWords } from "./engine/working/index.js";
+export { asHtml, asLatex, asMarkdown, asMathML, asText, explain, inWords, sourceText } from "./engine/working/index.js";
 export type { ExplainOptions, Told, Working, WorkingInput, WorkingStep } from "./engine/working/index.js";
 export { solveFor } from "./engine/solve/index.js";
 export type { Turned, TurnedInput } from "./engine/solve/index.js";

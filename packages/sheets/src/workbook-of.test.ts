@@ -31,6 +31,11 @@ function partsOf(bytes: Uint8Array): Readonly<Record<string, string>> {
 }
 
 describe("a workbook of a calculation", () => {
+  it("is refused of a function that is none", () => {
+    const twice: unknown = ({ ends }: { readonly ends: number }): number => 2 * ends;
+    expect(() => workbookOf(twice as typeof reedWidth, reed)).toThrow("expected a calculation of the handbook, or a plan");
+  });
+
   it("has the inputs, their units and the answer on its first sheet", () => {
     const cells = cellsOf(workbookOf(reedWidth, reed));
     // 368 ÷ 20 = 18.4 in.

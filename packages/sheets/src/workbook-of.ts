@@ -1,4 +1,5 @@
-import type { Calculation, Quantity } from "@thrum/maths";
+import { isCalculation, QuantityError } from "@thrum/maths";
+import type { AnyCalculation, Calculation, Quantity } from "@thrum/maths";
 import type { PlanData } from "@thrum/plan";
 import { xlsxOf } from "./book/xlsx-of.js";
 import { calculationBook } from "./calculation/calculation-book.js";
@@ -17,7 +18,18 @@ type AnyAnswer<I> = Calculation<I, Quantity<string> | number>;
  */
 export function workbookOf(plan: PlanData): Uint8Array;
 export function workbookOf<I>(calculation: AnyAnswer<I>, input: NoInfer<I>): Uint8Array;
-export function workbookOf<I>(subject: PlanData | AnyAnswer<I>, input?: NoInfer<I>): Uint8Array {
-  if (typeof subject === "function") return xlsxOf(calculationBook(subject, input as I));
-  return xlsxOf(planBook(subject));
+export function workbookOf(
+  subject: PlanData | AnyCalculation,
+  input: Readonly<Record<string, unknown>> = {},
+): Uint8Array {
+  if (typeof subject !== "function") return xlsxOf(planBook(subject));
+  if (isCalculation(subject)) return xlsxOf(calculationBook(subject, input));
+  throw new QuantityError({
+    code: "wrong-kind",
+    function: "workbookOf",
+    path: [],
+    expected: "a calculation of the handbook, or a plan",
+    received: "another function",
+    remedy: "Hand over the calculation itself, for example warpLength, without calling it.",
+  });
 }

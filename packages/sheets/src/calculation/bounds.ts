@@ -1,4 +1,4 @@
-import type { Declared, Quantity, Unit } from "@thrum/maths";
+import type { Declared, Unit } from "@thrum/maths";
 
 type Input = Declared["inputs"][string];
 
@@ -38,13 +38,6 @@ export function checkFormula(at: string, input: Input, unit: Unit<string> | null
   const tests = comparisons(at, input, unit);
   const fits = tests.length === 0 ? '""' : `IF(AND(${tests.join(",")}),"",${says})`;
   return `=IF(ISERROR(${at}),${at},IF(ISNUMBER(${at}),${fits},${says}))`;
-}
-
-/** The unit behind a quantity, which it carries out of sight. */
-export function unitOf(quantity: Quantity<string>): Unit<string> {
-  const unit = (quantity as unknown as Readonly<Record<symbol, Unit<string> | undefined>>)[Symbol.for("thrum.unit.1")];
-  if (unit === undefined) throw new RangeError(`${String(quantity)} is no quantity of this library`);
-  return unit;
 }
 
 /** What must hold of the working for its answer to be one, in spreadsheet words; `place` tells where a line stands. */

@@ -1,17 +1,16 @@
-import { inWords, spreadsheetFormula, spreadsheetLines } from "@thrum/maths";
-import type { Calculation, Quantity } from "@thrum/maths";
+import { inWords, sourceText, spreadsheetFormula, spreadsheetLines } from "@thrum/maths";
+import type { AnyCalculation } from "@thrum/maths";
 import type { Book } from "../book/book.js";
-import { unitOf } from "./bounds.js";
-import { definedName, givenOf, namedCells } from "./given.js";
-import type { AnyCalculation } from "./given.js";
-import { sourceText } from "./source-text.js";
+import { snakeCase, withCapital } from "../names.js";
+import { numberOf, unitOrNone } from "./amounts.js";
+import { givenOf, namedCells } from "./given.js";
 import { sumSheet } from "./sum-sheet.js";
 import { workingSheet } from "./working-sheet.js";
 
 /** Names that a line may bear though an input has it already. */
 function placed(taken: ReadonlySet<string>): (name: string) => string {
   return (name) => {
-    const plain = definedName(name);
+    const plain = snakeCase(name);
     return taken.has(plain) || plain.length < 3 ? `${plain}_line` : plain;
   };
 }
@@ -24,20 +23,18 @@ function placed(taken: ReadonlySet<string>): (name: string) => string {
  * @param input what one would call it with
  * @throws QuantityError as the calculation itself would
  */
-export function calculationBook<I>(calculation: Calculation<I, Quantity<string> | number>, input: NoInfer<I>): Book {
+export function calculationBook(calculation: AnyCalculation, input: Readonly<Record<string, unknown>>): Book {
   const answer = calculation(input);
-  const any = calculation as unknown as AnyCalculation;
   const declared = calculation.declaration;
-  const unit = typeof answer === "number" ? null : unitOf(answer);
-  const given = givenOf(declared, input as Readonly<Record<string, unknown>>);
+  const unit = unitOrNone(answer);
+  const given = givenOf(declared, input);
   const place = placed(new Set(given.map(({ name }) => name)));
   const cells = namedCells(given);
-  const lines = spreadsheetLines(any, cells, unit, place);
-  const oneCell = spreadsheetFormula(any, cells, unit);
-  const now = typeof answer === "number" ? answer : answer.in(unitOf(answer));
-  const title = inWords(declared.name);
-  const heading = `${(title[0] ?? "").toUpperCase()}${title.slice(1)}`;
-  const source = sourceText(declared.source);
+  const lines = spreadsheetLines(calculation, cells, unit, place);
+  const oneCell = spreadsheetFormula(calculation, cells, unit);
+  const now = numberOf(answer);
+  const heading = withCapital(inWords(declared.name));
+  const source = `Source: ${sourceText(declared.source)}`;
   const working = workingSheet({ heading, lines, place, oneCell, now, source });
   const sum = sumSheet({ heading, given, declared, unit, now, place, answer: working.answer, source });
   return { sheets: [sum.sheet, working.sheet], names: new Map([...sum.names, ...working.names]) };

@@ -1,5 +1,8 @@
-import type { Calculation, Cell, Declared, Quantity, Unit } from "@thrum/maths";
-import { inWords, isQuantity, unitOf } from "@thrum/maths";
+import { inWords, isQuantity, isUnit, unitOf } from "@thrum/maths";
+import type { Cell, Declared, Unit } from "@thrum/maths";
+import { snakeCase } from "../names.js";
+import { isAmount, unitOrNone } from "./amounts.js";
+import type { Amount } from "./amounts.js";
 
 type Input = Declared["inputs"][string];
 
@@ -20,16 +23,8 @@ export interface Given {
   readonly fixed: Unit<string> | null;
 }
 
-/** A calculation that any input can be handed to, once its own types have done their work. */
-export type AnyCalculation = Calculation<Readonly<Record<string, unknown>>, Quantity<string> | number>;
-
-/** `finishedLength` as a spreadsheet names it: finished_length. */
-export function definedName(name: string): string {
-  return name.replace(/[A-Z]/gu, (letter) => `_${letter.toLowerCase()}`);
-}
-
 /** What stands in for a list of none, as no range is empty: nothing, in the unit of another amount of the kind. */
-function nothingIn({ dimension }: Input, input: Readonly<Record<string, unknown>>): number | Quantity<string> {
+function nothingIn({ dimension }: Input, input: Readonly<Record<string, unknown>>): Amount {
   const alike = Object.values(input)
     .flat()
     .find((one) => isQuantity(one) && one.dimension === dimension);
@@ -40,12 +35,11 @@ function nothingIn({ dimension }: Input, input: Readonly<Record<string, unknown>
 export function givenOf(declared: Declared, input: Readonly<Record<string, unknown>>): readonly Given[] {
   return Object.entries(declared.inputs).map(([field, declaredInput]) => {
     const value = input[field];
-    const base = { field, name: definedName(field) };
-    if (declaredInput.what === "unit") return { ...base, cells: [], fixed: value as Unit<string> };
-    const given = (Array.isArray(value) ? value : [value]) as readonly (number | Quantity<string>)[];
+    const base = { field, name: snakeCase(field) };
+    if (isUnit(value)) return { ...base, cells: [], fixed: value };
+    const given = [value].flat().filter(isAmount);
     const members = given.length === 0 ? [nothingIn(declaredInput, input)] : given;
-    const [first] = members;
-    const unit = typeof first === "object" ? unitOf(first) : null;
+    const unit = members[0] === undefined ? null : unitOrNone(members[0]);
     const own = declaredInput.member ?? declaredInput;
     const cells = members.map((member, at) => ({
       label: inWords(field) + (declaredInput.what === "list" ? ` ${String(at + 1)}` : ""),

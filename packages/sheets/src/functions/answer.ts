@@ -1,5 +1,6 @@
-import type { AnyCalculation, Parameter } from "./parameters.js";
+import type { AnyCalculation } from "@thrum/maths";
 import { functions, parametersOf } from "./parameters.js";
+import type { Parameter } from "./parameters.js";
 import { inputFrom, isBlank, isCellError } from "./input-from.js";
 import type { FunctionInput, Value } from "./input-from.js";
 import { nearNames } from "./near-names.js";

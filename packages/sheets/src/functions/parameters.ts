@@ -1,9 +1,7 @@
 import * as maths from "@thrum/maths";
-import type { Calculation, Declared, Quantity } from "@thrum/maths";
-import { inWords } from "@thrum/maths";
-
-/** A calculation that any input can be handed to. */
-export type AnyCalculation = Calculation<Readonly<Record<string, unknown>>, Quantity<string> | number>;
+import { inWords, isCalculation } from "@thrum/maths";
+import type { AnyCalculation, Declared } from "@thrum/maths";
+import { snakeCase } from "../names.js";
 
 /** One parameter of a spreadsheet function. */
 export interface Parameter {
@@ -15,26 +13,17 @@ export interface Parameter {
   readonly help: string;
 }
 
-/** The name of the spreadsheet function of a calculation: WARP_LENGTH. */
-function functionName(name: string): string {
-  return name.replace(/[A-Z]/gu, (letter) => `_${letter}`).toUpperCase();
-}
-
-/** Every calculation of the handbook by the name of its spreadsheet function. */
+/** Every calculation of the handbook by the name of its spreadsheet function: WARP_LENGTH. */
 export const functions: ReadonlyMap<string, AnyCalculation> = new Map(
-  (Object.entries(maths) as readonly (readonly [string, unknown])[])
-    .filter(([, value]) => typeof value === "function" && "declaration" in value)
-    .map(([name, value]) => [functionName(name), value as AnyCalculation]),
+  Object.entries<unknown>(maths).flatMap(([name, value]) =>
+    isCalculation(value) ? [[snakeCase(name).toUpperCase(), value]] : [],
+  ),
 );
-
-function snake(name: string): string {
-  return name.replace(/[A-Z]/gu, (letter) => `_${letter.toLowerCase()}`);
-}
 
 /** The parameters of a calculation, each quantity followed by the unit its numbers are in; the unit of the answer last. */
 export function parametersOf({ inputs, result, resultIn }: Declared): readonly Parameter[] {
   const own = Object.entries(inputs).flatMap(([field, input]): readonly Parameter[] => {
-    const name = snake(field);
+    const name = snakeCase(field);
     const { what, member } = input;
     const dimensions = [input.dimension, ...(input.orDimension === undefined ? [] : [input.orDimension])];
     const base = { field, dimensions };

@@ -1,6 +1,7 @@
 import { inWords } from "@thrum/maths";
+import type { AnyCalculation } from "@thrum/maths";
+import { withCapital } from "../names.js";
 import { functions, parametersOf } from "./parameters.js";
-import type { AnyCalculation } from "./parameters.js";
 
 /** Help is cut by some programs at this length, so none is longer. */
 const LONGEST_HELP = 250;
@@ -25,7 +26,7 @@ function functionText(name: string, { declaration }: AnyCalculation): string {
   const unit = parameters.at(-1)?.field === null ? "in the unit asked for" : declaration.result.noun;
   return [
     "/**",
-    ` * ${line(what.charAt(0).toUpperCase() + what.slice(1))}`,
+    ` * ${line(withCapital(what))}`,
     " *",
     ...help,
     ` * @return {number|Array<Array<number>>} ${line(unit)}`,

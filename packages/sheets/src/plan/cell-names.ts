@@ -1,10 +1,9 @@
 import { isDefinedName } from "@thrum/maths";
+import { snakeCase } from "../names.js";
 
 /** `finishedLength` in small letters and digits, as a name of a cell takes them. */
 function inSmallLetters(text: string): string {
-  return text
-    .replace(/(?<=[a-z\d])[A-Z]/gu, (letter) => `_${letter}`)
-    .toLowerCase()
+  return snakeCase(text)
     .replace(/[^a-z\d]+/gu, "_")
     .replace(/^_+|_+$/gu, "");
 }

@@ -1,3 +1,4 @@
+import { inWords, sourceText } from "@thrum/maths";
 import { pathText } from "@thrum/plan";
 import type { PlanSum } from "@thrum/plan";
 import type { BookCell, Note, Rule, Sheet } from "../book/book.js";
@@ -13,7 +14,7 @@ import {
   headings,
   textCell,
 } from "../book/cells.js";
-import { sourceText } from "../calculation/source-text.js";
+import { withCapital } from "../names.js";
 import type { GridGroup } from "./grid.js";
 import type { Ledger } from "./ledger-cells.js";
 
@@ -24,11 +25,6 @@ const SAYS =
 /** Letters of the column of a row of the scope: the first two are the label and the unit. */
 function columnOf(at: number): string {
   return columnLetters(at + 3);
-}
-
-function inPlainWords(group: string): string {
-  const words = group.replace(/[A-Z]/gu, (letter) => ` ${letter.toLowerCase()}`);
-  return `${(words[0] ?? "").toUpperCase()}${words.slice(1)}`;
 }
 
 /** Why there is no number. */
@@ -63,7 +59,7 @@ export function figuresSheet(
       rules.push({ at, type: "custom", formula: `AND(ISNUMBER(${at}),${at}>=0)`, title: sum.label.slice(0, 31), says });
       return { at, content: { number: cell.now }, look: INPUT };
     }
-    if (sum.calculation !== null) notes.push({ at, text: sourceText(sum.calculation.declaration.source) });
+    if (sum.calculation !== null) notes.push({ at, text: `Source: ${sourceText(sum.calculation.declaration.source)}` });
     const look =
       cell.unit === null && Number.isInteger(cell.now) ? ANSWER : { ...ANSWER, shows: "three places" as const };
     return formulaCell(at, cell.formula, cell.now, look);
@@ -73,7 +69,7 @@ export function figuresSheet(
   for (const { group, rowNames, rows } of groups) {
     const titles = rowNames.map((name) => (name === null ? "" : (rowTitles.get(`${group} ${name}`) ?? name)));
     widest = Math.max(widest, titles.length);
-    cells.push(...headings(row, [inPlainWords(group), "Unit", ...titles]));
+    cells.push(...headings(row, [withCapital(inWords(group)), "Unit", ...titles]));
     row += 1;
     for (const { label, sums } of rows) {
       const own = String(row);

@@ -1,7 +1,6 @@
-import { inWords, spreadsheetLines } from "@thrum/maths";
+import { inWords, sourceText, spreadsheetLines } from "@thrum/maths";
 import type { BookCell, Note, Sheet } from "../book/book.js";
 import { DOUBTFUL, TITLE, WARNING, formulaCell, headings, textCell } from "../book/cells.js";
-import { sourceText } from "../calculation/source-text.js";
 import { workingRow } from "../calculation/working-row.js";
 import type { GridGroup } from "./grid.js";
 import type { FigureCell, Ledger } from "./ledger-cells.js";
@@ -38,7 +37,7 @@ export function workingOfPlan(
       const own = String(row);
       cells.push(...workingRow(own, { ...line, label: isLast ? label : inWords(line.name), now: isLast ? now : null }));
       names.set(place(line.name), `'Working'!$C$${own}`);
-      if (isLast) notes.push({ at: `C${own}`, text: sourceText(calculation.declaration.source) });
+      if (isLast) notes.push({ at: `C${own}`, text: `Source: ${sourceText(calculation.declaration.source)}` });
       row += 1;
     }
   }

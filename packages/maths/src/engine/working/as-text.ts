@@ -4,7 +4,12 @@ import type { Quantity, TextOptions } from "../quantity/index.js";
 import { isTold, isWorking, linesOf, resultApart } from "./working.js";
 import type { Told, Working } from "./working.js";
 
-/** A source as a reader looks it up. */
+/**
+ * A source as a reader looks it up: author, title, year and place.
+ *
+ * @param source of a declaration, of a report, or one's own
+ * @example sourceText(reedWidth.declaration.source) // "John T. Taylor, Cotton Weaving and Designing, 6th ed., 1909, London"
+ */
 export function sourceText({ author, title, year, place }: Source): string {
   return [author, title, year, place].filter(Boolean).join(", ");
 }
