@@ -11,7 +11,9 @@ const sums = [
   jobSum("length", warpLength, { like: napkins, unit: yards, decimals: 2 }),
   jobSum("mass", warpMass, {
     like: { ends: 300, warpLength: yards(7), count: cottonCount(4), allowance: percentAdded(5) },
-    ...{ unit: pounds, decimals: 3, keep: ["count"] },
+    unit: pounds,
+    decimals: 3,
+    keep: ["count"],
     takes: [
       ["ends", "width.ends"],
       ["warpLength", "length"],
@@ -19,7 +21,8 @@ const sums = [
   }),
   jobSum("piece", wovenLength, {
     like: { finishedLength, hemEachEnd, loomToFinished },
-    ...{ unit: inches, decimals: 1 },
+    unit: inches,
+    decimals: 1,
     takes: [
       ["finishedLength", "length.finishedLength"],
       ["hemEachEnd", "length.hemEachEnd"],
@@ -28,7 +31,8 @@ const sums = [
   }),
   jobSum("weft", weftLength, {
     like: { wovenLength: inches(25), picks: picksPerInch(14), widthInReed: inches(20) },
-    ...{ unit: yards, decimals: 1 },
+    unit: yards,
+    decimals: 1,
     takes: [
       ["wovenLength", "piece"],
       ["widthInReed", "width"],

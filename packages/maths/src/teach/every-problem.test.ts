@@ -17,14 +17,18 @@ const SEEDS = [11, 12];
 /** Sizes for formulas that no cited case stands at: those of a hall's napkins, the rest as in the handbook's examples. */
 const uncited: Readonly<Record<string, Input>> = {
   fibreShareByConditionedMass: {
-    ...{ fibre: grams(60), regain: percentAdded(16), others: [grams(90)] },
+    fibre: grams(60),
+    regain: percentAdded(16),
+    others: [grams(90)],
     otherRegains: [percentAdded("8.5")],
   },
   fibreShareByDryMass: { fibre: grams(60), others: [grams(90)] },
   hoursToJoin: { knots: 450, knotsPerHour: 225 },
   knotClearance: { space: millimetres("1.5"), oldDiameter: millimetres("0.4"), newDiameter: millimetres("0.6") },
   piecesFromWarp: {
-    ...{ warpLeft: yards(5), loomWaste: inches(27), takeUp: percentLost(8) },
+    warpLeft: yards(5),
+    loomWaste: inches(27),
+    takeUp: percentLost(8),
     wovenLength: inches(27),
   },
   spaceInDent: { reed: dentsPerInch(10), open: percentOf(60) },

@@ -117,7 +117,9 @@ describe("a problem like a case of its own", () => {
     expect(problem(resultantCount, { like: plies, unit: cottonCount, seed: 1 }).input.plies).toBeGreaterThan(4);
     const third = percentOf("14.2857142857142857142857142857142857");
     const { share } = problem(countFromShare, {
-      ...{ like: { folded: cottonCount(8), share: third }, unit: cottonCount, seed: 1 },
+      like: { folded: cottonCount(8), share: third },
+      unit: cottonCount,
+      seed: 1,
     }).input;
     expect(Number.isInteger(share.in(percentOf))).toBe(true);
   });

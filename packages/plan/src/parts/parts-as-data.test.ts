@@ -33,7 +33,14 @@ function parts(list: Runs<Stripe>, threads: number) {
   const rows = joiningRows(groups, "one colour at a time", "hang a thrum");
   const made = chainsOf(runs, groups, "by group", 120);
   return {
-    ...{ stripes, table, shafts, dents, special, groups, rows, made },
+    stripes,
+    table,
+    shafts,
+    dents,
+    special,
+    groups,
+    rows,
+    made,
     wound: made.chains.map((chain) => woundChain(chain, groups, 2)),
     laying: layingOf(made.chains, { endOneOn: "left", knots: "in front of the reed", faces: "back of the loom" }),
     lease: leaseOfOldWarp(oldWarp, [1, 2, 3, 4]),

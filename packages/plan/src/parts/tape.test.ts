@@ -5,7 +5,13 @@ import type { WovenEntry } from "./tape.js";
 
 const none = inches(0);
 const cloth = (name: string, number: number, woven: WovenEntry["woven"], fringe = none): WovenEntry => ({
-  ...{ name, title: name, kind: "cloth" as const, number, woven, hem: none, fringe },
+  name,
+  title: name,
+  kind: "cloth" as const,
+  number,
+  woven,
+  hem: none,
+  fringe,
 });
 
 test("nine napkins of 175/9 in end at 175 in, and each mark on a whole ninth", () => {

@@ -49,8 +49,9 @@ const FEED_OTHERS: readonly string[] = [
 const FOR_PROGRAMS: Readonly<Record<string, string>> = {
   "order.tape": "the marks of the piece tape, drawn by the site and walked along at the loom",
   "stripe.neighbours": "yarns side by side and how different they look",
-  ...{ "yarn.inDent": "printed with its sum: the sentence of the knots says its number", "yarn.diameter": "as inDent" },
-  ...{ "yarn.lengthToMass": "as inDent" },
+  "yarn.inDent": "printed with its sum: the sentence of the knots says its number",
+  "yarn.diameter": "as inDent",
+  "yarn.lengthToMass": "as inDent",
 };
 
 const nameOf = ({ group, name }: { readonly group: string; readonly name: string }): string => `${group}.${name}`;

@@ -99,7 +99,10 @@ describe("a quantity", () => {
     ): Promise<{ inches: Unit<"length">; warpLength: (input: unknown) => Quantity<"length"> }> => {
       const { outputFiles } = await build({
         stdin: { contents: `export * from "./index.ts"; // ${copy}`, resolveDir: "packages/maths/src" },
-        ...{ bundle: true, format: "esm", write: false, banner: { js: `// ${copy}` } },
+        bundle: true,
+        format: "esm",
+        write: false,
+        banner: { js: `// ${copy}` },
       });
       const text = Buffer.from(outputFiles[0]?.text ?? "").toString("base64");
       return (await import(/* @vite-ignore */ `data:text/javascript;base64,${text}`)) as never;

@@ -66,11 +66,17 @@ function byDiameters(repeat: Repeat, { count, material }: Yarn): readonly SettBy
     const by = `constant ${String(constant)} by ${givenBy}`;
     return [
       made(settByIntersections(weave), {
-        ...{ rule: `ends and intersections, ${by}`, holdsFor: square, source, status: "read" },
+        rule: `ends and intersections, ${by}`,
+        holdsFor: square,
+        source,
+        status: "read",
         steps: [first, stepOf(settByIntersections, weave)],
       }),
       made(settByCurvature(weave), {
-        ...{ rule: `curvature, ${by}`, holdsFor: square, source: ashenhurstCurvature, status: "from memory" },
+        rule: `curvature, ${by}`,
+        holdsFor: square,
+        source: ashenhurstCurvature,
+        status: "from memory",
         steps: [first, stepOf(settByCurvature, weave)],
       }),
     ];
@@ -91,7 +97,10 @@ function byBrierley(averageFloat: number, weave: Weave, { count, material }: Yar
   const factor = floatFactor({ averageFloat, exponent: 0.39 });
   const input = { floatFactor: factor, constant: 200, system: cottonCount, count };
   return made(settByBrierley(input), {
-    ...{ rule, holdsFor: "square cloth of cotton, plain or twill", source: gateTextile, status: "read" },
+    rule,
+    holdsFor: "square cloth of cotton, plain or twill",
+    source: gateTextile,
+    status: "read",
     steps: [stepOf(settByBrierley, input)],
   });
 }
@@ -102,7 +111,10 @@ function byPeirce(averageFloat: number, { count, material }: Yarn): SettByRule |
   const yarn = { count };
   const weave = { diameters: diametersByPeirce(yarn), ends: 2, intersections: 2 };
   return made(settByCurvature(weave), {
-    ...{ rule, holdsFor: "round cotton threads in square plain cloth", source: balasubramanianCloth, status: "read" },
+    rule,
+    holdsFor: "round cotton threads in square plain cloth",
+    source: balasubramanianCloth,
+    status: "read",
     steps: [stepOf(diametersByPeirce, yarn), stepOf(settByCurvature, weave)],
   });
 }
@@ -112,7 +124,10 @@ function byWraps(repeat: Repeat, { wrapsPerInch }: Yarn): SettByRule | SilentRul
   if (wrapsPerInch === "not wrapped") return { rule, why: "the yarn was not wrapped" };
   const input = { wraps: wrapsPerInch, width: inches(1), ...repeat };
   return made(settByWraps(input), {
-    ...{ rule, holdsFor: "a working sett, not the closest", source: osterkampAshenhurst, status: "read" },
+    rule,
+    holdsFor: "a working sett, not the closest",
+    source: osterkampAshenhurst,
+    status: "read",
     steps: [stepOf(settByWraps, input)],
   });
 }

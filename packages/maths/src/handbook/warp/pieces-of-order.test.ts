@@ -98,12 +98,14 @@ describe("pieces that a fixed warp gives", () => {
           };
           const pieces = (warp: number): number =>
             piecesOfOrder({
-              ...{ ...common, warpLength: inches(warp), otherNumbers: rest.map(([one]) => one) },
-              ...{
-                otherWoven: rest.map(([, woven]) => inches(woven)),
-                otherFringes: rest.map(([, , each]) => inches(each)),
-              },
-              ...{ wovenLength: inches(size), fringeEachEnd: inches(fringe), breakLength: inches(gap) },
+              ...common,
+              warpLength: inches(warp),
+              otherNumbers: rest.map(([one]) => one),
+              otherWoven: rest.map(([, woven]) => inches(woven)),
+              otherFringes: rest.map(([, , each]) => inches(each)),
+              wovenLength: inches(size),
+              fringeEachEnd: inches(fringe),
+              breakLength: inches(gap),
             });
           for (const wanted of [1, 7]) {
             expect(pieces(needed(wanted) + 0.001)).toBe(wanted);

@@ -12,8 +12,11 @@ describe("length of warp for several sizes", () => {
         const plain = warpLength({ ...shared, pieces, finishedLength: inches(24), hemEachEnd: inches(1) });
         const sizes = warpLengthForSizes({
           ...shared,
-          ...{ pieces: [pieces], finishedLength: [inches(24)], hemEachEnd: [inches(1)] },
-          ...{ fringeEachEnd: [inches(0)], sample: inches(0) },
+          pieces: [pieces],
+          finishedLength: [inches(24)],
+          hemEachEnd: [inches(1)],
+          fringeEachEnd: [inches(0)],
+          sample: inches(0),
         });
         expect(sizes.in(inches)).toBeCloseTo(plain.in(inches), 10);
       }),
