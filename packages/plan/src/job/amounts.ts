@@ -1,4 +1,4 @@
-import { grams, lengthFrom, lengthReading, massFrom, massReading, metres } from "@thrum/maths";
+import { grams, lengthFrom, lengthReading, massFrom, massReading, metres, sign } from "@thrum/maths";
 import type { Length, Mass, Quantity, Unit } from "@thrum/maths";
 import { Unreadable } from "./fault.js";
 import { text } from "./form.js";
@@ -8,7 +8,7 @@ import { LENGTHS, MASSES } from "./units.js";
 /** The exact decimal text of a number as a weaver writes it: `12`, `1.5`, `1 1/2`, `½`; null for anything else. */
 export function decimalOf(written: string): string | null {
   const read = /^[\d ./½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅛⅜⅝⅞⁄-]+$/u.test(written) ? lengthReading(`${written} m`, [metres]) : null;
-  return read?.ok === true && !read.value.value.startsWith("-") ? read.value.value : null;
+  return read?.ok === true && sign(read.value) >= 0 ? read.value.value : null;
 }
 
 /** Thirds, and halves to 32nds, as a fraction; null for any other number. */

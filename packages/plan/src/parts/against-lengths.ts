@@ -1,4 +1,4 @@
-import { asText, compare, difference, lengthInSteps, ratio } from "@thrum/maths";
+import { asText, compare, difference, lengthInSteps, ratio, sign } from "@thrum/maths";
 import type { Length } from "@thrum/maths";
 import type { JobPiece } from "../job/pieces.js";
 import { inSmallUnit } from "./amount-words.js";
@@ -29,12 +29,12 @@ export function againstWarp({ length, needed, pieces, title, more }: WarpAgainst
   if (compare(length, needed) >= 0) {
     const left = difference(length, needed);
     const over = inSmallUnit(left, "roundDown");
-    if (title === null || left.value === "0") return [];
+    if (title === null || sign(left) === 0) return [];
     const says = `${whole} give ${named(pieces, title)}; ${over} are over.`;
     return [{ standing: "free", about: "warp", says, values: { length: whole, pieces, over } }];
   }
   const short = inSmallUnit(difference(needed, length), "roundUp");
-  if (title === null || more === null || more.value === "0") {
+  if (title === null || more === null || sign(more) === 0) {
     const says = `${whole} are too short for the pieces: ${short} more are needed.`;
     return [{ standing: "must", about: "warp", says, values: { length: whole, short } }];
   }
@@ -68,7 +68,7 @@ export function surplusOfSteps(needed: Length, step: Length): readonly Told[] {
 
 /** Hem and fringe on one piece; fringes that the waste could give. */
 export function againstEdges(pieces: readonly JobPiece[]): readonly Told[] {
-  const has = (length: Length | undefined): boolean => length !== undefined && length.value !== "0";
+  const has = (length: Length | undefined): boolean => length !== undefined && sign(length) !== 0;
   const name = ({ name: own }: JobPiece, at: number): string => own ?? `piece ${String(at + 1)}`;
   const both = pieces.flatMap((piece, at) =>
     has(piece.hemEachEnd) && has(piece.fringeEachEnd) ? [name(piece, at)] : [],

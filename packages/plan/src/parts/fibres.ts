@@ -1,4 +1,4 @@
-import { percentOf } from "@thrum/maths";
+import { percentOf, sign } from "@thrum/maths";
 import type { Mass, Share } from "@thrum/maths";
 import type { JobYarn } from "../job/yarns.js";
 
@@ -39,7 +39,7 @@ export function yarnsWithFibre(
   const found = names.flatMap((name, at) => {
     const mass = masses[at];
     const part = fibresOf(yarns, name).find((one) => one.fibre === fibre);
-    return mass === undefined || mass.value === "0" || part === undefined
+    return mass === undefined || sign(mass) === 0 || part === undefined
       ? []
       : [{ mass, share: part.share ?? percentOf(100) }];
   });

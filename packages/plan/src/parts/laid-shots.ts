@@ -5,6 +5,7 @@ import {
   lengthOfPicks,
   picksInLength,
   picksOfStripe,
+  sign,
   sum,
   times,
   wovenLength,
@@ -107,7 +108,7 @@ export function laidShots(given: Given): readonly LaidShots[] {
   const hasOpen = isOpen(runs, kind);
   if (hasOpen && clothApart(laidWith(runs, kind, 1)).value !== own.value)
     refuse("an open place beaten as the piece", "one with picks of its own in it");
-  const room = own.value === "0" ? picksInAll : picksInLength({ wovenLength: difference(woven, own), picks });
+  const room = sign(own) === 0 ? picksInAll : picksInLength({ wovenLength: difference(woven, own), picks });
   const { runs: stripes, size } = laid(runs, kind, hasOpen ? room : undefined);
   return size <= room ? stripes : refuse(`stripes of at most ${String(room)} picks`, `stripes of ${String(size)}`);
 }
