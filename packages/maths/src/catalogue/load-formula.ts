@@ -1,7 +1,7 @@
 import { isCalculation } from "../engine/formula/index.js";
 import type { AnyCalculation } from "../engine/formula/index.js";
 import { described } from "../engine/quantity/index.js";
-import { missingOr, QuantityError } from "../engine/refusal.js";
+import { missingOr, refuse } from "../engine/refusal.js";
 import { LOADERS } from "./loaders.js";
 
 /**
@@ -15,13 +15,12 @@ export async function loadFormula(name: string): Promise<AnyCalculation> {
   const load = Object.hasOwn(LOADERS, name) ? LOADERS[name] : undefined;
   const found = (await load?.())?.[name];
   if (isCalculation(found)) return found;
-  throw new QuantityError({
-    code: missingOr(name, "unknown-word"),
-    function: "loadFormula",
-    path: ["name"],
-    expected: "the name of a calculation",
-    received: described(name),
-    remedy: "Take it from formulaEntries.",
-    params: { candidates: Object.keys(LOADERS) },
-  });
+  refuse(
+    missingOr(name, "unknown-word"),
+    ["loadFormula", "name"],
+    "the name of a calculation",
+    described(name),
+    "Take it from formulaEntries.",
+    { candidates: Object.keys(LOADERS) },
+  );
 }

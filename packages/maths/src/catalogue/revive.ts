@@ -1,6 +1,6 @@
 import { described, isQuantity } from "../engine/quantity/index.js";
 import type { Unit } from "../engine/quantity/index.js";
-import { QuantityError } from "../engine/refusal.js";
+import { refuse } from "../engine/refusal.js";
 import { currency, quantityFrom } from "../units/index.js";
 import { unitEntries, unitsOf } from "./unit-entry.js";
 
@@ -27,13 +27,12 @@ export function revive(_key: string, value: unknown): unknown {
   if (dimension === "money") return quantityFrom(value, [currency(unit)]);
   const named = unitNamed(unit);
   if (named !== undefined) return quantityFrom(value, [named]);
-  throw new QuantityError({
-    code: "unknown-unit",
-    function: "revive",
-    path: [],
-    expected: `the name of a unit of ${described(dimension)}`,
-    received: described(unit),
-    remedy: "Take it from unitEntries.",
-    params: { candidates: unitsOf(dimension).map(({ name }) => name) },
-  });
+  refuse(
+    "unknown-unit",
+    ["revive"],
+    `the name of a unit of ${described(dimension)}`,
+    described(unit),
+    "Take it from unitEntries.",
+    { candidates: unitsOf(dimension).map(({ name }) => name) },
+  );
 }

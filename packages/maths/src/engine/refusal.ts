@@ -1,6 +1,6 @@
-import { faultsText } from "./fault.js";
+import { faultsText, inPlace } from "./fault.js";
 import { lookedAt } from "./looked-at.js";
-import type { Fault, FaultParams, FaultPath, Faults, Refusal, RefusalCode } from "./fault.js";
+import type { Fault, FaultParams, FaultPath, Faults, Place, Refusal, RefusalCode } from "./fault.js";
 
 export { faultsText, faultText, inPlace, missingOr, pathText } from "./fault.js";
 export type { Fault, FaultParams, FaultPath, Faults, Place, Refusal, RefusalCode } from "./fault.js";
@@ -39,6 +39,18 @@ export class QuantityError extends Error {
     } = faults[0]);
     Object.defineProperty(this, BRAND, { value: true });
   }
+}
+
+/** Refuses what stands at a place: what belongs there, what was received, and what to do. */
+export function refuse(
+  code: RefusalCode,
+  where: Place,
+  expected: string,
+  received: string,
+  remedy = "",
+  params: FaultParams = {},
+): never {
+  throw new QuantityError({ code, ...inPlace(where), expected, received, remedy, params });
 }
 
 /** An error of any of the packages, as `isThrumError` tells it. */

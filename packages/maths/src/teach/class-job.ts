@@ -2,7 +2,7 @@ import { check } from "../check/index.js";
 import type { Calculation } from "../engine/formula/index.js";
 import { described } from "../engine/quantity/index.js";
 import type { Quantity } from "../engine/quantity/index.js";
-import { missingOr, QuantityError } from "../engine/refusal.js";
+import { missingOr, refuse } from "../engine/refusal.js";
 import type { Told } from "../engine/working/index.js";
 import { answerOf, carriedFrom, judgedSum } from "./carried.js";
 import type { JudgedBy, JudgedSum } from "./carried.js";
@@ -48,7 +48,7 @@ export interface JobSumWanted<I, D extends string> extends Omit<ProblemWanted<I,
 /** Refuses what is not given as it was asked for. */
 function wrongKind(name: string, field: string, expected: string, given: unknown): never {
   const code = missingOr(given, "wrong-kind");
-  throw new QuantityError({ code, function: name, path: [field], expected, received: described(given), remedy: "" });
+  refuse(code, [name, field], expected, described(given));
 }
 
 function isList(given: unknown, isOne: (one: unknown) => boolean = () => true): boolean {
@@ -59,24 +59,17 @@ function isSum(one: unknown): boolean {
   return typeof one === "object" && one !== null && "drawn" in one && typeof one.drawn === "function";
 }
 
-function refuse(from: string, before: ReadonlyMap<string, SumOfJob>): never {
+function noEarlierSum(from: string, before: ReadonlyMap<string, SumOfJob>): never {
   const expected = `the name of an earlier sum (${[...before.keys()].join(", ") || "there is none"}), or one of its inputs behind a point`;
   const remedy = "Sums are drawn in the order they are given.";
-  throw new QuantityError({
-    code: "unknown-field",
-    function: "classJob",
-    path: ["takes"],
-    expected,
-    received: described(from),
-    remedy,
-  });
+  refuse("unknown-field", ["classJob", "takes"], expected, described(from), remedy);
 }
 
 /** The value that comes of an earlier sum, and how the sheet says so. */
 function taken(from: string, before: ReadonlyMap<string, SumOfJob>): readonly [value: unknown, says: string] {
   const [name = "", input] = from.split(".");
   const sum = before.get(name);
-  if (sum === undefined || (input !== undefined && !Object.hasOwn(sum.input, input))) return refuse(from, before);
+  if (sum === undefined || (input !== undefined && !Object.hasOwn(sum.input, input))) return noEarlierSum(from, before);
   const number = String([...before.keys()].indexOf(name) + 1);
   return input === undefined ? [sum.answer, `the answer of sum ${number}`] : [sum.input[input], `as in sum ${number}`];
 }

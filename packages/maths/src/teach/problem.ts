@@ -6,8 +6,8 @@ import type { Calculation, Read, Run } from "../engine/formula/index.js";
 import { explain } from "../engine/working/index.js";
 import { allOf, digitsEarned, inUnitOf, sceneOf } from "../check/index.js";
 import type { Scene, Weighed } from "../check/index.js";
-import { missingOr, QuantityError, reading } from "../engine/refusal.js";
-import type { FaultPath, Refusal } from "../engine/refusal.js";
+import { missingOr, reading, refuse } from "../engine/refusal.js";
+import type { FaultPath, RefusalCode } from "../engine/refusal.js";
 import { drawFrom, drawnLike } from "./draw.js";
 import { keyOf, questionOf } from "./sheet.js";
 import type { Problem, ProblemWanted } from "./sheet.js";
@@ -31,14 +31,21 @@ interface Drawn {
   readonly hidden: number;
 }
 
-function refuse(name: string, fault: Omit<Refusal, "function" | "path">, ...path: FaultPath): never {
-  throw new QuantityError({ function: "problem", path, ...fault, params: { calculation: name } });
+function refuseFor(
+  name: string,
+  code: RefusalCode,
+  path: FaultPath,
+  expected: string,
+  received: string,
+  remedy = "",
+): never {
+  refuse(code, ["problem", ...path], expected, received, remedy, { calculation: name });
 }
 
 function wholeNumber(name: string, field: string, given: unknown, most: number): number {
   if (Number.isSafeInteger(given) && (given as number) >= 0 && (given as number) <= most) return given as number;
   const expected = `a whole number from 0 to ${String(most)}`;
-  return refuse(name, { code: missingOr(given, "not-whole"), expected, received: described(given), remedy: "" }, field);
+  return refuseFor(name, missingOr(given, "not-whole"), [field], expected, described(given));
 }
 
 /** Numbers of a question as they stand in it, for the figures they have earned the answer. */
@@ -72,8 +79,7 @@ export function problem<I, D extends string>(
   const { name } = declared;
   if (Object(wanted) !== wanted) {
     const expected = "what is wanted of the problem";
-    const code = missingOr(wanted, "wrong-kind");
-    return refuse(name, { code, expected, received: described(wanted), remedy: "" }, "wanted");
+    return refuseFor(name, missingOr(wanted, "wrong-kind"), ["wanted"], expected, described(wanted));
   }
   const { like, unit, decimals: digits, seed, keep = [] } = wanted;
   const draw = drawFrom(wholeNumber(name, "seed", seed, 0xffffffff));
@@ -83,7 +89,7 @@ export function problem<I, D extends string>(
   if (unitVerdict === "missing" || unitVerdict === "not wanted" || unitVerdict === "of another kind") {
     const expected =
       pattern.unit === null ? "null: the answer is a plain number" : `a unit for ${declared.result.noun}`;
-    return refuse(name, { code: "wrong-kind", expected, received: described(unit), remedy: "" }, "unit");
+    return refuseFor(name, "wrong-kind", ["unit"], expected, described(unit));
   }
   const kept = new Set<string>(keep);
   const read = readInputs(name, declared.inputs, like);
@@ -120,7 +126,7 @@ export function problem<I, D extends string>(
   if (best === null) {
     const remedy = "Give numbers of another size.";
     const expected = "inputs of these sizes that the formula takes";
-    return refuse(name, { code: "no-answer", expected, received: `none among ${String(TRIES)} drawn`, remedy });
+    return refuseFor(name, "no-answer", [], expected, `none among ${String(TRIES)} drawn`, remedy);
   }
   const { input, worked, scene, exact, all } = best;
   const sheet = { worked, working: explain(calculation, input as I), unit, decimals, seed };

@@ -1,7 +1,7 @@
 import { PLAIN_STEP } from "../numbers.js";
 import { described } from "../quantity/index.js";
 import type { Unit } from "../quantity/index.js";
-import { inPlace, QuantityError } from "../refusal.js";
+import { refuse } from "../refusal.js";
 import type { Place, RefusalCode } from "../refusal.js";
 import { limitsOf } from "../formula/index.js";
 import type { Input, Range } from "../formula/index.js";
@@ -63,7 +63,7 @@ export function checkGiven(
     : `${input.noun} within its range (${input.meaning})`;
   const place: Place = [...where, start + at];
   const [received, params] = [described(x), limitsOf(input)];
-  throw new QuantityError({ code, ...inPlace(place), expected, received, remedy: "", params });
+  refuse(code, place, expected, received, "", params);
 }
 
 /** What doubles leave over beside a bound. */
@@ -89,13 +89,13 @@ export function checkOutcome(
     if (least !== Number.MIN_VALUE && beside(x, least)) block[row] = least;
     else if (inside && beside(x, Math.round(x))) block[row] = Math.round(x);
     else {
-      throw new QuantityError({
-        code: "no-answer",
-        ...inPlace([...where, start + row]),
-        expected: wholes ? `a whole number of ${noun} within its range` : `${noun} within its range`,
-        received: described(x),
-        remedy: "The numbers of this row together give no such thing: look at each of them once more.",
-      });
+      refuse(
+        "no-answer",
+        [...where, start + row],
+        wholes ? `a whole number of ${noun} within its range` : `${noun} within its range`,
+        described(x),
+        "The numbers of this row together give no such thing: look at each of them once more.",
+      );
     }
   }
 }

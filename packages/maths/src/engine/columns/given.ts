@@ -1,5 +1,5 @@
 import { described } from "../quantity/index.js";
-import { inPlace, missingOr, QuantityError } from "../refusal.js";
+import { missingOr, refuse } from "../refusal.js";
 import type { Place } from "../refusal.js";
 import type { Input } from "../formula/index.js";
 
@@ -25,9 +25,8 @@ export interface Given {
   readonly rows: number;
 }
 
-function refuse(where: Place, expected: string, received: unknown): never {
-  const code = missingOr(received, "wrong-kind");
-  throw new QuantityError({ code, ...inPlace(where), expected, received: described(received), remedy: "" });
+function wrongKind(where: Place, expected: string, given: unknown): never {
+  refuse(missingOr(given, "wrong-kind"), where, expected, described(given));
 }
 
 export function isNumberArray(column: unknown): column is NumberArray {
@@ -53,7 +52,7 @@ function flattened(
     if (what === "unit") return [];
     if (what !== "list") return [[field, one]];
     if (!Array.isArray(one) || (one.length === 0 && !mayBeEmpty)) {
-      return refuse(where(field), mayBeEmpty ? "a list of columns" : "a list of columns, one or more", one);
+      return wrongKind(where(field), mayBeEmpty ? "a list of columns" : "a list of columns, one or more", one);
     }
     sizes.set(field, one.length);
     return one.map((member: unknown, at) => [`${field}[${String(at)}]`, member] as const);
@@ -68,21 +67,14 @@ export function readColumns(
   where: (field: string) => Place,
 ): Given {
   if (typeof (given as unknown) !== "object" || (given as unknown) === null) {
-    refuse(where("columns"), "an object with a column for each input", given);
+    wrongKind(where("columns"), "an object with a column for each input", given);
   }
   for (const field of Object.keys(given)) {
     if (Object.hasOwn(inputs, field)) continue;
     const [candidates, received] = [Object.keys(inputs), described(given[field])];
     const remedy = "Leave the field out, or correct its name.";
     const expected = `only ${candidates.join(", ")}`;
-    throw new QuantityError({
-      code: "unknown-field",
-      ...inPlace(where(field)),
-      expected,
-      received,
-      remedy,
-      params: { candidates },
-    });
+    refuse("unknown-field", where(field), expected, received, remedy, { candidates });
   }
   const { named, sizes } = flattened(inputs, given, where);
   const columns = new Map<string, Column>();
@@ -91,7 +83,7 @@ export function readColumns(
     const length = isColumn(column) && typeof column !== "number" ? column.length : null;
     if (!isColumn(column) || (length !== null && rows !== null && rows !== length)) {
       const expected = rows === null ? "a column of numbers" : `a column of ${String(rows)} numbers, as the others`;
-      return refuse(where(name), expected, column);
+      return wrongKind(where(name), expected, column);
     }
     rows = length ?? rows;
     columns.set(name, column);

@@ -1,5 +1,5 @@
 import { described, makeQuantity } from "../quantity/index.js";
-import { inPlace, QuantityError } from "../refusal.js";
+import { refuse } from "../refusal.js";
 import type { AnyCalculation, Calculation, Declaration, Declared } from "./declaration.js";
 import { parseLines } from "./parse.js";
 import { run } from "./run.js";
@@ -9,13 +9,13 @@ export function declarationOf(caller: string, calculation: unknown): Declared {
   const declared =
     typeof calculation === "function" ? (calculation as Partial<Calculation<never, never>>).declaration : undefined;
   if (declared !== undefined) return declared;
-  throw new QuantityError({
-    code: "wrong-kind",
-    ...inPlace([caller, "calculation"]),
-    expected: "a calculation of the handbook",
-    received: described(calculation),
-    remedy: "Hand over the calculation itself, for example warpLength, without calling it.",
-  });
+  refuse(
+    "wrong-kind",
+    [caller, "calculation"],
+    "a calculation of the handbook",
+    described(calculation),
+    "Hand over the calculation itself, for example warpLength, without calling it.",
+  );
 }
 
 /**

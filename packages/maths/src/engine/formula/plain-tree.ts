@@ -1,7 +1,7 @@
 import { Decimal, decimalText } from "../numbers.js";
 import { described, isUnit } from "../quantity/index.js";
 import type { Unit } from "../quantity/index.js";
-import { inPlace, missingOr, QuantityError } from "../refusal.js";
+import { missingOr, refuse } from "../refusal.js";
 import type { Place } from "../refusal.js";
 import type { Declared } from "./declaration.js";
 import { factorInto, frameOf, intoFrame } from "./frame.js";
@@ -29,36 +29,30 @@ export function scaled(tree: Tree, fraction: Fraction): Tree {
 
 function unitNeeded(where: Place, dimension: string, given: unknown, orDimension = dimension): Unit<string> {
   if (isUnit(given) && (given.dimension === dimension || given.dimension === orDimension)) return given;
-  throw new QuantityError({
-    code: isUnit(given) ? "wrong-kind" : missingOr(given, "unknown-unit"),
-    ...inPlace(where),
-    expected: `a unit of ${dimension}`,
-    received: described(given),
-    remedy: "Every column and cell names the unit its numbers are in.",
-    params: { kind: dimension },
-  });
+  refuse(
+    isUnit(given) ? "wrong-kind" : missingOr(given, "unknown-unit"),
+    where,
+    `a unit of ${dimension}`,
+    described(given),
+    "Every column and cell names the unit its numbers are in.",
+    { kind: dimension },
+  );
 }
 
 function refuseUnit(where: Place, given: unknown): never {
   const remedy = "Plain numbers stand in this column or cell: leave the unit out.";
-  throw new QuantityError({
-    code: "wrong-kind",
-    ...inPlace(where),
-    expected: "no unit",
-    received: described(given),
-    remedy,
-  });
+  refuse("wrong-kind", where, "no unit", described(given), remedy);
 }
 
 function refuseUnknown({ name, inputs }: Declared, caller: string, field: string, given: unknown): never {
-  throw new QuantityError({
-    code: "unknown-field",
-    ...inPlace([caller, field]),
-    expected: `only ${Object.keys(inputs).join(", ")}`,
-    received: described(given),
-    remedy: "Leave the field out, or correct its name.",
-    params: { calculation: name, candidates: Object.keys(inputs) },
-  });
+  refuse(
+    "unknown-field",
+    [caller, field],
+    `only ${Object.keys(inputs).join(", ")}`,
+    described(given),
+    "Leave the field out, or correct its name.",
+    { calculation: name, candidates: Object.keys(inputs) },
+  );
 }
 
 /** A number of a unit's parts, in the frame, as text. */

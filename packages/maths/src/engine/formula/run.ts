@@ -1,8 +1,7 @@
 import { Decimal, EXACT_STEP, kept, onStep, PLAIN_STEP } from "../numbers.js";
 import { isPercent } from "../quantity/index.js";
 import type { Unit } from "../quantity/index.js";
-import { inPlace, QuantityError } from "../refusal.js";
-import type { Place } from "../refusal.js";
+import { refuse } from "../refusal.js";
 import type { Declared } from "./declaration.js";
 import { stepsOf } from "./evaluate.js";
 import type { Step, Value } from "./evaluate.js";
@@ -73,16 +72,9 @@ function resultUnit(
   return result.dimension === "mass" ? frame.mass : frame.length;
 }
 
-function refuse({ name }: Declared, expected: string, received: string): never {
-  const where: Place = [name];
+function noAnswer({ name }: Declared, expected: string, received: string): never {
   const remedy = "These inputs together give no such thing: look at each of them once more.";
-  throw new QuantityError({
-    code: "no-answer",
-    ...inPlace(where),
-    expected,
-    received,
-    remedy,
-  });
+  refuse("no-answer", [name], expected, received, remedy);
 }
 
 /** Whether a difference is taken anywhere: without one nothing leaves a residue beside nothing. */
@@ -114,12 +106,12 @@ export function run(declared: Declared, given: unknown): Run {
   const { steps, failed } = stepsOf(declared.lines, values, nearness);
   const last = steps.at(-1)?.value;
   if (failed !== null || last === undefined || Array.isArray(last)) {
-    return refuse(declared, `a finite value for ${noun}`, `nothing at the line ${failed ?? "asked for"}`);
+    return noAnswer(declared, `a finite value for ${noun}`, `nothing at the line ${failed ?? "asked for"}`);
   }
   for (const [name, least] of Object.entries(declared.atLeast)) {
     const value = steps.find((step) => step.name === name)?.value;
     if (value instanceof Decimal && value.lt(least)) {
-      return refuse(declared, `${name} of ${String(least)} or more for ${noun}`, String(value));
+      return noAnswer(declared, `${name} of ${String(least)} or more for ${noun}`, String(value));
     }
   }
   const countedIn = countedUnit(declared, inputs);
@@ -127,12 +119,12 @@ export function run(declared: Declared, given: unknown): Run {
   const inFrame = last as Decimal;
   const value = settled(declared, unit === null ? inFrame : outOfFrame(frame, inFrame, unit, countedIn), nearness);
   if (what === "whole" && onStep(value, nearness) === null) {
-    return refuse(declared, `a whole number of ${noun}`, value.toSignificantDigits(10).toString());
+    return noAnswer(declared, `a whole number of ${noun}`, value.toSignificantDigits(10).toString());
   }
   const wrong = outside(value, unit, range, isPercent(unit));
   if (wrong !== null) {
     const expected = what === "whole" ? `a whole number of ${noun}, ${wrong}` : `${noun} of ${wrong}`;
-    return refuse(declared, expected, value.toSignificantDigits(10).toString());
+    return noAnswer(declared, expected, value.toSignificantDigits(10).toString());
   }
   return { declared, inputs, frame, values, nearness, steps, value, unit, countedIn };
 }

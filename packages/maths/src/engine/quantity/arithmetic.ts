@@ -1,6 +1,6 @@
 import { amountFrom, Decimal, kept } from "../numbers.js";
 import type { Decimal as DecimalNumber } from "../numbers.js";
-import { QuantityError } from "../refusal.js";
+import { refuse } from "../refusal.js";
 import type { Place } from "../refusal.js";
 import { described } from "./described.js";
 import { requireSameDimension } from "./genuine.js";
@@ -78,16 +78,15 @@ export function times<D extends string>(quantity: Quantity<D>, factor: number | 
   const by = amountFrom(factor);
   if (by === null) {
     const isText = typeof factor === "string";
-    throw new QuantityError({
-      code: "not-a-number",
-      function: "times",
-      path: ["factor"],
-      expected: 'a finite number, or text such as "2.5", "1/8" or "2 1/2"',
-      received: described(factor),
-      remedy: isText
+    refuse(
+      "not-a-number",
+      ["times", "factor"],
+      'a finite number, or text such as "2.5", "1/8" or "2 1/2"',
+      described(factor),
+      isText
         ? "Write a number, or a whole number over another that is not zero."
         : "Two quantities are not multiplied here: use a calculation of the handbook.",
-    });
+    );
   }
   const product = decimalOf(quantity).times(by);
   return makeQuantity(unit, typeof factor === "string" && factor.includes("/") ? kept(product) : product);
@@ -108,14 +107,13 @@ export function ratio<D extends string>(over: Quantity<D>, under: NoInfer<Quanti
   requireSameDimension(upper, lower, where);
   const divisor = new Decimal(under.value).times(lower.scale[0]).times(upper.scale[1]);
   if (divisor.isZero()) {
-    throw new QuantityError({
-      code: "no-answer",
-      function: "ratio",
-      path: ["under"],
-      expected: "something other than zero",
-      received: described(under),
-      remedy: "Nothing can be divided by zero.",
-    });
+    refuse(
+      "no-answer",
+      ["ratio", "under"],
+      "something other than zero",
+      described(under),
+      "Nothing can be divided by zero.",
+    );
   }
   return new Decimal(over.value).times(upper.scale[0]).times(lower.scale[1]).div(divisor).toNumber();
 }

@@ -1,4 +1,4 @@
-import { inPlace, missingOr, QuantityError } from "../refusal.js";
+import { missingOr, refuse } from "../refusal.js";
 import type { Place } from "../refusal.js";
 import { described, UNIT } from "./described.js";
 import type { Unit } from "./unit.js";
@@ -35,14 +35,14 @@ function areOneKind(one: Unit<string>, other: Unit<string>): boolean {
 /** Refuses a unit of another kind, naming both. */
 export function requireSameDimension(own: Unit<string>, other: unknown, where: Place): asserts other is Unit<string> {
   if (isUnit(other) && areOneKind(other, own)) return;
-  throw new QuantityError({
-    code: isUnit(other) ? "wrong-kind" : missingOr(other, "unknown-unit"),
-    ...inPlace(where),
-    expected: own.alone === null ? `a unit of ${own.dimension}` : `${own.dimension} in ${own.name}`,
-    received: isUnit(other) ? `${other.name}, a unit of ${other.dimension}` : described(other),
-    remedy: !isUnit(other)
+  refuse(
+    isUnit(other) ? "wrong-kind" : missingOr(other, "unknown-unit"),
+    where,
+    own.alone === null ? `a unit of ${own.dimension}` : `${own.dimension} in ${own.name}`,
+    isUnit(other) ? `${other.name}, a unit of ${other.dimension}` : described(other),
+    !isUnit(other)
       ? "Units are values you import, such as yards."
       : ((other.dimension === own.dimension ? own.alone : null) ?? "The two are different kinds of thing."),
-    params: { kind: own.dimension },
-  });
+    { kind: own.dimension },
+  );
 }

@@ -10,6 +10,7 @@ export type { Quantity } from "./quantity.js";
 export { marksOf } from "./marks.js";
 export type { NumeralMarks } from "./marks.js";
 export { onlyOptions } from "./only-options.js";
+export { requireList } from "./some-list.js";
 export { quantityText } from "./text.js";
 export type { TextOptions } from "./text.js";
 export { isQuantity, sign, unitOf } from "./unit-of.js";

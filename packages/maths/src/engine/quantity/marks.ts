@@ -1,4 +1,4 @@
-import { QuantityError } from "../refusal.js";
+import { refuse } from "../refusal.js";
 import { described } from "./described.js";
 
 /** The decimal and grouping marks of a locale; without one only a point is a decimal mark and nothing groups. */
@@ -25,14 +25,13 @@ function isLocale(locale: unknown): boolean {
 export function marksOf(locale: string | null): NumeralMarks {
   if (locale === null) return { decimal: ".", group: null };
   if (!isLocale(locale)) {
-    throw new QuantityError({
-      code: "unreadable",
-      function: "locale",
-      path: [],
-      expected: 'a locale that is known here, such as "de" or "en-GB"',
-      received: described(locale),
-      remedy: "It says which marks stand for decimals and thousands.",
-    });
+    refuse(
+      "unreadable",
+      ["locale"],
+      'a locale that is known here, such as "de" or "en-GB"',
+      described(locale),
+      "It says which marks stand for decimals and thousands.",
+    );
   }
   const parts = new Intl.NumberFormat(locale, { numberingSystem: "latn" }).formatToParts(1234567.5);
   const mark = (type: string): string | undefined => parts.find((part) => part.type === type)?.value;

@@ -1,4 +1,4 @@
-import { inPlace, QuantityError } from "../refusal.js";
+import { refuse } from "../refusal.js";
 import { described } from "./described.js";
 
 /** Refuses options that are none, and the first that is not known: it would be lost in silence. */
@@ -7,12 +7,12 @@ export function onlyOptions(caller: string, known: readonly string[], given: unk
   const isGroup = typeof given === "object" && given !== null;
   const unknown = isGroup ? Object.keys(given).find((field) => !known.includes(field)) : "options";
   if (unknown === undefined) return;
-  throw new QuantityError({
-    code: isGroup ? "unknown-field" : "wrong-kind",
-    ...inPlace([caller, unknown]),
-    expected: isGroup ? `only ${known.join(", ")}` : "an object of options",
-    received: described(isGroup ? Reflect.get(given, unknown) : given),
-    remedy: `Give ${known.join(", ")}, or nothing.`,
-    params: { candidates: known },
-  });
+  refuse(
+    isGroup ? "unknown-field" : "wrong-kind",
+    [caller, unknown],
+    isGroup ? `only ${known.join(", ")}` : "an object of options",
+    described(isGroup ? Reflect.get(given, unknown) : given),
+    `Give ${known.join(", ")}, or nothing.`,
+    { candidates: known },
+  );
 }

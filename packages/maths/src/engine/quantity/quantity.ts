@@ -1,6 +1,6 @@
 import type { Decimal as DecimalNumber } from "../numbers.js";
 import { Decimal, decimalText, isDecimalText } from "../numbers.js";
-import { inPlace, missingOr, QuantityError } from "../refusal.js";
+import { missingOr, refuse } from "../refusal.js";
 import type { Place } from "../refusal.js";
 import { described, toldAs, UNIT } from "./described.js";
 import { factorBetween, timesFactor } from "./factor.js";
@@ -100,12 +100,13 @@ function plainText(quantity: Quantity<string>): string {
 export function makeQuantity<D extends string>(unit: Unit<D>, value: DecimalNumber): Quantity<D> {
   const text = decimalText(value);
   if (!value.isFinite() || (text.length > 40 && !isDecimalText(text))) {
-    throw new QuantityError({
-      ...{ code: "out-of-range", function: unit.name, path: ["amount"] },
-      expected: "a number of at most 40 digits before the point and 60 after it",
-      received: `the number ${value.toExponential(5)}`,
-      remedy: "Such an amount is no weaver's: look at the numbers and units it comes from.",
-    });
+    refuse(
+      "out-of-range",
+      [unit.name, "amount"],
+      "a number of at most 40 digits before the point and 60 after it",
+      `the number ${value.toExponential(5)}`,
+      "Such an amount is no weaver's: look at the numbers and units it comes from.",
+    );
   }
   return new Made(unit, text, value.isZero() ? new Decimal(0) : value);
 }
@@ -132,15 +133,15 @@ export function ownUnit(quantity: unknown, where: Place): Unit<string> {
   const unit = genuineUnit(quantity);
   if (unit !== null) return unit;
   const copied = typeof quantity === "object" && quantity !== null && "dimension" in quantity && "value" in quantity;
-  throw new QuantityError({
-    code: copied ? "copied-quantity" : missingOr(quantity, "wrong-kind"),
-    ...inPlace(where),
-    expected: "a quantity",
-    received: described(quantity),
-    remedy: copied
+  refuse(
+    copied ? "copied-quantity" : missingOr(quantity, "wrong-kind"),
+    where,
+    "a quantity",
+    described(quantity),
+    copied
       ? "A copy, as JSON or structuredClone makes it, is only data: read it back with quantityFrom(data, [units])."
       : "Make one with a unit, for example inches(21).",
-  });
+  );
 }
 
 /** The exact amount in another unit, to 40 digits. */

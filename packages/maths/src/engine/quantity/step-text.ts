@@ -1,6 +1,6 @@
 import { Decimal, decimalFrom, decimalText, EXACT_STEP, rounded } from "../numbers.js";
 import type { Rounding } from "../numbers.js";
-import { QuantityError } from "../refusal.js";
+import { refuse } from "../refusal.js";
 import { described } from "./described.js";
 
 /** A step as its two numbers, or the refusal of what is none. */
@@ -9,14 +9,13 @@ export function stepFrom(text: unknown): readonly [over: string, under: string] 
   const plain = decimalFrom(over);
   const parts = decimalFrom(under);
   if (more === undefined && plain?.gt(0) && parts?.isInteger() && parts.gt(0)) return [over, under];
-  throw new QuantityError({
-    code: "unreadable",
-    function: "asText",
-    path: ["step"],
-    expected: 'a step such as "1/8", "1" or "0.01"',
-    received: described(text),
-    remedy: "The step is counted in the quantity's own unit.",
-  });
+  refuse(
+    "unreadable",
+    ["asText", "step"],
+    'a step such as "1/8", "1" or "0.01"',
+    described(text),
+    "The step is counted in the quantity's own unit.",
+  );
 }
 
 const ROUNDINGS: readonly unknown[] = ["roundUp", "roundDown", "nearest"] satisfies Rounding[];
@@ -25,14 +24,13 @@ const ROUNDINGS: readonly unknown[] = ["roundUp", "roundDown", "nearest"] satisf
 export function roundingFrom(rounding: unknown): Rounding {
   if (rounding === undefined) return "nearest";
   if (ROUNDINGS.includes(rounding)) return rounding as Rounding;
-  throw new QuantityError({
-    code: "unknown-word",
-    function: "asText",
-    path: ["rounding"],
-    expected: ROUNDINGS.join(" or "),
-    received: described(rounding),
-    remedy: "Leave it out for the nearest step.",
-  });
+  refuse(
+    "unknown-word",
+    ["asText", "rounding"],
+    ROUNDINGS.join(" or "),
+    described(rounding),
+    "Leave it out for the nearest step.",
+  );
 }
 
 /** Rounds to the step first, then splits whole and part, so that 11.999 at 1/8 is 12 and not 11 8/8. */

@@ -1,6 +1,7 @@
 import { Decimal, decimalText, EXACT_STEP, kept, rounded, shown } from "../numbers.js";
 import type { Rounding } from "../numbers.js";
-import { inPlace, QuantityError } from "../refusal.js";
+import { refuse } from "../refusal.js";
+import type { RefusalCode } from "../refusal.js";
 import { described, toldAs } from "./described.js";
 import { factorBetween, timesFactor } from "./factor.js";
 import { withMarks } from "./marks.js";
@@ -30,35 +31,28 @@ const USUAL_DIGITS = 6;
 const MOST_DIGITS = 30;
 const KNOWN = ["unit", "step", "digits", "decimals", "rounding", "locale"];
 
-function refuse(field: string, code: "unknown-field" | "wrong-kind", expected: string, received: unknown): never {
-  const place = inPlace(["asText", field]);
-  throw new QuantityError({
-    code,
-    ...place,
-    expected,
-    received: described(received),
-    remedy: "",
-    params: { candidates: KNOWN },
-  });
+function refuseOption(field: string, code: RefusalCode, expected: string, given: unknown): never {
+  refuse(code, ["asText", field], expected, described(given), "", { candidates: KNOWN });
 }
 
 /** The options as given, or the refusal of any that is none. */
 function optionsFrom(given: unknown): TextOptions {
   if (typeof given !== "object" || given === null)
-    return refuse("options", "wrong-kind", "an object of options", given);
+    return refuseOption("options", "wrong-kind", "an object of options", given);
   const options = given as TextOptions & Readonly<Record<string, unknown>>;
   const unknown = Object.keys(options).find((field) => !KNOWN.includes(field));
-  if (unknown !== undefined) return refuse(unknown, "unknown-field", `only ${KNOWN.join(", ")}`, options[unknown]);
+  if (unknown !== undefined)
+    return refuseOption(unknown, "unknown-field", `only ${KNOWN.join(", ")}`, options[unknown]);
   const { step, digits, decimals } = options;
   if ([step, digits, decimals].filter((one) => one !== undefined).length > 1)
-    return refuse("step", "wrong-kind", "one of step, digits and decimals", "several");
+    return refuseOption("step", "wrong-kind", "one of step, digits and decimals", "several");
   for (const [field, count, least] of [
     ["digits", digits, 1],
     ["decimals", decimals, 0],
   ] as const) {
     const fits = count === undefined || (Number.isInteger(count) && count >= least && count <= MOST_DIGITS);
     if (!fits)
-      return refuse(field, "wrong-kind", `a whole number from ${String(least)} to ${String(MOST_DIGITS)}`, count);
+      return refuseOption(field, "wrong-kind", `a whole number from ${String(least)} to ${String(MOST_DIGITS)}`, count);
   }
   return options;
 }
@@ -128,7 +122,7 @@ export function quantityText(quantity: Quantity<string>, options?: TextOptions):
   const asked: unknown = wanted.unit ?? own;
   const units = (Array.isArray(asked) ? asked : [asked]) as readonly Unit<string>[];
   for (const unit of units) requireSameDimension(own, unit, ["asText", "unit"]);
-  const smallest = units.at(-1) ?? refuse("unit", "wrong-kind", "a unit, or some from large to small", asked);
+  const smallest = units.at(-1) ?? refuseOption("unit", "wrong-kind", "a unit, or some from large to small", asked);
   const value = kept(timesFactor(new Decimal(quantity.value), factorBetween(own, smallest)));
   if (units.length > 1) return partsText(value, units, smallest, wanted);
   return `${numberText(value, wanted)} ${toldAs(smallest)}`;

@@ -1,6 +1,6 @@
 import type { Decimal } from "../numbers.js";
 import { amountFrom } from "../numbers.js";
-import { inPlace, missingOr, QuantityError } from "../refusal.js";
+import { missingOr, refuse } from "../refusal.js";
 import { described, UNIT } from "./described.js";
 import { ourUnit } from "./genuine.js";
 import { makeQuantity } from "./quantity.js";
@@ -61,17 +61,17 @@ function readAmount(name: string, amount: number | string): Decimal {
   if (read === null) {
     const isText = typeof amount === "string";
     const isFinite = Number.isFinite(amount);
-    throw new QuantityError({
-      code: isFinite
+    refuse(
+      isFinite
         ? "out-of-range"
         : isText || typeof amount === "number"
           ? "not-a-number"
           : missingOr(amount, "wrong-kind"),
-      ...inPlace([name, "amount"]),
-      expected: isFinite ? "a number of at most 60 digits" : 'a finite number, or text such as "12.5" or "3 1/2"',
-      received: described(amount),
-      remedy: "To turn one unit into another write inUnit(quantity, unit); to read text write lengthFrom or massFrom.",
-    });
+      [name, "amount"],
+      isFinite ? "a number of at most 60 digits" : 'a finite number, or text such as "12.5" or "3 1/2"',
+      described(amount),
+      "To turn one unit into another write inUnit(quantity, unit); to read text write lengthFrom or massFrom.",
+    );
   }
   return read;
 }

@@ -3,8 +3,7 @@ import type { Calculation, Declared, Input, Line, Tree } from "../formula/index.
 import type { Rounding } from "../numbers.js";
 import { described, powersOf } from "../quantity/index.js";
 import type { Quantity, Unit } from "../quantity/index.js";
-import { QuantityError } from "../refusal.js";
-import type { RefusalCode } from "../refusal.js";
+import { refuse } from "../refusal.js";
 import { rearrangement } from "./rearrangement.js";
 
 /** How the answer of a formula turned round is given. */
@@ -21,17 +20,6 @@ export type TurnedInput<I, K extends keyof I, A extends string, R> = {
 };
 
 const ROUNDINGS: readonly string[] = ["roundUp", "roundDown", "nearest"] satisfies Rounding[];
-
-function refuse(
-  [code, field]: readonly [code: RefusalCode, field: string],
-  expected: string,
-  received: string,
-  remedy: string,
-  candidates?: readonly string[],
-): never {
-  const params = candidates === undefined ? {} : { candidates };
-  throw new QuantityError({ code, function: "solveFor", path: [field], expected, received, remedy, params });
-}
 
 /** The answer as the last line counts it: a count in its unit, where the formula works in hanks to the pound. */
 function counted(declared: Declared, answer: string): Tree {
@@ -50,15 +38,25 @@ function linesOf(declared: Declared, wanted: string, answer: string): readonly L
   const inputs = Object.keys(declared.inputs);
   if (!inputs.includes(wanted)) {
     const remedy = "Name one of the inputs.";
-    return refuse(["unknown-field", "wanted"], inputs.join(" or "), described(wanted), remedy, inputs);
+    return refuse("unknown-field", ["solveFor", "wanted"], inputs.join(" or "), described(wanted), remedy, {
+      candidates: inputs,
+    });
   }
   if (!found.ok) {
-    return refuse(["no-answer", "wanted"], "an input that the answer settles", found.why, "Ask for another input.");
+    return refuse(
+      "no-answer",
+      ["solveFor", "wanted"],
+      "an input that the answer settles",
+      found.why,
+      "Ask for another input.",
+    );
   }
   if (found.answer !== answer) {
     const remedy = "The third word is the name of the formula's last line, under which its answer now goes in.";
     const expected = `the answer by its name, "${found.answer}"`;
-    return refuse(["unknown-word", "answer"], expected, described(answer), remedy, [found.answer]);
+    return refuse("unknown-word", ["solveFor", "answer"], expected, described(answer), remedy, {
+      candidates: [found.answer],
+    });
   }
   const given = counted(declared, answer);
   return found.lines.map(({ name, tree }) => ({
@@ -77,7 +75,7 @@ function unitFor(
   if (unit !== undefined) {
     if (wanted.what === "quantity" && [dimension, orDimension].includes(unit.dimension)) return [unit];
     const remedy = "Leave the unit out, or give one of the input's kind.";
-    return refuse(["wrong-kind", "in"], `a unit for ${wanted.noun}`, unit.name, remedy);
+    return refuse("wrong-kind", ["solveFor", "in"], `a unit for ${wanted.noun}`, unit.name, remedy);
   }
   if (wanted.what !== "quantity" || ["length", "mass"].includes(dimension)) return undefined;
   if (typeof reckonedIn === "string") return reckonedIn;
@@ -87,7 +85,13 @@ function unitFor(
   );
   if (alike !== undefined) return alike[0];
   const example = wanted.example.slice(0, wanted.example.lastIndexOf("("));
-  return refuse(["missing", "in"], `a unit for ${wanted.noun}`, "nothing", `Name it: solveFor(…, { in: ${example} }).`);
+  return refuse(
+    "missing",
+    ["solveFor", "in"],
+    `a unit for ${wanted.noun}`,
+    "nothing",
+    `Name it: solveFor(…, { in: ${example} }).`,
+  );
 }
 
 /**
@@ -113,18 +117,19 @@ export function solveFor<I, R, K extends keyof I & string, A extends string>(
   const { rounding, in: unit } = Object(turned) as Turned<I[K]>;
   if (rounding !== undefined && !ROUNDINGS.includes(rounding)) {
     return refuse(
-      ["unknown-word", "rounding"],
+      "unknown-word",
+      ["solveFor", "rounding"],
       '"roundUp", "roundDown" or "nearest"',
       described(rounding),
       "Say which way to round.",
-      ROUNDINGS,
+      { candidates: ROUNDINGS },
     );
   }
   if ((input.what === "whole") !== (rounding !== undefined)) {
     const [expected, received] = rounding === undefined ? ["how to round", "nothing"] : ["no rounding", rounding];
     const remedy = 'A number of things is rounded: solveFor(…, { rounding: "roundDown" }); nothing else is.';
     const code = rounding === undefined ? "missing" : "unknown-field";
-    return refuse([code, "rounding"], `${expected} for ${input.noun}`, received, remedy);
+    return refuse(code, ["solveFor", "rounding"], `${expected} for ${input.noun}`, received, remedy);
   }
   const inputs = Object.fromEntries(
     Object.entries(declared.inputs).map(([field, one]) =>

@@ -1,6 +1,6 @@
 import { described } from "../quantity/index.js";
 import type { Unit } from "../quantity/index.js";
-import { inPlace, QuantityError } from "../refusal.js";
+import { refuse } from "../refusal.js";
 import type { Place } from "../refusal.js";
 import { treeText, withNames } from "../formula/index.js";
 import type { Declared, Tree, Unary } from "../formula/index.js";
@@ -47,9 +47,9 @@ export function cellText(tree: Tree, addresses: ReadonlyMap<string, string>): st
   })}`;
 }
 
-function refuse(where: Place, expected: string, received: unknown): never {
+function refuseCell(where: Place, expected: string, received: unknown): never {
   const remedy = "Give a cell such as B2, a range such as B1:B3, or a defined name such as loom_waste, with its unit.";
-  throw new QuantityError({ code: "unreadable", ...inPlace(where), expected, received: described(received), remedy });
+  refuse("unreadable", where, expected, described(received), remedy);
 }
 
 /** An address that may stand in a formula, or its refusal. */
@@ -60,7 +60,7 @@ export function addressOf(where: Place, address: unknown, takesRange: boolean): 
     address.length <= LONGEST &&
     ADDRESS.test(address) &&
     (takesRange || !address.includes(":"));
-  return named || stands ? address : refuse(where, takesRange ? "a cell or range" : "a cell", address);
+  return named || stands ? address : refuseCell(where, takesRange ? "a cell or range" : "a cell", address);
 }
 
 /** The addresses and units of the inputs, as given for a formula. */

@@ -1,9 +1,9 @@
 import { added, plainNumber, positive, readInputs } from "../../engine/formula/index.js";
 import type { ReportStep } from "../../engine/formula/index.js";
 import { Decimal, kept } from "../../engine/numbers.js";
-import { compare, described, difference, genuineUnit, inUnit, sum } from "../../engine/quantity/index.js";
+import { compare, described, difference, genuineUnit, inUnit, sign, sum } from "../../engine/quantity/index.js";
 import type { Unit } from "../../engine/quantity/index.js";
-import { QuantityError } from "../../engine/refusal.js";
+import { refuse } from "../../engine/refusal.js";
 import { Length, percentAdded } from "../../units/index.js";
 import type { Addition } from "../../units/index.js";
 import type { PeirceClothInput } from "./peirce-cloth.js";
@@ -47,15 +47,14 @@ export function clothByShortRule(input: ClothByShortRuleInput): ClothByShortRule
   const step = { spacing: pickSpacing, crimp: warpCrimp, factor };
   const warpHeight = waveHeight(step);
   const weftHeight = difference(sum(warpDiameter, weftDiameter), warpHeight);
-  if (weftHeight.value.startsWith("-")) {
-    throw new QuantityError({
-      code: "no-answer",
-      function: "clothByShortRule",
-      path: ["warpCrimp"],
-      expected: "a warp that stands no higher than both threads",
-      received: described(warpCrimp),
-      remedy: "Look at the diameters, the picks and the crimp.",
-    });
+  if (sign(weftHeight) < 0) {
+    refuse(
+      "no-answer",
+      ["clothByShortRule", "warpCrimp"],
+      "a warp that stands no higher than both threads",
+      described(warpCrimp),
+      "Look at the diameters, the picks and the crimp.",
+    );
   }
   const unit = genuineUnit(endSpacing) as Unit<"length">;
   const root = new Decimal(inUnit(weftHeight, unit).value).div(endSpacing.value).div(factor);

@@ -1,6 +1,6 @@
 import { added, positive, readInputs } from "../../engine/formula/index.js";
 import { compare, difference, sum } from "../../engine/quantity/index.js";
-import { QuantityError, reading } from "../../engine/refusal.js";
+import { reading, refuse } from "../../engine/refusal.js";
 import { Length } from "../../units/index.js";
 import type { Addition } from "../../units/index.js";
 import type { PeirceThread } from "./peirce-thread.js";
@@ -32,7 +32,7 @@ function threadOf(field: keyof PeirceClothInput, bent: () => PeirceThread): Peir
   const thread = reading(bent);
   if (thread.ok) return thread.value;
   const [{ code, expected, received, remedy, params }] = thread.faults;
-  throw new QuantityError({ code, function: "peirceCloth", path: [field], expected, received, remedy, params });
+  refuse(code, ["peirceCloth", field], expected, received, remedy, params);
 }
 
 /**

@@ -2,7 +2,7 @@ import { added, positive, readInputs } from "../../engine/formula/index.js";
 import { Decimal, EXACT_STEP } from "../../engine/numbers.js";
 import { described, genuineUnit, inUnit, ratio } from "../../engine/quantity/index.js";
 import type { Unit } from "../../engine/quantity/index.js";
-import { QuantityError } from "../../engine/refusal.js";
+import { refuse } from "../../engine/refusal.js";
 import { Length, percentAdded } from "../../units/index.js";
 import type { Addition } from "../../units/index.js";
 import { peirceThread } from "./peirce-thread.js";
@@ -65,14 +65,13 @@ export function threadFromCrimp(input: ThreadFromCrimpInput): PeirceThread {
   }
   if (!reaches || found.height.gt(diameters.plus(nearly))) {
     const room = String(ratio(input.spacing, input.diameters));
-    throw new QuantityError({
-      code: "no-answer",
-      function: "threadFromCrimp",
-      path: ["crimp"],
-      expected: `no more crimp than round threads ${room} of both diameters apart can take up`,
-      received: described(input.crimp),
-      remedy: "Look at the diameters and the spacing; a thread that flattens is not Peirce's.",
-    });
+    refuse(
+      "no-answer",
+      ["threadFromCrimp", "crimp"],
+      `no more crimp than round threads ${room} of both diameters apart can take up`,
+      described(input.crimp),
+      "Look at the diameters and the spacing; a thread that flattens is not Peirce's.",
+    );
   }
   return peirceThread(unit, spacing, found);
 }

@@ -2,7 +2,7 @@ import { atLeastZero, positive, readInputs } from "../../engine/formula/index.js
 import { Decimal, EXACT_STEP } from "../../engine/numbers.js";
 import { described, genuineUnit, inUnit } from "../../engine/quantity/index.js";
 import type { Unit } from "../../engine/quantity/index.js";
-import { QuantityError } from "../../engine/refusal.js";
+import { refuse } from "../../engine/refusal.js";
 import { Length } from "../../units/index.js";
 import { peirceThread } from "./peirce-thread.js";
 import type { PeirceThread } from "./peirce-thread.js";
@@ -42,14 +42,13 @@ export function threadFromHeight(input: ThreadFromHeightInput): PeirceThread {
   const reach = spacing.pow(2).plus(under.pow(2));
   const free = reach.minus(diameters.pow(2));
   if (free.lt(diameters.pow(2).times(`-${EXACT_STEP}`)) || under.isNegative()) {
-    throw new QuantityError({
-      code: "no-answer",
-      function: "threadFromHeight",
-      path: [under.isNegative() ? "height" : "spacing"],
-      expected: under.isNegative() ? "a wave no higher than both threads" : "threads no closer than jammed",
-      received: described(under.isNegative() ? input.height : input.spacing),
-      remedy: "Round threads of these diameters cannot lie so: look at the diameters, the spacing and the height.",
-    });
+    refuse(
+      "no-answer",
+      ["threadFromHeight", under.isNegative() ? "height" : "spacing"],
+      under.isNegative() ? "a wave no higher than both threads" : "threads no closer than jammed",
+      described(under.isNegative() ? input.height : input.spacing),
+      "Round threads of these diameters cannot lie so: look at the diameters, the spacing and the height.",
+    );
   }
   const straight = Decimal.max(0, free).sqrt();
   const angle = Decimal.min(1, diameters.div(reach.sqrt())).asin().minus(under.div(spacing).atan());

@@ -1,7 +1,7 @@
 import { EXACT_STEP, onStep } from "../../engine/numbers.js";
 import { positive, readInputs, whole } from "../../engine/formula/index.js";
 import type { ReportStep } from "../../engine/formula/index.js";
-import { QuantityError } from "../../engine/refusal.js";
+import { refuse } from "../../engine/refusal.js";
 import { DentsPerLength, EndsPerLength } from "../../units/index.js";
 import { endsADent } from "./ends-a-dent.js";
 import { evenOrder } from "./even-order.js";
@@ -65,12 +65,11 @@ export function exactSley(input: ExactSleyInput): ExactSley {
       steps: Object.freeze([{ calculation: settOfSley, input: step }]),
     });
   }
-  throw new QuantityError({
-    code: "no-answer",
-    function: "exactSley",
-    path: [],
-    expected: `an order of ${String(mostDents)} dents or fewer`,
-    received: `${String(sett)} in a reed of ${String(reed)}`,
-    remedy: "Allow a longer order, or take a sett nearby: substituteReeds lists them.",
-  });
+  refuse(
+    "no-answer",
+    ["exactSley"],
+    `an order of ${String(mostDents)} dents or fewer`,
+    `${String(sett)} in a reed of ${String(reed)}`,
+    "Allow a longer order, or take a sett nearby: substituteReeds lists them.",
+  );
 }

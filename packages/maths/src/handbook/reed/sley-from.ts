@@ -1,5 +1,5 @@
 import { described } from "../../engine/quantity/index.js";
-import { missingOr, QuantityError, reading } from "../../engine/refusal.js";
+import { missingOr, reading, refuse } from "../../engine/refusal.js";
 import type { Reading } from "../../engine/refusal.js";
 
 /** A sleying order as the calculations take it: so many dents, of so many ends each, and so on. */
@@ -33,24 +33,17 @@ function runsOf(order: readonly number[]): Sley {
  * @example sleyFrom("1-2-2").endsPerDent // [1, 2]
  */
 export function sleyFrom(order: string): Sley {
-  const refuse = (remedy: string): never => {
+  const unread = (remedy: string): never => {
     const expected = "the ends of each dent with hyphens between, such as 2-1-1";
-    throw new QuantityError({
-      code: missingOr(order, "unreadable"),
-      function: "sleyFrom",
-      path: ["order"],
-      expected,
-      received: described(order),
-      remedy,
-    });
+    refuse(missingOr(order, "unreadable"), ["sleyFrom", "order"], expected, described(order), remedy);
   };
   const text: unknown = order;
-  if (typeof text !== "string" || text.length > 400) return refuse("Give the order as text.");
+  if (typeof text !== "string" || text.length > 400) return unread("Give the order as text.");
   const parts = text.split("-").map((part) => part.trim());
   if (parts.length > 100 || !parts.every((part) => DENT.test(part)))
-    return refuse("Write whole numbers with hyphens between.");
+    return unread("Write whole numbers with hyphens between.");
   const ends = parts.map(Number);
-  return ends.some((one) => one > 0) ? runsOf(ends) : refuse("An order of empty dents holds no warp.");
+  return ends.some((one) => one > 0) ? runsOf(ends) : unread("An order of empty dents holds no warp.");
 }
 
 /**

@@ -1,5 +1,5 @@
 import { listOf, readInputs, whole } from "../../engine/formula/index.js";
-import { QuantityError } from "../../engine/refusal.js";
+import { refuse } from "../../engine/refusal.js";
 import { dentOf } from "./dent-of-end.js";
 
 export interface StripeEdgesInDentsInput {
@@ -23,17 +23,6 @@ export interface StripeEdge {
   readonly cutsDent: boolean;
 }
 
-function refuse(field: string, expected: string, received: string): never {
-  throw new QuantityError({
-    code: "out-of-range",
-    function: "stripeEdgesInDents",
-    path: [field],
-    expected,
-    received,
-    remedy: "",
-  });
-}
-
 /**
  * For every stripe the dent in which it ends, and whether that dent holds ends of the next stripe too.
  *
@@ -48,13 +37,15 @@ export function stripeEdgesInDents(input: StripeEdgesInDentsInput): readonly Str
     edges: listOf(whole("ends", "up to and with the last of a stripe", { atLeast: 1 })),
     endsInEachDent: listOf(whole("ends in each dent", "of the sleying order", { atLeast: 0 })),
   };
-  readInputs("stripeEdgesInDents", declared, input);
+  const name = "stripeEdgesInDents";
+  readInputs(name, declared, input);
   const { ends, edges, endsInEachDent } = input;
   const endsInOrder = endsInEachDent.reduce((total, held) => total + held, 0);
-  if (endsInOrder === 0) refuse("endsInEachDent", "a dent with an end in it", "only empty dents");
+  if (endsInOrder === 0)
+    refuse("out-of-range", [name, "endsInEachDent"], "a dent with an end in it", "only empty dents");
   const outside = edges.find((edge) => edge > ends);
   if (outside !== undefined)
-    refuse("edges", `no edge past the last of ${String(ends)} ends`, `edge ${String(outside)}`);
+    refuse("out-of-range", [name, "edges"], `no edge past the last of ${String(ends)} ends`, `edge ${String(outside)}`);
   return Object.freeze(
     edges
       .filter((edge) => edge !== ends)

@@ -1,7 +1,7 @@
 import { listOf, positive, readInputs, share, whole } from "../../engine/formula/index.js";
 import type { ReportStep } from "../../engine/formula/index.js";
 import { Decimal, EXACT_STEP } from "../../engine/numbers.js";
-import { compare, difference, ratio, times } from "../../engine/quantity/index.js";
+import { compare, difference, ratio, sign, times } from "../../engine/quantity/index.js";
 import { DentsPerLength, EndsPerLength, percentOf } from "../../units/index.js";
 import type { Length, Share } from "../../units/index.js";
 import { endsADent } from "./ends-a-dent.js";
@@ -90,7 +90,6 @@ export function substituteReeds(input: SubstituteReedsInput): readonly Substitut
       });
     }),
   );
-  const size = ({ change }: SubstituteReed): EndsPerLength =>
-    change.value.startsWith("-") ? times(change, -1) : change;
+  const size = ({ change }: SubstituteReed): EndsPerLength => (sign(change) < 0 ? times(change, -1) : change);
   return Object.freeze(found.sort((a, b) => compare(size(a), size(b)) || a.order.length - b.order.length));
 }

@@ -1,7 +1,7 @@
 import { listOf, readInputs, whole } from "../../engine/formula/index.js";
-import { described } from "../../engine/quantity/index.js";
-import { allTogether, QuantityError } from "../../engine/refusal.js";
-import type { RefusalCode } from "../../engine/refusal.js";
+import { requireList } from "../../engine/quantity/index.js";
+import { allTogether, refuse } from "../../engine/refusal.js";
+import type { Place } from "../../engine/refusal.js";
 
 /** A part of a threading: a repeat, a block, a border. */
 export interface ThreadingPart {
@@ -25,16 +25,11 @@ const MOST_HEDDLES = 1_000_000;
 export function readThreading(name: string, threading: Threading): void {
   const { parts, ...others } = Object(threading) as Threading;
   const shafts = { shafts: whole("shafts", "of the loom", { atLeast: 1, atMost: MOST_SHAFTS }) };
-  const given: unknown = parts;
-  const refuse = (code: RefusalCode, expected: string, received: string, remedy: string): never => {
-    throw new QuantityError({ code, function: name, path: ["parts"], expected, received, remedy });
-  };
-  const readParts = (): readonly (() => unknown)[] => {
-    const list = Array.isArray(given) && given.length > 0;
-    if (list) return Array.from(parts, (part, at) => () => readInputs([name, "parts", at], declared, part));
-    const code = given === undefined || given === null ? "missing" : Array.isArray(given) ? "empty" : "wrong-kind";
+  const where: Place = [name, "parts"];
+  const readParts = (): void => {
     const remedy = "Write [{ threading: [1, 2, 3, 4], times: 90 }].";
-    return [() => refuse(code, "a list of the parts of a threading", described(given), remedy)];
+    requireList(where, parts, "a list of the parts of a threading", remedy);
+    allTogether(...Array.from(parts, (part, at) => () => readInputs([...where, at], declared, part)));
   };
   const known = Number.isSafeInteger(others.shafts) && others.shafts >= 1 && others.shafts <= MOST_SHAFTS;
   const atMost = known ? others.shafts : MOST_SHAFTS;
@@ -42,9 +37,9 @@ export function readThreading(name: string, threading: Threading): void {
     threading: listOf(whole("shafts", "of every heddle in turn", { atLeast: 1, atMost })),
     times: whole("times", "the part stands in the width", { atLeast: 0 }),
   };
-  allTogether(() => readInputs(name, shafts, others), ...readParts());
+  allTogether(() => readInputs(name, shafts, others), readParts);
   const heddles = parts.reduce((total, part) => total + part.threading.length * part.times, 0);
-  if (heddles > MOST_HEDDLES) refuse("out-of-range", `at most ${String(MOST_HEDDLES)} heddles`, String(heddles), "");
+  if (heddles > MOST_HEDDLES) refuse("out-of-range", where, `at most ${String(MOST_HEDDLES)} heddles`, String(heddles));
 }
 
 /** The shaft of every end in turn. */

@@ -1,5 +1,5 @@
 import { oneOf, positive, readInputs } from "../../engine/formula/index.js";
-import { allTogether, QuantityError } from "../../engine/refusal.js";
+import { allTogether, refuse } from "../../engine/refusal.js";
 import { described, ratio } from "../../engine/quantity/index.js";
 import { IndirectCount, endsPerInch, percentAdded } from "../../units/index.js";
 import type { Addition, EndsPerLength } from "../../units/index.js";
@@ -33,15 +33,14 @@ function checkWraps(wraps: unknown): void {
   const isWhole = Number.isSafeInteger(wraps);
   if ((isWhole && Number(wraps) > 0) || wraps === "not wrapped") return;
   const known = typeof wraps === "string" ? "unknown-word" : "wrong-kind";
-  throw new QuantityError({
-    code: wraps === undefined || wraps === null ? "missing" : isWhole ? "out-of-range" : known,
-    function: "comparedSetts",
-    path: ["wrapsPerInch"],
-    expected: 'a whole number of wraps, or "not wrapped"',
-    received: described(wraps),
-    remedy: "Wrap the yarn round a ruler, touching, and count it over an inch.",
-    params: { kind: "whole", atLeast: 1, candidates: ["not wrapped"], example: "24" },
-  });
+  refuse(
+    wraps === undefined || wraps === null ? "missing" : isWhole ? "out-of-range" : known,
+    ["comparedSetts", "wrapsPerInch"],
+    'a whole number of wraps, or "not wrapped"',
+    described(wraps),
+    "Wrap the yarn round a ruler, touching, and count it over an inch.",
+    { kind: "whole", atLeast: 1, candidates: ["not wrapped"], example: "24" },
+  );
 }
 
 /**

@@ -1,5 +1,5 @@
 import { listOf, readInputs, whole } from "../../engine/formula/index.js";
-import { QuantityError } from "../../engine/refusal.js";
+import { refuse } from "../../engine/refusal.js";
 import { dentOf } from "../reed/dent-of-end.js";
 
 export interface CountsOfWarpInput {
@@ -48,14 +48,7 @@ export function countsOfWarp(input: CountsOfWarpInput): CountsOfWarp {
   const inOrder = endsInEachDent.reduce((total, held) => total + held, 0);
   if (heddles < 0 || knots < 0 || inOrder === 0) {
     const received = inOrder === 0 ? "only empty dents" : "more doubled, floating or lost ends than there are";
-    throw new QuantityError({
-      code: "no-answer",
-      function: "countsOfWarp",
-      path: [],
-      expected: "a warp that can stand so",
-      received,
-      remedy: "",
-    });
+    refuse("no-answer", ["countsOfWarp"], "a warp that can stand so", received);
   }
   const [dents] = dentOf(ends, endsInEachDent, inOrder);
   const says = `${String(ends)} ends in ${String(heddles)} heddles and ${String(dents)} dents: ${String(knots)} knots to tie.`;

@@ -1,5 +1,5 @@
 import { listOf, readInputs, whole } from "../../engine/formula/index.js";
-import { allTogether, QuantityError } from "../../engine/refusal.js";
+import { allTogether, refuse } from "../../engine/refusal.js";
 import { greatestCommonMeasure } from "../reed/greatest-common-measure.js";
 import { heddlesOfEnds, sideEnds } from "./side-ends.js";
 import type { FreeAtSides, SideEnds } from "./side-ends.js";
@@ -23,7 +23,7 @@ export interface EndsAtSides {
   readonly says: string;
 }
 
-function read(input: EndsAtSidesInput): void {
+function checkCounts(input: EndsAtSidesInput): void {
   const { emptyDents, spareHeddles, ...counts } = Object(input) as EndsAtSidesInput;
   const declared = {
     oldEnds: whole("ends", "of the old warp", { atLeast: 1, atMost: 1_000_000 }),
@@ -41,15 +41,9 @@ function read(input: EndsAtSidesInput): void {
   const shafts = Math.max(...counts.threading);
   for (const [field, on] of Object.entries(spareHeddles) as [string, readonly number[]][]) {
     if (on.length >= shafts) continue;
-    const place = { function: "endsAtSides", path: ["spareHeddles", field] };
     const expected = `a number for each of ${String(shafts)} shafts`;
-    throw new QuantityError({
-      code: "missing",
-      ...place,
-      expected,
-      received: `${String(on.length)} numbers`,
-      remedy: "Count the spare heddles of every shaft, also where there are none.",
-    });
+    const remedy = "Count the spare heddles of every shaft, also where there are none.";
+    refuse("missing", ["endsAtSides", "spareHeddles", field], expected, `${String(on.length)} numbers`, remedy);
   }
 }
 
@@ -66,7 +60,7 @@ function read(input: EndsAtSidesInput): void {
  * endsAtSides({ oldEnds: 182, newEnds: 206, threading: [1, 2, 3, 4], endsPerDent: 2, ...free }).sides[0].ends // 12
  */
 export function endsAtSides(input: EndsAtSidesInput): EndsAtSides {
-  read(input);
+  checkCounts(input);
   const { oldEnds, newEnds, ...given } = input;
   const { threading, endsPerDent } = given;
   const shafts = given.spareHeddles.beforeFirst.length;

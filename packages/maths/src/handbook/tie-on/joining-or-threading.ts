@@ -1,6 +1,6 @@
 import { atLeastZero, plainNumber, readInputs, whole } from "../../engine/formula/index.js";
 import type { ReportStep } from "../../engine/formula/index.js";
-import { compare, difference, times } from "../../engine/quantity/index.js";
+import { difference, sign, times } from "../../engine/quantity/index.js";
 import { Length } from "../../units/index.js";
 import { hoursToJoin } from "./hours-to-join.js";
 import type { HoursToJoinInput } from "./hours-to-join.js";
@@ -63,7 +63,7 @@ export function joiningOrThreading(input: JoiningOrThreadingInput): JoiningOrThr
   const hoursSaved = hoursThreading - hoursJoining;
   const perEnd = difference(input.newWarpSpared, input.oldWarpGivenUp);
   const yarnSaved = times(perEnd, ends);
-  const saves = compare(yarnSaved, times(yarnSaved, 0)) > 0;
+  const saves = sign(yarnSaved) > 0;
   const hours = `${Math.abs(hoursSaved).toFixed(1)} hours ${hoursSaved >= 0 ? "fewer" : "more"} than threading afresh`;
   const says = `Joining takes ${hours} and ${saves ? `saves ${String(perEnd)} of every end` : "saves no yarn"}. The proved threading and sley are kept either way of reckoning.`;
   const steps = Object.freeze([Object.freeze({ calculation: hoursToJoin, input: knots })]);

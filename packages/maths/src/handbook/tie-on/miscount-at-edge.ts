@@ -1,5 +1,5 @@
 import { listOf, noneOrMore, readInputs, whole } from "../../engine/formula/index.js";
-import { QuantityError } from "../../engine/refusal.js";
+import { refuse } from "../../engine/refusal.js";
 
 export interface MiscountAtEdgeInput {
   /** Ends of each group as planned, in the order tied. */
@@ -39,7 +39,7 @@ const MEANS = {
   },
 } as const;
 
-function read(input: MiscountAtEdgeInput): void {
+function checkCounts(input: MiscountAtEdgeInput): void {
   const groups = Array.isArray((input as Partial<MiscountAtEdgeInput> | null | undefined)?.planned)
     ? input.planned.length
     : 0;
@@ -56,26 +56,19 @@ function read(input: MiscountAtEdgeInput): void {
     countedRight: counted("right"),
     countedOdd: counted("odd"),
   };
-  readInputs("miscountAtEdge", declared, input);
+  const name = "miscountAtEdge";
+  readInputs(name, declared, input);
   const { lastRight, foundAt, oldSeen, newSeen } = input;
-  const refuse = (
-    code: "out-of-range" | "no-answer",
-    field: string,
-    expected: string,
-    received: string,
-    remedy: string,
-  ): never => {
-    throw new QuantityError({ code, function: "miscountAtEdge", path: [field], expected, received, remedy });
-  };
   if (foundAt <= lastRight)
-    refuse("out-of-range", "foundAt", "a group after the last that agreed", String(foundAt), "");
+    refuse("out-of-range", [name, "foundAt"], "a group after the last that agreed", String(foundAt));
+  const left = "ends of one warp left over";
   if (oldSeen === 0 && newSeen === 0) {
     const remedy = "The edge agrees; two slips can still cancel, so hold its last dent and shaft against the list.";
-    refuse("no-answer", "newSeen", "ends of one warp left over", "nothing is left over", remedy);
+    refuse("no-answer", [name, "newSeen"], left, "nothing is left over", remedy);
   }
   if (oldSeen > 0 && newSeen > 0) {
     const received = `${String(oldSeen)} old and ${String(newSeen)} new ends`;
-    refuse("no-answer", "newSeen", "ends of one warp left over", received, "Tie on until one of the two runs out.");
+    refuse("no-answer", [name, "newSeen"], left, received, "Tie on until one of the two runs out.");
   }
 }
 
@@ -91,7 +84,7 @@ function read(input: MiscountAtEdgeInput): void {
  * miscountAtEdge({ ...edge, oldSeen: 1, newSeen: 0 }).lookFor // "a loose new end"
  */
 export function miscountAtEdge(input: MiscountAtEdgeInput): MiscountAtEdge {
-  read(input);
+  checkCounts(input);
   const { planned, lastRight, foundAt, newSeen, oldSeen, countedRight, countedOdd } = input;
   const upTo = (group: number): number => planned.slice(0, group).reduce((total, ends) => total + ends, 0);
   const [firstEnd, lastEnd] = [upTo(lastRight) + 1, upTo(foundAt)];

@@ -1,6 +1,6 @@
 import { atLeastZero, oneOf, readInputs } from "../../engine/formula/index.js";
 import type { Source } from "../../engine/formula/index.js";
-import { compare, difference, inUnit, quantityText, times, unitOf } from "../../engine/quantity/index.js";
+import { difference, inUnit, quantityText, sign, unitOf } from "../../engine/quantity/index.js";
 import type { Unit } from "../../engine/quantity/index.js";
 import { avlHomeLoom, commonPractice, notesFromTheFell } from "../../sources/index.js";
 import { centimetres, inches, Length, metres, millimetres } from "../../units/index.js";
@@ -74,7 +74,9 @@ function neededAt(place: KnotsTied, measured: Length): Needed {
 
 /** In the unit of what is left, which is measured. */
 function lacking(needed: Length, left: Length): Length {
-  return inUnit(compare(left, needed) < 0 ? difference(needed, left) : times(needed, 0), unitOf(left));
+  const unit = unitOf(left);
+  const short = inUnit(difference(needed, left), unit);
+  return sign(short) > 0 ? short : unit(0);
 }
 
 function shortAt(place: KnotsTied, left: OldWarpLeftInput): OldWarpLeft["short"] {
@@ -91,7 +93,7 @@ function shortText(length: Length): string {
 }
 
 function isNone({ pastReed, behindHeddles }: OldWarpLeft["short"]): boolean {
-  return pastReed.value === "0" && behindHeddles.value === "0";
+  return sign(pastReed) === 0 && sign(behindHeddles) === 0;
 }
 
 /**
@@ -120,8 +122,8 @@ export function oldWarpLeft(input: OldWarpLeftInput): OldWarpLeft {
   const compared = PLACES.filter((place) => place !== knotsTied && place !== "behind the reed");
   const instead = Object.freeze(compared.filter((place) => isNone(shortAt(place, input))));
   const lacks = [
-    short.pastReed.value === "0" ? "" : `${shortText(short.pastReed)} short past the reed`,
-    short.behindHeddles.value === "0" ? "" : `${shortText(short.behindHeddles)} short behind the heddles`,
+    sign(short.pastReed) === 0 ? "" : `${shortText(short.pastReed)} short past the reed`,
+    sign(short.behindHeddles) === 0 ? "" : `${shortText(short.behindHeddles)} short behind the heddles`,
   ].filter(Boolean);
   const stands = `${quantityText(input.pastReed)} past the reed, ${quantityText(input.behindHeddles)} behind the heddles`;
   const verdict = isSaid

@@ -1,8 +1,7 @@
 import { positive, readInputs, whole } from "../../engine/formula/index.js";
 import type { ReportStep } from "../../engine/formula/index.js";
-import { compare, described, difference } from "../../engine/quantity/index.js";
-import { allTogether, missingOr, QuantityError } from "../../engine/refusal.js";
-import type { FaultPath, RefusalCode } from "../../engine/refusal.js";
+import { compare, difference, requireList } from "../../engine/quantity/index.js";
+import { allTogether } from "../../engine/refusal.js";
 import { Length } from "../../units/index.js";
 import { longestWarp } from "./longest-warp.js";
 import type { LongestWarpInput } from "./longest-warp.js";
@@ -37,15 +36,9 @@ export interface LongestWarpByColour {
  * longestWarpByColour(colours).runsOutFirst // "coal"
  */
 export function longestWarpByColour(colours: readonly ColourAtHand[]): LongestWarpByColour {
-  const given: unknown = colours;
-  const refuse = (code: RefusalCode, path: FaultPath, expected: string, received: unknown): never => {
-    const remedy = 'Write [{ colour: "ash", ends: 300, yarn: yards(1680) }].';
-    const place = { function: "longestWarpByColour", path: ["colours", ...path] };
-    throw new QuantityError({ code, ...place, expected, received: described(received), remedy });
-  };
-  if (given === undefined || given === null) refuse("missing", [], "a list of colours", given);
-  if (!Array.isArray(given)) refuse(missingOr(given, "wrong-kind"), [], "a list of colours", given);
-  if (colours.length === 0) refuse("empty", [], "a list of colours", given);
+  const where = ["longestWarpByColour", "colours"] as const;
+  const remedy = 'Write [{ colour: "ash", ends: 300, yarn: yards(1680) }].';
+  requireList(where, colours, "a list of colours", remedy);
   const declared = {
     ends: whole("ends", "of this colour", { atLeast: 1 }),
     yarn: positive(Length, "of this colour at hand"),
@@ -54,9 +47,9 @@ export function longestWarpByColour(colours: readonly ColourAtHand[]): LongestWa
     const { colour, ...others } = Object(one) as ColourAtHand;
     return [
       (): void => {
-        checkName(colour, (code, expected) => refuse(code, [at, "colour"], expected, colour));
+        checkName([...where, at, "colour"], colour, remedy);
       },
-      (): unknown => readInputs(["longestWarpByColour", "colours", at], declared, others),
+      (): unknown => readInputs([...where, at], declared, others),
     ];
   });
   allTogether(...parts.flat());

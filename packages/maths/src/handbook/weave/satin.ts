@@ -1,5 +1,5 @@
 import { readInputs, whole } from "../../engine/formula/index.js";
-import { QuantityError } from "../../engine/refusal.js";
+import { refuse } from "../../engine/refusal.js";
 import type { Weave } from "./drawn.js";
 
 export interface SatinInput {
@@ -24,14 +24,13 @@ export function satin(input: SatinInput): Weave {
   const { ends, move } = input;
   const bound = Array.from({ length: ends }, (_, pick) => (pick * move) % ends);
   if (move > ends - 2 || new Set(bound).size < ends) {
-    throw new QuantityError({
-      code: "no-answer",
-      function: "satin",
-      path: ["move"],
-      expected: `a move from 2 to ${String(ends - 2)} that shares no factor with ${String(ends)} ends`,
-      received: String(move),
-      remedy: "A satin of six ends has no such move; those of five have 2 and 3, of eight 3 and 5.",
-    });
+    refuse(
+      "no-answer",
+      ["satin", "move"],
+      `a move from 2 to ${String(ends - 2)} that shares no factor with ${String(ends)} ends`,
+      String(move),
+      "A satin of six ends has no such move; those of five have 2 and 3, of eight 3 and 5.",
+    );
   }
   return Object.freeze(bound.map((at) => `${"x".repeat(at)}.${"x".repeat(ends - at - 1)}`));
 }

@@ -1,5 +1,5 @@
 import { listOf, readInputs, whole } from "../../engine/formula/index.js";
-import { QuantityError } from "../../engine/refusal.js";
+import { refuse } from "../../engine/refusal.js";
 import type { Weave } from "./drawn.js";
 
 export interface TwillInput {
@@ -19,14 +19,13 @@ export function twill(input: TwillInput): Weave {
   const { floats } = input;
   const first = floats.map((length, at) => (at % 2 === 0 ? "x" : ".").repeat(length)).join("");
   if (floats.length % 2 !== 0 || first.length > 1000) {
-    throw new QuantityError({
-      code: "wrong-kind",
-      function: "twill",
-      path: ["floats"],
-      expected: "as many floats under as over, in a repeat of no more than 1000 ends",
-      received: `${String(floats.length)} floats, ${String(first.length)} ends`,
-      remedy: "Write over, under, over, under: [2, 2] or [5, 2, 1, 2].",
-    });
+    refuse(
+      "wrong-kind",
+      ["twill", "floats"],
+      "as many floats under as over, in a repeat of no more than 1000 ends",
+      `${String(floats.length)} floats, ${String(first.length)} ends`,
+      "Write over, under, over, under: [2, 2] or [5, 2, 1, 2].",
+    );
   }
   const ends = first.length;
   return Object.freeze(Array.from(first, (_, pick) => first.slice(ends - pick) + first.slice(0, ends - pick)));

@@ -1,4 +1,4 @@
-import { QuantityError } from "../../engine/refusal.js";
+import { refuse } from "../../engine/refusal.js";
 import { drawn } from "./drawn.js";
 import type { Weave } from "./drawn.js";
 
@@ -29,14 +29,13 @@ function quantitiesOf(name: "end" | "pick", threads: readonly (readonly boolean[
   const floats = threads.map(floatsOf);
   const loose = floats.findIndex((own) => own.length === 0);
   if (loose >= 0) {
-    throw new QuantityError({
-      code: "no-answer",
-      function: "weaveQuantities",
-      path: ["weave"],
-      expected: "threads that each pass between face and back",
-      received: `${name} ${String(loose + 1)} on one side throughout`,
-      remedy: "Draw the whole repeat; a thread that is never bound is in no cloth.",
-    });
+    refuse(
+      "no-answer",
+      ["weaveQuantities", "weave"],
+      "threads that each pass between face and back",
+      `${name} ${String(loose + 1)} on one side throughout`,
+      "Draw the whole repeat; a thread that is never bound is in no cloth.",
+    );
   }
   const all = floats.flat();
   return Object.freeze({

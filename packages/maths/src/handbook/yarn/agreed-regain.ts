@@ -1,7 +1,7 @@
 import { oneOf, readInputs } from "../../engine/formula/index.js";
 import type { Source } from "../../engine/formula/index.js";
 import { described } from "../../engine/quantity/index.js";
-import { QuantityError } from "../../engine/refusal.js";
+import { refuse } from "../../engine/refusal.js";
 import { astmD1909, euFibreNames } from "../../sources/index.js";
 import { percentAdded } from "../../units/index.js";
 import type { Addition } from "../../units/index.js";
@@ -120,21 +120,20 @@ export function agreedRegain(of: AgreedRegainOf): AgreedRegain {
   };
   readInputs("agreedRegain", inputs, of);
   const { convention, fibre } = of;
-  const [percent, status] = conventions[convention][fibre] ?? refuse(of);
+  const [percent, status] = conventions[convention][fibre] ?? unknownFibre(of);
   const source = convention === "ASTM D1909" ? astmD1909 : euFibreNames;
   return Object.freeze({ regain: percentAdded(percent), source, status });
 }
 
-function refuse({ convention, fibre }: AgreedRegainOf): never {
+function unknownFibre({ convention, fibre }: AgreedRegainOf): never {
   const names = Object.keys(conventions[convention]);
   const parts = names.filter((name) => name.split(" ").includes(fibre));
-  throw new QuantityError({
-    code: parts.length > 0 ? "ambiguous" : "no-answer",
-    function: "agreedRegain",
-    path: ["fibre"],
-    expected: `a fibre of ${convention}: ${names.join(", ")}`,
-    received: described(fibre),
-    remedy: parts.length > 0 ? `Say which: ${parts.join(" or ")}.` : "Give the regain agreed on yourself.",
-    params: { candidates: parts.length > 0 ? parts : names },
-  });
+  refuse(
+    parts.length > 0 ? "ambiguous" : "no-answer",
+    ["agreedRegain", "fibre"],
+    `a fibre of ${convention}: ${names.join(", ")}`,
+    described(fibre),
+    parts.length > 0 ? `Say which: ${parts.join(" or ")}.` : "Give the regain agreed on yourself.",
+    { candidates: parts.length > 0 ? parts : names },
+  );
 }

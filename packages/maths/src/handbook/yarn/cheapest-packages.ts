@@ -1,6 +1,6 @@
 import { atLeastZero, listOf, positive, readInputs } from "../../engine/formula/index.js";
 import { inUnit } from "../../engine/quantity/index.js";
-import { inPlace, QuantityError } from "../../engine/refusal.js";
+import { refuse } from "../../engine/refusal.js";
 import { grams, Mass, Money } from "../../units/index.js";
 import { cheapestMixture, MOST_TRIES } from "./cheapest-mixture.js";
 
@@ -50,11 +50,11 @@ export function cheapestPackages(input: CheapestPackagesInput): readonly number[
   const sizes = masses.map((mass, at) => ({ mass, price: prices[at] ?? 0n }));
   const numbers = cheapestMixture(needed - needed / RESIDUE, sizes);
   if (numbers !== null) return Object.freeze(numbers.map(Number));
-  throw new QuantityError({
-    code: "out-of-range",
-    ...inPlace(["cheapestPackages", "packageMass"]),
-    expected: `sizes of which at most ${String(MOST_TRIES)} mixtures are to be looked at`,
-    received: "more of them",
-    remedy: "Leave out a size, or take sizes that go into one another.",
-  });
+  refuse(
+    "out-of-range",
+    ["cheapestPackages", "packageMass"],
+    `sizes of which at most ${String(MOST_TRIES)} mixtures are to be looked at`,
+    "more of them",
+    "Leave out a size, or take sizes that go into one another.",
+  );
 }

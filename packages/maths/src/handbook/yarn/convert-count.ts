@@ -1,8 +1,7 @@
 import { Decimal, kept, shown } from "../../engine/numbers.js";
 import { described, genuineUnit, isUnit, makeQuantity } from "../../engine/quantity/index.js";
 import type { Quantity, Unit } from "../../engine/quantity/index.js";
-import { missingOr, QuantityError } from "../../engine/refusal.js";
-import type { RefusalCode } from "../../engine/refusal.js";
+import { missingOr, refuse } from "../../engine/refusal.js";
 import type { DirectCount, IndirectCount } from "../../units/index.js";
 
 type CountDimension = "mass per length" | "length per mass";
@@ -18,17 +17,7 @@ function isCountUnit(unit: unknown): unit is Unit<string> {
   return isUnit(unit) && (unit.dimension === "mass per length" || unit.dimension === "length per mass");
 }
 
-function refuse(by: string, field: string, expected: string, received: unknown, code: RefusalCode): never {
-  const remedy = "Counts are of a system: tex(30), cottonCount(20).";
-  throw new QuantityError({
-    code,
-    function: by,
-    path: [field],
-    expected,
-    received: described(received),
-    remedy,
-  });
-}
+const REMEDY = "Counts are of a system: tex(30), cottonCount(20).";
 
 /**
  * A yarn count in another system. Two indirect systems, or two direct ones, differ by a factor; from one kind to the
@@ -55,10 +44,12 @@ export function convertedCount<D extends CountDimension>(
   unit: Unit<D>,
 ): CountConversion<Quantity<D>> {
   const own = genuineUnit(count);
-  if (!isCountUnit(own)) return refuse(by, field, "a yarn count", count, missingOr(count, "wrong-kind"));
-  if (!isCountUnit(unit)) return refuse(by, "unit", "a count system", unit, missingOr(unit, "wrong-kind"));
+  if (!isCountUnit(own))
+    return refuse(missingOr(count, "wrong-kind"), [by, field], "a yarn count", described(count), REMEDY);
+  if (!isCountUnit(unit))
+    return refuse(missingOr(unit, "wrong-kind"), [by, "unit"], "a count system", described(unit), REMEDY);
   const value = new Decimal(count.value);
-  if (value.lte(0)) return refuse(by, field, "a count above zero", count, "out-of-range");
+  if (value.lte(0)) return refuse("out-of-range", [by, field], "a count above zero", described(count), REMEDY);
   const crosses = own.dimension !== unit.dimension;
   // One division at the end, so that equal yarns of two systems come out equal to the last digit.
   const over = new Decimal(own.scale[crosses ? 1 : 0]).times(unit.scale[1]);

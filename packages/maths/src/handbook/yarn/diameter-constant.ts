@@ -1,7 +1,7 @@
 import { oneOf, readInputs } from "../../engine/formula/index.js";
 import type { Source } from "../../engine/formula/index.js";
 import { described } from "../../engine/quantity/index.js";
-import { QuantityError } from "../../engine/refusal.js";
+import { refuse } from "../../engine/refusal.js";
 import { quiltingClimber2017, settSinglePage, sweetGeorgia, taylor1909 } from "../../sources/index.js";
 
 /** A constant of the rule of diameters, for inches and yards per pound, with where it was read. */
@@ -47,12 +47,11 @@ export function diameterConstant(of: DiameterConstantOf): DiameterConstant {
     const other = set[material];
     return other === undefined ? [] : [`${who} ${String(other)}`];
   });
-  throw new QuantityError({
-    code: "no-answer",
-    function: "diameterConstant",
-    path: ["givenBy"],
-    expected: `one who gives a constant for ${material}`,
-    received: described(givenBy),
-    remedy: `It is given by ${others.join(", ")}.`,
-  });
+  refuse(
+    "no-answer",
+    ["diameterConstant", "givenBy"],
+    `one who gives a constant for ${material}`,
+    described(givenBy),
+    `It is given by ${others.join(", ")}.`,
+  );
 }

@@ -1,8 +1,10 @@
-import { described, quantityText } from "../../engine/quantity/index.js";
-import { attempt, missingOr, QuantityError } from "../../engine/refusal.js";
+import { quantityText } from "../../engine/quantity/index.js";
+import { attempt, missingOr } from "../../engine/refusal.js";
 import type { RefusalCode } from "../../engine/refusal.js";
 import { countFrom, yardsPerPound } from "../../units/index.js";
 import type { ReadingOptions } from "../../units/index.js";
+import { refusalsOf } from "../../units/reading/text-given.js";
+import type { RefuseText } from "../../units/reading/text-given.js";
 import { convertCount } from "./convert-count.js";
 import { yarnCount } from "./yarn.js";
 import type { Yarn } from "./yarn.js";
@@ -17,8 +19,6 @@ const LONGEST = 100;
 const MOST_PLIES = 1000;
 const FEW = ["cotton", "worsted", "linen", "metric"];
 
-type Refuse = (code: RefusalCode, remedy: string, candidates?: readonly string[]) => never;
-
 /** The yards of a pound that a reading comes to, so that one may choose by the label. */
 function yards(candidate: string, options: ReadingOptions | undefined): string {
   const read = attempt(yarnFromText, candidate, options);
@@ -28,7 +28,7 @@ function yards(candidate: string, options: ReadingOptions | undefined): string {
 }
 
 /** Two numbers: the s tells which is the count; without it both readings are given. */
-function twoNumbers(found: RegExpExecArray, options: ReadingOptions | undefined, refuse: Refuse): Yarn {
+function twoNumbers(found: RegExpExecArray, options: ReadingOptions | undefined, refuse: RefuseText): Yarn {
   const [, before = "", first = "", firstMark, second = "", secondMark, after = ""] = found;
   const system = before.trim() === "" ? after.trim() : before.trim();
   const marks = Number(firstMark !== undefined) - Number(secondMark !== undefined);
@@ -55,7 +55,7 @@ function twoNumbers(found: RegExpExecArray, options: ReadingOptions | undefined,
 }
 
 /** `3-ply of 2-ply of 8 cotton`: the number is of the single. */
-function plied(text: string, options: ReadingOptions | undefined, refuse: Refuse): Yarn {
+function plied(text: string, options: ReadingOptions | undefined, refuse: RefuseText): Yarn {
   let [plies, rest] = [1, text];
   for (let found = PLIES.exec(rest); found !== null; found = PLIES.exec(rest)) {
     plies *= Number(found[1]);
@@ -66,7 +66,7 @@ function plied(text: string, options: ReadingOptions | undefined, refuse: Refuse
   return { count: countOf(rest, options, refuse), plies, counted: "single" };
 }
 
-function countOf(text: string, options: ReadingOptions | undefined, refuse: Refuse): Yarn["count"] {
+function countOf(text: string, options: ReadingOptions | undefined, refuse: RefuseText): Yarn["count"] {
   const read = attempt(countFrom, text, options);
   if (read.ok) return read.value;
   const [{ code, remedy, params }] = read.faults;
@@ -87,11 +87,8 @@ function countOf(text: string, options: ReadingOptions | undefined, refuse: Refu
  */
 export function yarnFromText(text: string, options?: ReadingOptions): Yarn {
   const given: unknown = text;
-  const refuse: Refuse = (code, remedy, candidates) => {
-    const [place, expected] = [{ function: "yarnFromText", path: ["text"] }, "a yarn, such as 2-ply of 8 cotton"];
-    const params = { kind: "text", example: "2-ply of 8 cotton", ...(candidates === undefined ? {} : { candidates }) };
-    throw new QuantityError({ code, ...place, expected, received: described(given), remedy, params });
-  };
+  const example = "2-ply of 8 cotton";
+  const refuse = refusalsOf("yarnFromText", `a yarn, such as ${example}`, example, given);
   if (typeof given !== "string") return refuse(missingOr(given, "wrong-kind"), "Give the yarn as text.");
   if (given.length > LONGEST) return refuse("too-long", `Text of more than ${String(LONGEST)} characters is not read.`);
   const yarn = given.trim().replace(/\s+/gu, " ");

@@ -1,7 +1,7 @@
 import { oneOf, readInputs, unitFor } from "../../engine/formula/index.js";
 import { described } from "../../engine/quantity/index.js";
-import { QuantityError, reading } from "../../engine/refusal.js";
-import type { Reading, RefusalCode } from "../../engine/refusal.js";
+import { reading, refuse } from "../../engine/refusal.js";
+import type { FaultParams, Reading, RefusalCode } from "../../engine/refusal.js";
 import { DirectCount, IndirectCount } from "../../units/index.js";
 import type { CountSystem } from "../../units/index.js";
 import type { Yarn } from "./yarn.js";
@@ -40,35 +40,32 @@ function readHow(how: YarnNotation): void {
  */
 export function yarnFrom(label: string, how: YarnNotation): Yarn {
   readHow(how);
-  const refuse = (code: RefusalCode, remedy: string, candidates?: readonly string[]): never => {
-    const expected = "the numbers of a yarn, such as 2/40s or 8/2";
-    throw new QuantityError({
+  const unread = (code: RefusalCode, remedy: string, params?: FaultParams): never =>
+    refuse(
       code,
-      function: "yarnFrom",
-      path: ["label"],
-      expected,
-      received: described(label),
+      ["yarnFrom", "label"],
+      "the numbers of a yarn, such as 2/40s or 8/2",
+      described(label),
       remedy,
-      ...(candidates === undefined ? {} : { params: { candidates } }),
-    });
-  };
+      params,
+    );
   const text: unknown = label;
-  if (typeof text !== "string" || text.length > 40) return refuse("unreadable", "Give the label as text.");
+  if (typeof text !== "string" || text.length > 40) return unread("unreadable", "Give the label as text.");
   if (TICKET.test(text.trim()))
-    return refuse("unreadable", "A ticket number is no count: find the count it stands for.");
-  const [, first = "", firstMark, second, secondMark] = NOTATION.exec(text.trim()) ?? refuse("unreadable", "");
+    return unread("unreadable", "A ticket number is no count: find the count it stands for.");
+  const [, first = "", firstMark, second, secondMark] = NOTATION.exec(text.trim()) ?? unread("unreadable", "");
   const pliesFirst = how.order === "plies first";
   if (second !== undefined && (pliesFirst ? firstMark : secondMark) !== undefined) {
-    return refuse("ambiguous", `The s marks the count, but the order stated is ${how.order}.`);
+    return unread("ambiguous", `The s marks the count, but the order stated is ${how.order}.`);
   }
   if (first === second && Number(first) > 2) {
     const two = pliesFirst ? `2/${first}` : `${first}/2`;
     const remedy = `Some books mean two threads of ${first}: write ${two} for those. Where ${first} plies are meant make the yarn of its parts: { count, plies: ${first}, counted }.`;
-    return refuse("ambiguous", remedy, [two]);
+    return unread("ambiguous", remedy, { candidates: [two] });
   }
   const [count, plies] = second === undefined ? [first, "1"] : pliesFirst ? [second, first] : [first, second];
-  if (!/^[1-9]\d*$/u.test(plies)) return refuse("unreadable", "The plies are a whole number, 1 or more.");
-  if (Number(count) === 0) return refuse("unreadable", "A count is more than nothing.");
+  if (!/^[1-9]\d*$/u.test(plies)) return unread("unreadable", "The plies are a whole number, 1 or more.");
+  if (Number(count) === 0) return unread("unreadable", "A count is more than nothing.");
   return Object.freeze({ count: how.system(count), plies: Number(plies), counted: how.counted });
 }
 
