@@ -14,7 +14,7 @@ type Input = Readonly<Record<string, unknown>>;
 
 function bookOrNone(calculation: (typeof calculations)[number][1], input: Input): Book | null {
   try {
-    return calculationBook(calculation as never, input as never);
+    return calculationBook(calculation as never, input);
   } catch (error) {
     if (error instanceof QuantityError) return null;
     throw error;

@@ -43,13 +43,8 @@ function linesOf(declared: Declared, wanted: string, answer: string): readonly L
     });
   }
   if (!found.ok) {
-    return refuse(
-      "no-answer",
-      ["solveFor", "wanted"],
-      "an input that the answer settles",
-      found.why,
-      "Ask for another input.",
-    );
+    const remedy = "Ask for another input.";
+    return refuse("no-answer", ["solveFor", "wanted"], "an input that the answer settles", found.why, remedy);
   }
   if (found.answer !== answer) {
     const remedy = "The third word is the name of the formula's last line, under which its answer now goes in.";
@@ -85,13 +80,8 @@ function unitFor(
   );
   if (alike !== undefined) return alike[0];
   const example = wanted.example.slice(0, wanted.example.lastIndexOf("("));
-  return refuse(
-    "missing",
-    ["solveFor", "in"],
-    `a unit for ${wanted.noun}`,
-    "nothing",
-    `Name it: solveFor(…, { in: ${example} }).`,
-  );
+  const remedy = `Name it: solveFor(…, { in: ${example} }).`;
+  return refuse("missing", ["solveFor", "in"], `a unit for ${wanted.noun}`, "nothing", remedy);
 }
 
 /**
@@ -116,14 +106,9 @@ export function solveFor<I, R, K extends keyof I & string, A extends string>(
   const input = declared.inputs[wanted] ?? declared.result;
   const { rounding, in: unit } = Object(turned) as Turned<I[K]>;
   if (rounding !== undefined && !ROUNDINGS.includes(rounding)) {
-    return refuse(
-      "unknown-word",
-      ["solveFor", "rounding"],
-      '"roundUp", "roundDown" or "nearest"',
-      described(rounding),
-      "Say which way to round.",
-      { candidates: ROUNDINGS },
-    );
+    const [expected, remedy] = ['"roundUp", "roundDown" or "nearest"', "Say which way to round."];
+    const params = { candidates: ROUNDINGS };
+    return refuse("unknown-word", ["solveFor", "rounding"], expected, described(rounding), remedy, params);
   }
   if ((input.what === "whole") !== (rounding !== undefined)) {
     const [expected, received] = rounding === undefined ? ["how to round", "nothing"] : ["no rounding", rounding];

@@ -7,7 +7,7 @@ import { drawn } from "../weave/drawn.js";
 import type { Weave } from "../weave/drawn.js";
 import { weaveQuantities } from "../weave/weave-quantities.js";
 import { setts } from "./setts-by-rules.js";
-import type { SettByRule, SilentRule } from "./setts-by-rules.js";
+import type { SettByRule, SilentRule } from "./sett-by-rule.js";
 
 export interface ComparedSettsInput {
   /** One repeat, pick by pick. */

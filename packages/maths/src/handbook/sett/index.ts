@@ -40,7 +40,7 @@ export { purposeShare } from "./purpose-share.js";
 export type { PurposeShare, PurposeShareOf } from "./purpose-share.js";
 export { comparedSetts } from "./compared-setts.js";
 export type { ComparedSetts, ComparedSettsInput } from "./compared-setts.js";
-export type { SettByRule, SilentRule } from "./setts-by-rules.js";
+export type { SettByRule, SilentRule } from "./sett-by-rule.js";
 export { picksForWeight } from "./picks-for-weight.js";
 export type { PicksForWeightInput } from "./picks-for-weight.js";
 export { massForSett } from "./mass-for-sett.js";

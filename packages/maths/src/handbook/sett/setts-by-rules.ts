@@ -1,8 +1,7 @@
-import type { Calculation, ReportStep, Source } from "../../engine/formula/index.js";
 import { reading } from "../../engine/refusal.js";
 import { ashenhurstCurvature, balasubramanianCloth, gateTextile, osterkampAshenhurst } from "../../sources/index.js";
 import { cottonCount, inches } from "../../units/index.js";
-import type { EndsPerLength, IndirectCount } from "../../units/index.js";
+import type { IndirectCount } from "../../units/index.js";
 import type { Weave } from "../weave/drawn.js";
 import type { WeaveQuantities } from "../weave/weave-quantities.js";
 import { diameterConstant } from "../yarn/diameter-constant.js";
@@ -13,25 +12,9 @@ import { floatFactor } from "./float-factor.js";
 import { settByBrierley } from "./sett-by-brierley.js";
 import { settByCurvature } from "./sett-by-curvature.js";
 import { settByIntersections } from "./sett-by-intersections.js";
+import { settByRule, stepOf } from "./sett-by-rule.js";
+import type { SettByRule, SilentRule } from "./sett-by-rule.js";
 import { settByWraps } from "./sett-by-wraps.js";
-
-/** What one rule says of a yarn and a weave. */
-export interface SettByRule {
-  readonly rule: string;
-  readonly sett: EndsPerLength;
-  /** For what the rule was made; outside of it its answer means little. */
-  readonly holdsFor: string;
-  readonly source: Source;
-  readonly status: "read" | "from memory";
-  /** The formulas behind it, in their order. */
-  readonly steps: readonly ReportStep<unknown>[];
-}
-
-/** A rule that says nothing of this yarn and weave, and why. */
-export interface SilentRule {
-  readonly rule: string;
-  readonly why: string;
-}
 
 interface Yarn {
   readonly count: IndirectCount;
@@ -47,14 +30,6 @@ interface Repeat {
 const books: readonly DiameterConstantOf["givenBy"][] = ["Taylor", "faena", "SweetGeorgia", "quiltingclimber"];
 const square = "square cloth of one yarn; loose for long floats";
 
-function stepOf<I>(calculation: Calculation<I, unknown>, input: I): ReportStep<unknown> {
-  return Object.freeze({ calculation: calculation as Calculation<unknown, unknown>, input: Object.freeze(input) });
-}
-
-function made(sett: EndsPerLength, told: Omit<SettByRule, "sett">): SettByRule {
-  return Object.freeze({ ...told, sett, steps: Object.freeze(told.steps) });
-}
-
 function byDiameters(repeat: Repeat, { count, material }: Yarn): readonly SettByRule[] {
   return books.flatMap((givenBy) => {
     const given = reading(() => diameterConstant({ material, givenBy }));
@@ -65,14 +40,14 @@ function byDiameters(repeat: Repeat, { count, material }: Yarn): readonly SettBy
     const first = stepOf(diametersByConstant, yarn);
     const by = `constant ${String(constant)} by ${givenBy}`;
     return [
-      made(settByIntersections(weave), {
+      settByRule(settByIntersections(weave), {
         rule: `ends and intersections, ${by}`,
         holdsFor: square,
         source,
         status: "read",
         steps: [first, stepOf(settByIntersections, weave)],
       }),
-      made(settByCurvature(weave), {
+      settByRule(settByCurvature(weave), {
         rule: `curvature, ${by}`,
         holdsFor: square,
         source: ashenhurstCurvature,
@@ -96,7 +71,7 @@ function byBrierley(averageFloat: number, weave: Weave, { count, material }: Yar
   if (averageFloat !== 1 && !isTwill(weave)) return { rule, why: "only its exponent for twills was found in print" };
   const factor = floatFactor({ averageFloat, exponent: 0.39 });
   const input = { floatFactor: factor, constant: 200, system: cottonCount, count };
-  return made(settByBrierley(input), {
+  return settByRule(settByBrierley(input), {
     rule,
     holdsFor: "square cloth of cotton, plain or twill",
     source: gateTextile,
@@ -110,7 +85,7 @@ function byPeirce(averageFloat: number, { count, material }: Yarn): SettByRule |
   if (material !== "cotton" || averageFloat !== 1) return { rule, why: "it is worked out for cotton in plain weave" };
   const yarn = { count };
   const weave = { diameters: diametersByPeirce(yarn), ends: 2, intersections: 2 };
-  return made(settByCurvature(weave), {
+  return settByRule(settByCurvature(weave), {
     rule,
     holdsFor: "round cotton threads in square plain cloth",
     source: balasubramanianCloth,
@@ -123,7 +98,7 @@ function byWraps(repeat: Repeat, { wrapsPerInch }: Yarn): SettByRule | SilentRul
   const rule = "wraps";
   if (wrapsPerInch === "not wrapped") return { rule, why: "the yarn was not wrapped" };
   const input = { wraps: wrapsPerInch, width: inches(1), ...repeat };
-  return made(settByWraps(input), {
+  return settByRule(settByWraps(input), {
     rule,
     holdsFor: "a working sett, not the closest",
     source: osterkampAshenhurst,
