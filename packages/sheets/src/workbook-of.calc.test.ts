@@ -58,7 +58,7 @@ function editsOf([name, calculation]: (typeof calculations)[number], wanted: num
 
 /** The workbook of the warp with something else in one of its cells. */
 function warpWith(at: string, content: BookCell["content"]): Uint8Array {
-  const book = calculationBook(warpLength as unknown as AnyCalculation, napkins);
+  const book = calculationBook(warpLength as unknown as AnyCalculation, { ...napkins });
   const sheets = book.sheets.map((sheet) => ({
     ...sheet,
     cells: sheet.cells.map((cell) => (sheet.name === "Sum" && cell.at === at ? { ...cell, content } : cell)),
