@@ -38,6 +38,18 @@ describe("a misprint", () => {
     );
   });
 
+  it("that two sums agree on is told alone, though with 1600 yd taken roundly others would do", () => {
+    // 20 × 16 = 320, and 320 × 5 = 1600; 310 × 5 = 1550 is 1600 roundly, and then sett or width could be the misprint.
+    const { changes } = reconcile([
+      { figure: "sett", printed: "20", unit: endsPerInch },
+      { figure: "widthInReed", printed: "16.0", unit: inches },
+      { figure: "ends", printed: "310", unit: "count" },
+      { figure: "warpLength", printed: "5", unit: yards },
+      { figure: "warpYarn", printed: "1600", unit: yards },
+    ]);
+    expect(changes.map(({ figure, needed }) => [figure, needed])).toEqual([["ends", 320]]);
+  });
+
   it("of 6 to the inch, 21 in and 72 ends is known by its exchanged digits: 12 in", () => {
     const { changes } = reconcile([
       { figure: "sett", printed: "6", unit: endsPerInch },
