@@ -1,4 +1,4 @@
-import { readdirSync } from "node:fs";
+import { readdirSync, readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import * as everything from "@thrum/maths";
 import { ESLint } from "eslint";
@@ -123,18 +123,45 @@ describe("the plan of the house", () => {
 describe("the test of a function of the handbook", () => {
   const handbook = `${root}${maths}/handbook/`;
   const files = readdirSync(handbook, { recursive: true, encoding: "utf8" });
-  const fileOf = (name: string, end: string): string | undefined =>
-    files.find((path) => path.endsWith(`/${name.replace(/[A-Z]/gu, (letter) => `-${letter.toLowerCase()}`)}${end}`));
+  const fileOf = (name: string, end: string, among = files): string | undefined =>
+    among.find((path) => path.endsWith(`/${name.replace(/[A-Z]/gu, (letter) => `-${letter.toLowerCase()}`)}${end}`));
+  const withoutTest = (names: readonly string[], among = files): readonly string[] =>
+    names.filter((name) => fileOf(name, ".test.ts", among) === undefined);
   const named = Object.keys(everything).filter((name) => fileOf(name, ".ts") !== undefined);
+  const calculations = Object.entries(everything).flatMap(([name, one]) =>
+    everything.isCalculation(one) ? [name] : [],
+  );
 
   it("stands beside it by its name, so that a page may point to it", () => {
     expect(named.length).toBeGreaterThan(200);
-    expect(named.filter((name) => fileOf(name, ".test.ts") === undefined)).toEqual([]);
+    expect(withoutTest(named)).toEqual([]);
+    expect(withoutTest(["warpLength"], ["warp/warp-length.ts", "warp/warp-length-by-adding.test.ts"])).toEqual([
+      "warpLength",
+    ]);
   });
 
   it("stands for every calculation", () => {
-    const calculations = Object.entries(everything).filter(([, value]) => everything.isCalculation(value));
     expect(calculations.length).toBeGreaterThan(150);
-    expect(calculations.map(([name]) => name).filter((name) => !named.includes(name))).toEqual([]);
+    expect(calculations.filter((name) => !named.includes(name))).toEqual([]);
+  });
+
+  const monotone = readFileSync(`${handbook}monotone.test.ts`, "utf8");
+  /** What the test of a calculation lacks; that more gives more may stand in the table of all. */
+  const lacking = (name: string, text: string): readonly string[] => [
+    ...(/\bcited\(/u.test(text) ? [] : [`${name}: a case`]),
+    ...(/\bfc\.property\(/u.test(text) || monotone.includes(`["${name}", [`) ? [] : [`${name}: a property`]),
+    ...(/\blimits\(|\.toThrow\(|"out-of-range"|\bcode\b|faultsOf\(/u.test(text)
+      ? []
+      : [`${name}: a limit and a refusal`]),
+  ];
+
+  it("holds a case, a property, a limit and a refusal for every calculation", () => {
+    const textOf = (name: string): string => readFileSync(handbook + (fileOf(name, ".test.ts") ?? ""), "utf8");
+    expect(calculations.flatMap((name) => lacking(name, textOf(name)))).toEqual([]);
+    expect(lacking("sleyLength", "it(title, work);")).toEqual([
+      "sleyLength: a case",
+      "sleyLength: a property",
+      "sleyLength: a limit and a refusal",
+    ]);
   });
 });

@@ -1,5 +1,4 @@
 import { expect, it } from "vitest";
-import { napkins } from "#ci/napkins.js";
 import * as maths from "../index.js";
 import { argumentsOf, cases } from "../verification/self-test.js";
 import { check } from "../check/index.js";
@@ -10,30 +9,7 @@ import { asText } from "../engine/working/index.js";
 import { problem } from "./index.js";
 
 type Input = Readonly<Record<string, unknown>>;
-const { grams, inches, millimetres, dentsPerInch, percentAdded, percentLost, percentOf, yards } = maths;
-const { finishedLength, hemEachEnd, loomToFinished } = napkins;
 const SEEDS = [11, 12];
-
-/** Sizes for formulas that no cited case stands at: those of a hall's napkins, the rest as in the handbook's examples. */
-const uncited: Readonly<Record<string, Input>> = {
-  fibreShareByConditionedMass: {
-    fibre: grams(60),
-    regain: percentAdded(16),
-    others: [grams(90)],
-    otherRegains: [percentAdded("8.5")],
-  },
-  fibreShareByDryMass: { fibre: grams(60), others: [grams(90)] },
-  hoursToJoin: { knots: 450, knotsPerHour: 225 },
-  knotClearance: { space: millimetres("1.5"), oldDiameter: millimetres("0.4"), newDiameter: millimetres("0.6") },
-  piecesFromWarp: {
-    warpLeft: yards(5),
-    loomWaste: inches(27),
-    takeUp: percentLost(8),
-    wovenLength: inches(27),
-  },
-  spaceInDent: { reed: dentsPerInch(10), open: percentOf(60) },
-  wovenLength: { finishedLength, hemEachEnd, loomToFinished },
-};
 
 /** Lists and reports (satin, creelList, tieOn …) are no one expression: they have no declaration, and `problem` takes none. */
 const calculations = Object.entries<unknown>({ ...maths }).flatMap(([name, one]) =>
@@ -43,7 +19,7 @@ const calculations = Object.entries<unknown>({ ...maths }).flatMap(([name, one])
 /** The inputs of every cited case of a formula whose answer is not nothing. */
 function given(name: string, calculation: AnyCalculation): readonly Input[] {
   const own = cases.filter(({ call }) => call === name).map((one) => argumentsOf(one)[0] as Input);
-  return [...own, ...(uncited[name] === undefined ? [] : [uncited[name]])].filter((input) => {
+  return own.filter((input) => {
     const answer = calculation(input);
     return Number(isQuantity(answer) ? answer.value : answer) !== 0;
   });

@@ -32,10 +32,29 @@ function outOfRange({ what, dimension, range }: Input<unknown>): readonly unknow
   ]);
 }
 
+/** Every range there is: what is counted begins at 0 or at 1, what is measured at or above nothing, a part ends at the whole. */
+const RANGES: Readonly<Record<string, readonly object[]>> = {
+  whole: [{ atLeast: 0 }, { atLeast: 1 }],
+  number: [{ above: 0 }],
+  loss: [{ atLeast: 0, below: 1 }],
+  share: [{ above: 0, atMost: 1 }],
+  addition: [{ atLeast: 0 }],
+  quantity: [{ above: 0 }, { atLeast: 0 }],
+  unit: [{}],
+};
+
 describe.each(calculations)("%s", (_name, calculation) => {
   const { declaration } = calculation;
   const inputs = Object.entries(declaration.inputs);
   const [sample = {}] = fc.sample(validInput(calculation, 1), { numRuns: 1, seed: 11 });
+
+  it("takes every input in one of the ranges there are", () => {
+    for (const [field, input] of inputs) {
+      const { what, dimension, range } = input.member ?? input;
+      const bounds = Object.fromEntries(Object.entries(range).filter(([, bound]) => bound !== null));
+      expect((what === "quantity" ? RANGES[dimension] : undefined) ?? RANGES[what], field).toContainEqual(bounds);
+    }
+  });
 
   it("refuses what lies outside the range of an input, whatever its unit, with the field and the range", () => {
     for (const [field, input] of inputs) {

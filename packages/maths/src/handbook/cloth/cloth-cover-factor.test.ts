@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
+import { limits } from "#ci/limits.js";
 import { textileSchoolWeaving } from "#ci/sources.js";
 import { clothCoverFactor } from "./cloth-cover-factor.js";
 
@@ -25,4 +26,12 @@ describe("cover factors", () => {
       }),
     );
   });
+});
+
+describe("the limits of cloth cover factor", () => {
+  limits(
+    clothCoverFactor,
+    ["is that of the warp alone where the warp covers all", { warpCover: 28, weftCover: 14 }, 28],
+    { warpCover: 0, weftCover: -1 },
+  );
 });

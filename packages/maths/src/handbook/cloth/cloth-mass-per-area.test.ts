@@ -1,11 +1,13 @@
 import { describe } from "vitest";
 import { cited, published } from "#ci/cited.js";
+import { limits } from "#ci/limits.js";
 import { apparelAnalysis2013, gateTextile } from "#ci/sources.js";
 import {
   cottonCount,
   endsPerCentimetre,
   endsPerInch,
   gramsPerSquareMetre,
+  metricCount,
   percentAdded,
   picksPerCentimetre,
   picksPerInch,
@@ -64,5 +66,31 @@ describe("the mass of a cloth for its size", () => {
       },
     ],
     gramsPerSquareMetre,
+  );
+});
+
+describe("the limits of cloth mass per area", () => {
+  limits(
+    clothMassPerArea,
+    [
+      "of straight threads is 4000 m and 3000 m at 20 m to the gram",
+      {
+        sett: endsPerCentimetre(40),
+        picks: picksPerCentimetre(30),
+        warpCount: metricCount(20),
+        weftCount: metricCount(20),
+        warpCrimp: percentAdded(0),
+        weftCrimp: percentAdded(0),
+      },
+      350,
+      gramsPerSquareMetre,
+    ],
+    {
+      sett: endsPerCentimetre(0),
+      picks: picksPerCentimetre(0),
+      warpCount: metricCount(0),
+      weftCount: metricCount(-1),
+      weftCrimp: percentAdded(-1),
+    },
   );
 });

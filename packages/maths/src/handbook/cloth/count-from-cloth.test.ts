@@ -1,7 +1,8 @@
 import { describe } from "vitest";
 import { cited } from "#ci/cited.js";
+import { limits } from "#ci/limits.js";
 import { commonPractice } from "#ci/sources.js";
-import { cottonCount, grains, inches, percentAdded } from "../../units/index.js";
+import { cottonCount, grains, inches, percentAdded, pounds, yards } from "../../units/index.js";
 import { countFromCloth } from "./count-from-cloth.js";
 
 describe("a piece of cloth", () => {
@@ -19,5 +20,18 @@ describe("a piece of cloth", () => {
       },
     ],
     cottonCount,
+  );
+});
+
+describe("the limits of count from cloth", () => {
+  limits(
+    countFromCloth,
+    [
+      "is 1 for one straight thread of 840 yards that weighs a pound",
+      { threads: 1, clothLength: yards(840), crimp: percentAdded(0), mass: pounds(1), system: cottonCount },
+      1,
+      cottonCount,
+    ],
+    { threads: 0, clothLength: yards(0), crimp: percentAdded(-1), mass: pounds(0) },
   );
 });

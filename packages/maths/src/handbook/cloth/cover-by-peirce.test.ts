@@ -1,7 +1,8 @@
 import { describe } from "vitest";
 import { cited, published } from "#ci/cited.js";
+import { limits } from "#ci/limits.js";
 import { gateTextile } from "#ci/sources.js";
-import { cottonCount, endsPerCentimetre, percentOf, picksPerCentimetre } from "../../units/index.js";
+import { cottonCount, endsPerCentimetre, endsPerInch, percentOf, picksPerCentimetre } from "../../units/index.js";
 import { coverByPeirce } from "./cover-by-peirce.js";
 
 describe("the cover of a cloth", () => {
@@ -24,5 +25,18 @@ describe("the cover of a cloth", () => {
     coverByPeirce,
     [{ threads: picksPerCentimetre(30), count: cottonCount(35) }],
     percentOf,
+  );
+});
+
+describe("the limits of cover by peirce", () => {
+  limits(
+    coverByPeirce,
+    [
+      "is the whole cloth at 28 threads of ones cotton",
+      { threads: endsPerInch(28), count: cottonCount(1) },
+      100,
+      percentOf,
+    ],
+    { threads: endsPerInch(0), count: cottonCount(0) },
   );
 });

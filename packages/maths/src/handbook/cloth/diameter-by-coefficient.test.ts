@@ -1,5 +1,6 @@
 import { describe } from "vitest";
 import { cited, published } from "#ci/cited.js";
+import { limits } from "#ci/limits.js";
 import { gateTextile } from "#ci/sources.js";
 import { centimetres, gramsPerCubicCentimetre, tex } from "../../units/index.js";
 import { diameterByCoefficient } from "./diameter-by-coefficient.js";
@@ -17,5 +18,18 @@ describe("diameters by a coefficient", () => {
     diameterByCoefficient,
     [{ coefficient: 0.00444, count: tex(15), density: gramsPerCubicCentimetre("1.54") }],
     centimetres,
+  );
+});
+
+describe("the limits of diameter by coefficient", () => {
+  limits(
+    diameterByCoefficient,
+    [
+      "is the coefficient itself where a tex goes with a density of 1",
+      { coefficient: 0.004, count: tex(1), density: gramsPerCubicCentimetre(1) },
+      0.004,
+      centimetres,
+    ],
+    { coefficient: 0, count: tex(0), density: gramsPerCubicCentimetre(0) },
   );
 });

@@ -1,7 +1,8 @@
 import { describe } from "vitest";
 import { cited, published } from "#ci/cited.js";
+import { limits } from "#ci/limits.js";
 import { gateTextile } from "#ci/sources.js";
-import { centimetres, cubicCentimetresPerGram, gramsPerSquareMetre } from "../../units/index.js";
+import { centimetres, cubicCentimetresPerGram, gramsPerSquareMetre, millimetres } from "../../units/index.js";
 import { specificVolume } from "./specific-volume.js";
 
 describe("a piece of cloth", () => {
@@ -11,5 +12,18 @@ describe("a piece of cloth", () => {
     specificVolume,
     [{ thickness: centimetres("0.033"), massPerArea: gramsPerSquareMetre("91.15") }],
     cubicCentimetresPerGram,
+  );
+});
+
+describe("the limits of specific volume", () => {
+  limits(
+    specificVolume,
+    [
+      "of half a millimetre that weighs 500 g to the square metre is 1",
+      { thickness: millimetres("0.5"), massPerArea: gramsPerSquareMetre(500) },
+      1,
+      cubicCentimetresPerGram,
+    ],
+    { thickness: millimetres(0), massPerArea: gramsPerSquareMetre(0) },
   );
 });

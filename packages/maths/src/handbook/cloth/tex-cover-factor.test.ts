@@ -1,5 +1,6 @@
 import { describe } from "vitest";
 import { cited, published } from "#ci/cited.js";
+import { limits } from "#ci/limits.js";
 import { wovenFabricCalculation } from "#ci/sources.js";
 import { endsPerCentimetre, tex } from "../../units/index.js";
 import { texCoverFactor } from "./tex-cover-factor.js";
@@ -11,5 +12,13 @@ describe("cover factors", () => {
     texCoverFactor,
     [{ threads: endsPerCentimetre(28), count: tex(20) }],
     null,
+  );
+});
+
+describe("the limits of tex cover factor", () => {
+  limits(
+    texCoverFactor,
+    ["is a tenth of the threads for one tex", { threads: endsPerCentimetre(24), count: tex(1) }, 2.4],
+    { threads: endsPerCentimetre(0), count: tex(0) },
   );
 });

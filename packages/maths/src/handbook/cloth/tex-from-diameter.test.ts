@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
+import { limits } from "#ci/limits.js";
 import { gateTextile } from "#ci/sources.js";
 import { centimetres, gramsPerCubicCentimetre, tex } from "../../units/index.js";
 import { diameterByCoefficient } from "./diameter-by-coefficient.js";
@@ -29,4 +30,17 @@ describe("diameters by a coefficient", () => {
       }),
     );
   });
+});
+
+describe("the limits of tex from diameter", () => {
+  limits(
+    texFromDiameter,
+    [
+      "is 1 where the thread is as thick as the coefficient, at a density of 1",
+      { diameter: centimetres("0.004"), coefficient: 0.004, density: gramsPerCubicCentimetre(1) },
+      1,
+      tex,
+    ],
+    { diameter: centimetres(0), coefficient: 0, density: gramsPerCubicCentimetre(0) },
+  );
 });

@@ -1,5 +1,6 @@
 import { describe } from "vitest";
 import { cited, published } from "#ci/cited.js";
+import { limits } from "#ci/limits.js";
 import { fabricGeometry, gateTextile } from "#ci/sources.js";
 import { millimetres, percentOf } from "../../units/index.js";
 import { threadCover } from "./thread-cover.js";
@@ -37,5 +38,18 @@ describe("the cover of a cloth", () => {
       },
     ],
     percentOf,
+  );
+});
+
+describe("the limits of thread cover", () => {
+  limits(
+    threadCover,
+    [
+      "is the whole where round threads lie side by side",
+      { diameter: millimetres("0.5"), spacing: millimetres("0.5"), flattening: percentOf(100) },
+      100,
+      percentOf,
+    ],
+    { diameter: millimetres(0), spacing: millimetres(0), flattening: percentOf(101) },
   );
 });

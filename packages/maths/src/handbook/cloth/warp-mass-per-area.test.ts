@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
+import { limits } from "#ci/limits.js";
 import { fabricProduction2015, fabricWeightGsm, gateTextile } from "#ci/sources.js";
 import {
   cottonCount,
@@ -8,6 +9,7 @@ import {
   endsPerInch,
   gramsPerSquareMetre,
   inches,
+  metricCount,
   ounces,
   ouncesPerSquareYard,
   percentAdded,
@@ -68,4 +70,17 @@ describe("the mass of a cloth for its size", () => {
       }),
     );
   });
+});
+
+describe("the limits of warp mass per area", () => {
+  limits(
+    warpMassPerArea,
+    [
+      "of straight ends is 4000 m at 20 m to the gram",
+      { sett: endsPerCentimetre(40), count: metricCount(20), crimp: percentAdded(0) },
+      200,
+      gramsPerSquareMetre,
+    ],
+    { sett: endsPerCentimetre(0), count: metricCount(0), crimp: percentAdded(-1) },
+  );
 });

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
+import { limits } from "#ci/limits.js";
 import { gateTextile } from "#ci/sources.js";
 import { millimetres, percentAdded } from "../../units/index.js";
 import { threadFromCrimp } from "./thread-from-crimp.js";
@@ -25,4 +26,17 @@ describe("a plain weave", () => {
     expect(short(14, 1) / full(14, 1)).toBeCloseTo(1.01, 2);
     expect(short(4, 2) / full(4, 2)).toBeLessThan(0.96);
   });
+});
+
+describe("the limits of wave height", () => {
+  limits(
+    waveHeight,
+    [
+      "is nothing where the thread lies straight",
+      { spacing: millimetres(1), crimp: percentAdded(0), factor: 1.36 },
+      0,
+      millimetres,
+    ],
+    { spacing: millimetres(0), crimp: percentAdded(-1), factor: 0 },
+  );
 });

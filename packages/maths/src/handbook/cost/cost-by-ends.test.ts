@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
+import { limits } from "#ci/limits.js";
 import { wolfensberger1921 } from "#ci/sources.js";
 import { currency } from "../../units/index.js";
 import { costByEnds } from "./cost-by-ends.js";
@@ -43,4 +44,17 @@ describe("work paid by the end", () => {
   it("by the thousand is what is borne by the length", () => {
     expect(costByEnds({ ends: 3978, charge: dollars("0.25"), endsCharged: 1000 }).in(dollars)).toBe(0.9945);
   });
+});
+
+describe("the limits of cost by ends", () => {
+  limits(
+    costByEnds,
+    [
+      "is the charge itself for as many ends as are charged at once",
+      { ends: 1000, charge: currency("GBP")("0.75"), endsCharged: 1000 },
+      0.75,
+      currency("GBP"),
+    ],
+    { ends: 0, charge: currency("GBP")(0), endsCharged: 0 },
+  );
 });

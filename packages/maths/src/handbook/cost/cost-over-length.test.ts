@@ -1,7 +1,8 @@
 import { describe } from "vitest";
 import { cited, published } from "#ci/cited.js";
+import { limits } from "#ci/limits.js";
 import { wolfensberger1921 } from "#ci/sources.js";
-import { currency, metres } from "../../units/index.js";
+import { currency, metres, yards } from "../../units/index.js";
 import { costOverLength } from "./cost-over-length.js";
 
 const dollars = currency("USD");
@@ -56,4 +57,17 @@ describe("work paid by the end", () => {
       dollars,
     );
   }
+});
+
+describe("the limits of cost over length", () => {
+  limits(
+    costOverLength,
+    [
+      "is all of it over the whole warp",
+      { cost: currency("USD")(30), length: yards(12), warpLength: yards(12) },
+      30,
+      currency("USD"),
+    ],
+    { cost: currency("USD")(0), length: yards(0), warpLength: yards(0) },
+  );
 });

@@ -1,19 +1,28 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { byHand, cited } from "#ci/cited.js";
+import { commonPractice } from "#ci/sources.js";
 import { grams, percentAdded, percentOf } from "../../units/index.js";
 import { fibreShareByConditionedMass } from "./fibre-share-by-conditioned-mass.js";
 import { fibreShareByDryMass } from "./fibre-share-by-dry-mass.js";
 
 describe("the share of a fibre by conditioned mass", () => {
-  it("weighs each dry mass with its own agreed regain", () => {
-    // By hand: 100 g and 16 % are 116, 100 g and 8.5 % are 108.5; 116 ÷ 224.5 and 108.5 ÷ 224.5.
-    const [wool, cotton] = [grams(100), grams(100)];
-    const regains = [percentAdded(16), percentAdded("8.5")] as const;
-    const ofWool = { fibre: wool, regain: regains[0], others: [cotton], otherRegains: [regains[1]] };
-    const ofCotton = { fibre: cotton, regain: regains[1], others: [wool], otherRegains: [regains[0]] };
-    expect(fibreShareByConditionedMass(ofWool).in(percentOf)).toBeCloseTo(11600 / 224.5, 10);
-    expect(fibreShareByConditionedMass(ofCotton).in(percentOf)).toBeCloseTo(10850 / 224.5, 10);
-  });
+  // 100 g and 16 % are 116, 100 g and 8.5 % are 108.5: 116 ÷ 224.5 and 108.5 ÷ 224.5.
+  const [wool, cotton] = [percentAdded(16), percentAdded("8.5")];
+  cited(
+    "100 g of wool beside 100 g of cotton, with agreed regains",
+    byHand(commonPractice, "116000/2245"),
+    fibreShareByConditionedMass,
+    [{ fibre: grams(100), regain: wool, others: [grams(100)], otherRegains: [cotton] }],
+    percentOf,
+  );
+  cited(
+    "100 g of cotton beside 100 g of wool, with agreed regains",
+    byHand(commonPractice, "108500/2245"),
+    fibreShareByConditionedMass,
+    [{ fibre: grams(100), regain: cotton, others: [grams(100)], otherRegains: [wool] }],
+    percentOf,
+  );
 
   it("is the share by dry mass where every fibre has the same regain", () => {
     const mass = fc.integer({ min: 1, max: 5000 });

@@ -1,5 +1,6 @@
 import { describe } from "vitest";
 import { cited, published } from "#ci/cited.js";
+import { limits } from "#ci/limits.js";
 import { wolfensberger1921 } from "#ci/sources.js";
 import { currency, percentLost } from "../../units/index.js";
 import { priceFloor } from "./price-floor.js";
@@ -33,4 +34,17 @@ describe("what a piece costs, and the least price", () => {
       dollars,
     );
   }
+});
+
+describe("the limits of price floor", () => {
+  limits(
+    priceFloor,
+    [
+      "is the cost where nobody takes a commission",
+      { cost: currency("USD")(30), commission: percentLost(0) },
+      30,
+      currency("USD"),
+    ],
+    { cost: currency("USD")(0), commission: percentLost(100) },
+  );
 });

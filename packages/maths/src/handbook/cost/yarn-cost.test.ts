@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
+import { limits } from "#ci/limits.js";
 import { allFiberArtsPricing, brooks1892, encyclopedie1765, kilgus2025, taylor1909, wheeler1908 } from "#ci/sources.js";
 import { currency, ounces, pounds } from "../../units/index.js";
 import { yarnCost } from "./yarn-cost.js";
@@ -61,4 +62,17 @@ describe("what the yarn costs", () => {
   it("is what the bill of the silk warp says, within what its weights are rounded to", () => {
     expect(yarnCost(ounce).in(dollars)).toBe(16.12);
   });
+});
+
+describe("the limits of yarn cost", () => {
+  limits(
+    yarnCost,
+    [
+      "of a package is the price of a package",
+      { yarn: pounds(1), price: currency("USD")(24), priceMass: pounds(1) },
+      24,
+      currency("USD"),
+    ],
+    { yarn: pounds(0), price: currency("USD")(0), priceMass: pounds(0) },
+  );
 });

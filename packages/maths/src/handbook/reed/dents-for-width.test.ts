@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
+import { limits } from "#ci/limits.js";
 import { bell1895, brooks1892, wolfensberger1921 } from "#ci/sources.js";
 import { dentsPerInch, inches, scotchReed } from "../../units/index.js";
 import { dentsForWidth } from "./dents-for-width.js";
@@ -53,5 +54,12 @@ describe("dents for a width", () => {
         expect((dents - 1) * 16).toBeLessThan(reed * sixteenths);
       }),
     );
+  });
+});
+
+describe("the limits of dents for width", () => {
+  limits(dentsForWidth, ["of less than a dent is one", { reed: dentsPerInch(10), widthInReed: inches("0.01") }, 1], {
+    reed: dentsPerInch(0),
+    widthInReed: inches(0),
   });
 });

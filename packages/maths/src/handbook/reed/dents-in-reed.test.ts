@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
+import { limits } from "#ci/limits.js";
 import { brooks1892, ullgarnet2010 } from "#ci/sources.js";
 import {
   centimetres,
@@ -53,4 +54,12 @@ describe("room in a reed", () => {
       }),
     );
   });
+});
+
+describe("the limits of dents in reed", () => {
+  limits(
+    dentsInReed,
+    ["of a reed shorter than a dent are none", { reed: dentsPerInch(10), reedLength: inches("0.09") }, 0],
+    { reed: dentsPerInch(0), reedLength: inches(0) },
+  );
 });

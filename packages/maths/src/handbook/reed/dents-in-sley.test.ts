@@ -1,5 +1,7 @@
-import { describe } from "vitest";
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
+import { limits } from "#ci/limits.js";
 import { taylor1909, wolfensberger1921 } from "#ci/sources.js";
 import { dentsInSley } from "./dents-in-sley.js";
 import type { Sley } from "./sley-from.js";
@@ -25,4 +27,18 @@ describe("dents in a sleying", () => {
   cited("pekin stripe", published(wolfensberger1921, "p. 96, disposition 6", "1400", "1400"), dentsInSley, [
     { dents: pekin },
   ]);
+
+  it("are those of two parts together, wherever it is cut in two", () => {
+    const parts = fc.array(fc.integer({ min: 1, max: 90 }), { minLength: 1, maxLength: 9 });
+    fc.assert(
+      fc.property(parts, parts, (left, right) => {
+        const [one, other, all] = [left, right, [...left, ...right]].map((dents) => dentsInSley({ dents }));
+        expect(all).toBe(Number(one) + Number(other));
+      }),
+    );
+  });
+});
+
+describe("the limits of dents in sley", () => {
+  limits(dentsInSley, ["of one part are those of the part", { dents: [8] }, 8], { dents: [0] });
 });

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
+import { limits } from "#ci/limits.js";
 import { bell1895, brooks1892, taylor1909 } from "#ci/sources.js";
 import { boltonReed, dentsPerInch, inches, scotchReed, stockportReed } from "../../units/index.js";
 import { endsInReed } from "./ends-in-reed.js";
@@ -44,4 +45,16 @@ describe("ends in a reed", () => {
   it("fill every dent", () => {
     expect(endsInReed({ reed: dentsPerInch(10), widthInReed: inches("20.31"), endsPerDent: 3 })).toBe(612);
   });
+});
+
+describe("the limits of ends in reed", () => {
+  limits(
+    endsInReed,
+    [
+      "of less than a dent are those of one dent",
+      { reed: dentsPerInch(10), widthInReed: inches("0.01"), endsPerDent: 2 },
+      2,
+    ],
+    { reed: dentsPerInch(0), widthInReed: inches(0), endsPerDent: 0 },
+  );
 });

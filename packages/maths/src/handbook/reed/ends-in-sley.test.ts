@@ -1,3 +1,4 @@
+import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { Citation } from "#ci/cited.js";
 import { cited, published } from "#ci/cited.js";
@@ -76,5 +77,18 @@ describe("ends in a sleying", () => {
   for (const [title, citation, sley] of rows) cited(title, citation, endsInSley, [sley]);
   it("are none for empty dents alone, which is no warp", () => {
     expect(() => endsInSley({ dents: [4], endsPerDent: [0] })).toThrow("a whole number of ends, 1 or more");
+  });
+
+  it("are those of two parts together, wherever it is cut in two", () => {
+    const part = fc.tuple(fc.integer({ min: 1, max: 40 }), fc.integer({ min: 0, max: 8 }));
+    const parts = fc.array(part, { minLength: 1, maxLength: 9 });
+    const ends = (sley: readonly (readonly [number, number])[]): number =>
+      endsInSley({ dents: sley.map(([dents]) => dents), endsPerDent: sley.map(([, inEach]) => inEach) });
+    const some = parts.filter((sley) => sley.some(([, inEach]) => inEach > 0));
+    fc.assert(
+      fc.property(some, some, (left, right) => {
+        expect(ends([...left, ...right])).toBe(ends(left) + ends(right));
+      }),
+    );
   });
 });

@@ -1,5 +1,6 @@
 import { describe } from "vitest";
 import { cited, published } from "#ci/cited.js";
+import { limits } from "#ci/limits.js";
 import { brooks1892 } from "#ci/sources.js";
 import { endsPerInch, heddlesPerInch, stockportHeald } from "../../units/index.js";
 import { healdClosenessOfShaft } from "./heald-closeness-of-shaft.js";
@@ -26,4 +27,17 @@ describe("closeness of the heddles on one shaft of an uneven draft", () => {
       stockportHeald,
     );
   }
+});
+
+describe("the limits of heald closeness of shaft", () => {
+  limits(
+    healdClosenessOfShaft,
+    [
+      "is the sett where one shaft carries every end",
+      { sett: endsPerInch(24), heddlesInRepeat: 4, endsInRepeat: 4 },
+      24,
+      heddlesPerInch,
+    ],
+    { sett: endsPerInch(0), heddlesInRepeat: 0, endsInRepeat: 0 },
+  );
 });

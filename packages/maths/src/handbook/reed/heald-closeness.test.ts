@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import type { Citation } from "#ci/cited.js";
 import { cited, published } from "#ci/cited.js";
+import { limits } from "#ci/limits.js";
 import { wolfensberger1921 } from "#ci/sources.js";
 import { heddlesPerCentimetre, heddlesPerInch, inches } from "../../units/index.js";
 import { healdCloseness } from "./heald-closeness.js";
@@ -39,7 +40,12 @@ describe("closeness of the heddles", () => {
   it("reads to the centimetre as well", () => {
     expect(healdCloseness({ heddles: 254, shafts: 2, width: inches(10) }).in(heddlesPerCentimetre)).toBe(5);
   });
-  it("is refused for no shafts", () => {
-    expect(() => healdCloseness({ heddles: 400, shafts: 0, width: inches(20) })).toThrow("shafts");
-  });
+});
+
+describe("the limits of heald closeness", () => {
+  limits(
+    healdCloseness,
+    ["is one for one heddle on one shaft an inch wide", { heddles: 1, shafts: 1, width: inches(1) }, 1, heddlesPerInch],
+    { heddles: 0, shafts: 0, width: inches(0) },
+  );
 });

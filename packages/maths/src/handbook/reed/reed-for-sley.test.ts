@@ -1,5 +1,6 @@
 import { describe } from "vitest";
 import { cited, published } from "#ci/cited.js";
+import { limits } from "#ci/limits.js";
 import { taylor1909 } from "#ci/sources.js";
 import { dentsPerInch, endsPerInch, stockportReed } from "../../units/index.js";
 import { reedForSley } from "./reed-for-sley.js";
@@ -35,5 +36,18 @@ describe("reed for a sleying", () => {
     reedForSley,
     [{ sett: endsPerInch(100), dents: [24, 25], endsPerDent: [4, 2] }],
     stockportReed,
+  );
+});
+
+describe("the limits of reed for sley", () => {
+  limits(
+    reedForSley,
+    [
+      "is the sett where one end stands in every dent",
+      { sett: endsPerInch(24), dents: [3], endsPerDent: [1] },
+      24,
+      dentsPerInch,
+    ],
+    { sett: endsPerInch(0), dents: [0], endsPerDent: [-1] },
   );
 });

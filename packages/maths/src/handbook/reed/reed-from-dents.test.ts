@@ -1,5 +1,6 @@
 import { describe } from "vitest";
 import { cited, published } from "#ci/cited.js";
+import { limits } from "#ci/limits.js";
 import { bergdala, brinton1919, oddWeavings } from "#ci/sources.js";
 import { centimetres, dentsPerInch, dentsPerTenCentimetres, inches } from "../../units/index.js";
 import { reedFromDents } from "./reed-from-dents.js";
@@ -40,4 +41,11 @@ describe("the number of a reed from dents counted", () => {
     [{ dents: 189, length: inches(27) }],
     dentsPerInch,
   );
+});
+
+describe("the limits of reed from dents", () => {
+  limits(reedFromDents, ["is the dents themselves over one inch", { dents: 12, length: inches(1) }, 12, dentsPerInch], {
+    dents: 0,
+    length: inches(0),
+  });
 });

@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { Citation } from "#ci/cited.js";
 import { cited, published } from "#ci/cited.js";
+import { limits } from "#ci/limits.js";
 import {
   bell1895,
   handwovenEightDent,
@@ -134,4 +135,17 @@ describe("sett of a sleying", () => {
       }),
     );
   });
+});
+
+describe("the limits of sett of sley", () => {
+  limits(
+    settOfSley,
+    [
+      "is that of half the reed where every other dent is left empty",
+      { reed: dentsPerInch(10), dents: [1, 1], endsPerDent: [0, 1] },
+      5,
+      endsPerInch,
+    ],
+    { reed: dentsPerInch(0), dents: [0], endsPerDent: [-1] },
+  );
 });

@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
+import { limits } from "#ci/limits.js";
 import { blossomMerz2012, spaceSavingMats } from "#ci/sources.js";
 import { dentsPerInch, endsPerInch, inches } from "../../units/index.js";
 import { averageSett } from "./average-sett.js";
@@ -51,4 +52,11 @@ describe("width of a sleying", () => {
     [{ reed: dentsPerInch(10), dents: mats.dents }],
     inches,
   );
+});
+
+describe("the limits of width of sley", () => {
+  limits(widthOfSley, ["of one dent is the pitch of the reed", { reed: dentsPerInch(10), dents: [1] }, 0.1, inches], {
+    reed: dentsPerInch(0),
+    dents: [0],
+  });
 });

@@ -1,5 +1,6 @@
 import { describe } from "vitest";
 import { cited, published } from "#ci/cited.js";
+import { limits } from "#ci/limits.js";
 import { taylor1909 } from "#ci/sources.js";
 import { cottonCount, endsPerInch } from "../../units/index.js";
 import { countForSett } from "./count-for-sett.js";
@@ -11,5 +12,18 @@ describe("another count in the same cloth", () => {
     countForSett,
     [{ count: cottonCount(32), sett: endsPerInch(78), newSett: endsPerInch(55) }],
     cottonCount,
+  );
+});
+
+describe("the limits of count for sett", () => {
+  limits(
+    countForSett,
+    [
+      "is the same count for an unchanged sett",
+      { count: cottonCount(20), sett: endsPerInch(40), newSett: endsPerInch(40) },
+      20,
+      cottonCount,
+    ],
+    { count: cottonCount(0), sett: endsPerInch(0), newSett: endsPerInch(0) },
   );
 });

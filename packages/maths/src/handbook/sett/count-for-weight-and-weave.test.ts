@@ -1,8 +1,9 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
+import { limits } from "#ci/limits.js";
 import { taylor1909 } from "#ci/sources.js";
-import { cottonCount, drams, endsPerInch, milligrams, pounds } from "../../units/index.js";
+import { cottonCount, drams, endsPerInch, milligrams, ounces, pounds } from "../../units/index.js";
 import { countForWeightAndWeave } from "./count-for-weight-and-weave.js";
 import { settForCountAndWeave } from "./sett-for-count-and-weave.js";
 
@@ -48,4 +49,33 @@ describe("another weight", () => {
       }),
     );
   });
+});
+
+describe("the limits of count for weight and weave", () => {
+  limits(
+    countForWeightAndWeave,
+    [
+      "is the same count where weight and weave stay",
+      {
+        count: cottonCount(20),
+        mass: ounces(8),
+        newMass: ounces(8),
+        ends: 4,
+        intersections: 2,
+        newEnds: 4,
+        newIntersections: 2,
+      },
+      20,
+      cottonCount,
+    ],
+    {
+      count: cottonCount(0),
+      mass: ounces(0),
+      newMass: ounces(0),
+      ends: 0,
+      intersections: 0,
+      newEnds: 0,
+      newIntersections: 0,
+    },
+  );
 });

@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
+import { limits } from "#ci/limits.js";
 import { settArticle, settSinglePage, taylor1909 } from "#ci/sources.js";
 import { diametersPerCentimetre, diametersPerInch, metresPerKilogram, yardsPerPound } from "../../units/index.js";
 import { diametersByConstant } from "./diameters-by-constant.js";
@@ -125,4 +126,17 @@ describe("diameters per centimetre", () => {
       }),
     );
   });
+});
+
+describe("the limits of diameters by constant", () => {
+  limits(
+    diametersByConstant,
+    [
+      "are the constant itself for a yard to the pound",
+      { constant: 0.9, count: yardsPerPound(1) },
+      0.9,
+      diametersPerInch,
+    ],
+    { constant: 0, count: yardsPerPound(0) },
+  );
 });

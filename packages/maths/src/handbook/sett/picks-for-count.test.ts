@@ -1,5 +1,6 @@
 import { describe } from "vitest";
 import { cited, published } from "#ci/cited.js";
+import { limits } from "#ci/limits.js";
 import { taylor1909 } from "#ci/sources.js";
 import { cottonCount, picksPerInch } from "../../units/index.js";
 import { picksForCount } from "./picks-for-count.js";
@@ -17,5 +18,18 @@ describe("another count in the same cloth", () => {
     picksForCount,
     [{ picks: picksPerInch(91), count: cottonCount(44), newCount: cottonCount(60) }],
     picksPerInch,
+  );
+});
+
+describe("the limits of picks for count", () => {
+  limits(
+    picksForCount,
+    [
+      "are the picks as they were for an unchanged count",
+      { picks: picksPerInch(40), count: cottonCount(20), newCount: cottonCount(20) },
+      40,
+      picksPerInch,
+    ],
+    { picks: picksPerInch(0), count: cottonCount(0), newCount: cottonCount(0) },
   );
 });

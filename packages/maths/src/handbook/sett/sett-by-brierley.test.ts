@@ -1,5 +1,6 @@
 import { describe } from "vitest";
 import { cited, published } from "#ci/cited.js";
+import { limits } from "#ci/limits.js";
 import { gateTextile } from "#ci/sources.js";
 import { cottonCount, endsPerInch } from "../../units/index.js";
 import { settByBrierley } from "./sett-by-brierley.js";
@@ -32,5 +33,18 @@ describe("the closest sett", () => {
     settByBrierley,
     [{ floatFactor: 1.3103934038583633, constant: 200, system: cottonCount, count: cottonCount(cottonOneInTex / 60) }],
     endsPerInch,
+  );
+});
+
+describe("the limits of sett by brierley", () => {
+  limits(
+    settByBrierley,
+    [
+      "is the root of the constant for ones and a float of 1",
+      { floatFactor: 1, constant: 196, system: cottonCount, count: cottonCount(1) },
+      14,
+      endsPerInch,
+    ],
+    { floatFactor: 0, constant: 0, count: cottonCount(0) },
   );
 });

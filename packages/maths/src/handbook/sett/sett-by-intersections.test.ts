@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
+import { limits } from "#ci/limits.js";
 import { osterkampAshenhurst, settSinglePage, taylor1909 } from "#ci/sources.js";
 import { diametersPerInch, endsPerInch } from "../../units/index.js";
 import { settByCurvature } from "./sett-by-curvature.js";
@@ -46,4 +47,17 @@ describe("the closest sett", () => {
       }),
     );
   });
+});
+
+describe("the limits of sett by intersections", () => {
+  limits(
+    settByIntersections,
+    [
+      "of plain weave is half the diameters",
+      { diameters: diametersPerInch(40), ends: 1, intersections: 1 },
+      20,
+      endsPerInch,
+    ],
+    { diameters: diametersPerInch(0), ends: 0, intersections: 0 },
+  );
 });

@@ -1,5 +1,6 @@
 import { describe } from "vitest";
 import { cited, published } from "#ci/cited.js";
+import { limits } from "#ci/limits.js";
 import { taylor1909 } from "#ci/sources.js";
 import { cottonCount, endsPerInch } from "../../units/index.js";
 import { settForCountAndWeave } from "./sett-for-count-and-weave.js";
@@ -31,5 +32,34 @@ describe("another weave in the same yarn", () => {
       },
     ],
     endsPerInch,
+  );
+});
+
+describe("the limits of sett for count and weave", () => {
+  limits(
+    settForCountAndWeave,
+    [
+      "stays where count and weave stay",
+      {
+        sett: endsPerInch(40),
+        count: cottonCount(20),
+        newCount: cottonCount(20),
+        ends: 4,
+        intersections: 2,
+        newEnds: 4,
+        newIntersections: 2,
+      },
+      40,
+      endsPerInch,
+    ],
+    {
+      sett: endsPerInch(0),
+      count: cottonCount(0),
+      newCount: cottonCount(0),
+      ends: 0,
+      intersections: 0,
+      newEnds: 0,
+      newIntersections: 0,
+    },
   );
 });

@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
+import { limits } from "#ci/limits.js";
 import { taylor1909 } from "#ci/sources.js";
 import { cottonCount, endsPerInch } from "../../units/index.js";
 import { countForSett } from "./count-for-sett.js";
@@ -34,4 +35,17 @@ describe("another count in the same cloth", () => {
       }),
     );
   });
+});
+
+describe("the limits of sett for count", () => {
+  limits(
+    settForCount,
+    [
+      "stays where the count stays",
+      { sett: endsPerInch(40), count: cottonCount(20), newCount: cottonCount(20) },
+      40,
+      endsPerInch,
+    ],
+    { sett: endsPerInch(0), count: cottonCount(0), newCount: cottonCount(0) },
+  );
 });

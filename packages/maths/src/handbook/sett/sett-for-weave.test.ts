@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
+import { limits } from "#ci/limits.js";
 import { taylor1909 } from "#ci/sources.js";
 import { endsPerInch } from "../../units/index.js";
 import { settForWeave } from "./sett-for-weave.js";
@@ -30,4 +31,17 @@ describe("another weave in the same yarn", () => {
     const once = settForWeave({ sett, ...plain, newEnds: 4, newIntersections: 2 });
     expect(settForWeave({ sett, ...toTwill }).in(endsPerInch)).toBeCloseTo(once.in(endsPerInch), 12);
   });
+});
+
+describe("the limits of sett for weave", () => {
+  limits(
+    settForWeave,
+    [
+      "stays where the weave stays",
+      { sett: endsPerInch(40), ends: 4, intersections: 2, newEnds: 4, newIntersections: 2 },
+      40,
+      endsPerInch,
+    ],
+    { sett: endsPerInch(0), ends: 0, intersections: 0, newEnds: 0, newIntersections: 0 },
+  );
 });

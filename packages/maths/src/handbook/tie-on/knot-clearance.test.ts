@@ -1,19 +1,25 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { byHand, cited } from "#ci/cited.js";
+import { commonPractice } from "#ci/sources.js";
 import { inches, millimetres } from "../../units/index.js";
 import { knotClearance } from "./knot-clearance.js";
 
 describe("the clearance of a knot", () => {
-  it("is counted in diameters of the thicker thread, whichever it is", () => {
-    // By hand: 1.5 ÷ 0.6 = 2.5, and 2 ÷ 0.5 = 4.
-    const thickerNew = { space: millimetres("1.5"), oldDiameter: millimetres("0.4"), newDiameter: millimetres("0.6") };
-    expect(knotClearance(thickerNew)).toBe(2.5);
-    expect(
-      knotClearance({ space: millimetres(2), oldDiameter: millimetres("0.5"), newDiameter: millimetres("0.4") }),
-    ).toBe(4);
-    // By hand: 1 in is 25.4 mm; 25.4 ÷ 12.7 = 2.
-    expect(knotClearance({ space: inches(1), oldDiameter: millimetres("12.7"), newDiameter: millimetres(1) })).toBe(2);
-  });
+  // 1.5 ÷ 0.6 = 2.5; 2 ÷ 0.5 = 4; an inch is 25.4 mm, and 25.4 ÷ 12.7 = 2.
+  const rows = [
+    [
+      "a new thread of 0.6 mm on an old one of 0.4 mm",
+      "2.5",
+      millimetres("1.5"),
+      millimetres("0.4"),
+      millimetres("0.6"),
+    ],
+    ["a new thread of 0.4 mm on an old one of 0.5 mm", "4", millimetres(2), millimetres("0.5"), millimetres("0.4")],
+    ["a gap of an inch for an old thread of 12.7 mm", "2", inches(1), millimetres("12.7"), millimetres(1)],
+  ] as const;
+  for (const [title, exact, space, oldDiameter, newDiameter] of rows)
+    cited(title, byHand(commonPractice, exact), knotClearance, [{ space, oldDiameter, newDiameter }]);
 
   it("does not change when the two threads change places, and is never more than of either alone", () => {
     const hundredths = fc.integer({ min: 1, max: 500 }).map((n) => millimetres(String(n / 100)));

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
+import { limits } from "#ci/limits.js";
 import { avlHomeLoom, notesFromTheFell } from "#ci/sources.js";
 import { inches } from "../../units/index.js";
 import { oldWarpToKeep } from "./old-warp-to-keep.js";
@@ -26,4 +27,17 @@ describe("the old warp to keep", () => {
     const kept = oldWarpToKeep({ pastReed: six, reedToHeddles: inches(10), behindHeddles: inches(12) });
     expect(kept.in(inches)).toBe(28);
   });
+});
+
+describe("the limits of old warp to keep", () => {
+  limits(
+    oldWarpToKeep,
+    [
+      "is what is past the reed where nothing is kept behind it",
+      { pastReed: inches(10), reedToHeddles: inches(0), behindHeddles: inches(0) },
+      10,
+      inches,
+    ],
+    { pastReed: inches(-1), reedToHeddles: inches(-1), behindHeddles: inches(-1) },
+  );
 });

@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { Citation } from "#ci/cited.js";
 import { cited, published } from "#ci/cited.js";
+import { limits } from "#ci/limits.js";
 import { commonPractice, weftHanded2010 } from "#ci/sources.js";
 import { percentLost } from "../../units/index.js";
 import { combinedLoss } from "./combined-loss.js";
@@ -39,4 +40,12 @@ describe("two losses one after the other", () => {
       }),
     );
   });
+});
+
+describe("the limits of combined loss", () => {
+  limits(
+    combinedLoss,
+    ["of nothing and nothing is nothing", { first: percentLost(0), second: percentLost(0) }, 0, percentLost],
+    { first: percentLost(100), second: percentLost(100) },
+  );
 });

@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import type { Citation } from "#ci/cited.js";
 import { cited, published } from "#ci/cited.js";
+import { limits } from "#ci/limits.js";
 import { alhambraQuilts2014, brooks1892, hossen2015, textileindonesiaCrimp, wolfensberger1921 } from "#ci/sources.js";
 import type { Length } from "../../units/index.js";
 import { centimetres, inches, percentAdded, percentLost, yards } from "../../units/index.js";
@@ -60,4 +61,17 @@ describe("a quilt on two beams", () => {
     const citation = published(alhambraQuilts2014, "entry", `${String(thread)} yd for 100`, exact);
     cited(title, citation, crimpFromMeasures, [{ threadLength: yards(thread), clothLength: yards(100) }], percentAdded);
   }
+});
+
+describe("the limits of crimp from measures", () => {
+  limits(
+    crimpFromMeasures,
+    [
+      "is none where thread and cloth are as long",
+      { threadLength: inches(10), clothLength: inches(10) },
+      0,
+      percentAdded,
+    ],
+    { threadLength: inches(0), clothLength: inches(0) },
+  );
 });

@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import type { Citation } from "#ci/cited.js";
 import { cited, published } from "#ci/cited.js";
+import { limits } from "#ci/limits.js";
 import { brooks1892, wolfensberger1921 } from "#ci/sources.js";
 import { endsOfColour } from "./ends-of-colour.js";
 
@@ -18,4 +19,12 @@ describe("ends of a colour", () => {
   it("may be none", () => {
     expect(endsOfColour({ endsInPattern: 0, patterns: 12, endsInPart: 0 })).toBe(0);
   });
+});
+
+describe("the limits of ends of colour", () => {
+  limits(
+    endsOfColour,
+    ["are those of the part alone where no pattern is whole", { endsInPattern: 0, patterns: 0, endsInPart: 7 }, 7],
+    { endsInPattern: -1, patterns: -1, endsInPart: -1 },
+  );
 });

@@ -1,6 +1,7 @@
 import { describe } from "vitest";
 import type { Citation } from "#ci/cited.js";
 import { cited, published } from "#ci/cited.js";
+import { limits } from "#ci/limits.js";
 import { commonPractice, cupOnTheBus2018, vogl2001 } from "#ci/sources.js";
 import { endsPerInch, inches } from "../../units/index.js";
 import { endsPerSection } from "./ends-per-section.js";
@@ -23,4 +24,11 @@ describe("ends in a section", () => {
   for (const [title, citation, sett, width] of rows) {
     cited(title, citation, endsPerSection, [{ sett: endsPerInch(sett), sectionWidth: inches(width) }]);
   }
+});
+
+describe("the limits of ends per section", () => {
+  limits(endsPerSection, ["are one in the room of one", { sett: endsPerInch(10), sectionWidth: inches("0.1") }, 1], {
+    sett: endsPerInch(0),
+    sectionWidth: inches(0),
+  });
 });

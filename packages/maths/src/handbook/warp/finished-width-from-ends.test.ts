@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { cited } from "#ci/cited.js";
+import { limits } from "#ci/limits.js";
 import { commonPractice } from "#ci/sources.js";
 import { endsPerInch, inches, percentLost } from "../../units/index.js";
 import { reedWidth } from "../reed/index.js";
@@ -28,4 +29,17 @@ describe("finished width from whole ends", () => {
     expect(finishedWidthFromEnds({ ends, sett, reedToFinished })).toEqual(twoSteps);
     expect(() => finishedWidthFromEnds({ ends: 420.5, sett, reedToFinished })).toThrow("ends");
   });
+});
+
+describe("the limits of finished width from ends", () => {
+  limits(
+    finishedWidthFromEnds,
+    [
+      "of one end that loses nothing is the room of one end",
+      { ends: 1, sett: endsPerInch(20), reedToFinished: percentLost(0) },
+      0.05,
+      inches,
+    ],
+    { ends: 0, sett: endsPerInch(0), reedToFinished: percentLost(100) },
+  );
 });

@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
+import { limits } from "#ci/limits.js";
 import { cnch2016 } from "#ci/sources.js";
 import { inches, percentLost } from "../../units/index.js";
 import { finishedWidth } from "./finished-width.js";
@@ -26,4 +27,17 @@ describe("finished width", () => {
       }),
     );
   });
+});
+
+describe("the limits of finished width", () => {
+  limits(
+    finishedWidth,
+    [
+      "is the width in the reed where nothing is lost",
+      { widthInReed: inches(20), reedToFinished: percentLost(0) },
+      20,
+      inches,
+    ],
+    { widthInReed: inches(0), reedToFinished: percentLost(100) },
+  );
 });

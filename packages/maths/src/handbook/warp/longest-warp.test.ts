@@ -1,7 +1,8 @@
 import { describe } from "vitest";
 import { cited, published } from "#ci/cited.js";
+import { limits } from "#ci/limits.js";
 import { warpingPlan2015 } from "#ci/sources.js";
-import { metres } from "../../units/index.js";
+import { metres, yards } from "../../units/index.js";
 import { longestWarp } from "./longest-warp.js";
 
 describe("what the yarn at hand allows", () => {
@@ -12,4 +13,11 @@ describe("what the yarn at hand allows", () => {
     [{ yarn: metres(47_600), ends: 7 }],
     metres,
   );
+});
+
+describe("the limits of longest warp", () => {
+  limits(longestWarp, ["of one end is the yarn itself", { yarn: yards(500), ends: 1 }, 500, yards], {
+    yarn: yards(0),
+    ends: 0,
+  });
 });

@@ -1,6 +1,7 @@
 import { describe } from "vitest";
 import type { Citation } from "#ci/cited.js";
 import { cited, published } from "#ci/cited.js";
+import { limits } from "#ci/limits.js";
 import { brinton1919, commonPractice } from "#ci/sources.js";
 import { yards } from "../../units/index.js";
 import { packagesByLength } from "./packages-by-length.js";
@@ -23,4 +24,11 @@ describe("packages, spools and bobbins by length", () => {
   cited("433 yards in packages of 48", worked("10"), packagesByLength, [
     { needed: yards(433), packageLength: yards(48) },
   ]);
+});
+
+describe("the limits of packages by length", () => {
+  limits(packagesByLength, ["are none where nothing is needed", { needed: yards(0), packageLength: yards(48) }, 0], {
+    needed: yards(-1),
+    packageLength: yards(0),
+  });
 });

@@ -1,11 +1,18 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { byHand, cited } from "#ci/cited.js";
+import { commonPractice } from "#ci/sources.js";
 import { inches, percentLost, yards } from "../../units/index.js";
 import { piecesFromWarp, warpLength, wovenLength } from "./index.js";
 
 describe("pieces still possible", () => {
   const losses = { loomToFinished: percentLost(10), takeUp: percentLost(8) };
   const size = { finishedLength: inches(16), hemEachEnd: inches("0.75") };
+
+  // 180 − 27 = 153 in, of which 92 % are 140.76 in of cloth: five of 27 in, and 5.76 in over.
+  cited("five yards left, 27 inches of waste, pieces of 27 inches", byHand(commonPractice, "5"), piecesFromWarp, [
+    { warpLeft: yards(5), loomWaste: inches(27), takeUp: percentLost(8), wovenLength: inches(27) },
+  ]);
 
   it("are just those a warp was made for, and one fewer from any shorter warp", () => {
     fc.assert(

@@ -1,6 +1,7 @@
 import { describe } from "vitest";
 import type { Citation } from "#ci/cited.js";
 import { cited, published } from "#ci/cited.js";
+import { limits } from "#ci/limits.js";
 import { commonPractice, cupOnTheBus2018, encyclopedie1765, woodhouseKilgour1921 } from "#ci/sources.js";
 import { sectionsInWarp } from "./sections-in-warp.js";
 
@@ -34,4 +35,8 @@ describe("sections in a warp", () => {
   for (const [title, citation, ends, perSection] of rows) {
     cited(title, citation, sectionsInWarp, [{ ends, endsPerSection: perSection }]);
   }
+});
+
+describe("the limits of sections in warp", () => {
+  limits(sectionsInWarp, ["is one for one end", { ends: 1, endsPerSection: 40 }, 1], { ends: 0, endsPerSection: 0 });
 });

@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import type { Citation } from "#ci/cited.js";
 import { cited, published } from "#ci/cited.js";
+import { limits } from "#ci/limits.js";
 import { brooks1892, sizingProblems } from "#ci/sources.js";
 import type { Mass } from "../../units/index.js";
 import { cottonCount, percentAdded, pounds, yards } from "../../units/index.js";
@@ -29,4 +30,17 @@ describe("size on a warp", () => {
   it("is refused where the sized warp is the lighter", () => {
     expect(() => sizeFromMasses({ unsizedMass: pounds(10), sizedMass: pounds(9) })).toThrow("sizeFromMasses(…)");
   });
+});
+
+describe("the limits of size from masses", () => {
+  limits(
+    sizeFromMasses,
+    [
+      "is none where the warp weighs as much as before",
+      { unsizedMass: pounds(90), sizedMass: pounds(90) },
+      0,
+      percentAdded,
+    ],
+    { unsizedMass: pounds(0), sizedMass: pounds(0) },
+  );
 });

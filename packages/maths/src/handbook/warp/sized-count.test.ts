@@ -1,5 +1,6 @@
 import { describe } from "vitest";
 import { cited, published } from "#ci/cited.js";
+import { limits } from "#ci/limits.js";
 import { sizingProblems } from "#ci/sources.js";
 import { cottonCount, percentAdded } from "../../units/index.js";
 import { sizedCount } from "./sized-count.js";
@@ -11,5 +12,13 @@ describe("size on a warp", () => {
     sizedCount,
     [{ count: cottonCount(45), size: percentAdded(8) }],
     cottonCount,
+  );
+});
+
+describe("the limits of sized count", () => {
+  limits(
+    sizedCount,
+    ["is the count itself without size", { count: cottonCount(40), size: percentAdded(0) }, 40, cottonCount],
+    { count: cottonCount(0), size: percentAdded(-1) },
   );
 });

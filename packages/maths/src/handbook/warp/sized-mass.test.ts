@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
+import { limits } from "#ci/limits.js";
 import { brooks1892, sizing2014 } from "#ci/sources.js";
 import { cottonCount, percentAdded, pounds, yards } from "../../units/index.js";
 import { sizeFromMasses } from "./size-from-masses.js";
@@ -37,4 +38,12 @@ describe("size on a warp", () => {
       }),
     );
   });
+});
+
+describe("the limits of sized mass", () => {
+  limits(
+    sizedMass,
+    ["is the mass itself without size", { unsizedMass: pounds(90), size: percentAdded(0) }, 90, pounds],
+    { unsizedMass: pounds(0), size: percentAdded(-1) },
+  );
 });

@@ -1,6 +1,7 @@
 import { describe } from "vitest";
 import type { Citation } from "#ci/cited.js";
 import { cited, published } from "#ci/cited.js";
+import { limits } from "#ci/limits.js";
 import { vogl2001 } from "#ci/sources.js";
 import { yards } from "../../units/index.js";
 import { spoolLength } from "./spool-length.js";
@@ -13,4 +14,12 @@ describe("length of a spool", () => {
   for (const [title, citation, sections] of rows) {
     cited(title, citation, spoolLength, [{ sections, warpLength: yards(25), cutWaste: yards("0.5") }], yards);
   }
+});
+
+describe("the limits of spool length", () => {
+  limits(
+    spoolLength,
+    ["of one section without waste is the warp", { sections: 1, warpLength: yards(12), cutWaste: yards(0) }, 12, yards],
+    { sections: 0, warpLength: yards(0), cutWaste: yards(-1) },
+  );
 });

@@ -1,5 +1,6 @@
 import { describe } from "vitest";
 import { cited, published } from "#ci/cited.js";
+import { limits } from "#ci/limits.js";
 import { clothQuantities, taylor1909 } from "#ci/sources.js";
 import { percentAdded, yards } from "../../units/index.js";
 import { threadForCloth } from "./thread-for-cloth.js";
@@ -23,5 +24,13 @@ describe("crimp and take-up", () => {
       },
     ],
     yards,
+  );
+});
+
+describe("the limits of thread for cloth", () => {
+  limits(
+    threadForCloth,
+    ["is as long as a cloth without crimp", { clothLength: yards(10), crimp: percentAdded(0) }, 10, yards],
+    { clothLength: yards(0), crimp: percentAdded(-1) },
   );
 });

@@ -1,6 +1,7 @@
 import { describe } from "vitest";
 import type { Citation } from "#ci/cited.js";
 import { cited } from "#ci/cited.js";
+import { limits } from "#ci/limits.js";
 import { commonPractice } from "#ci/sources.js";
 import { inches, yards } from "../../units/index.js";
 import { turnsForLength } from "./turns-for-length.js";
@@ -20,4 +21,11 @@ describe("the turn of a reel as measured", () => {
   cited("eight yards in turns of 72 inches", worked("4"), turnsForLength, [
     { warpLength: yards(8), measuredTurn: inches(72) },
   ]);
+});
+
+describe("the limits of turns for length", () => {
+  limits(turnsForLength, ["is one turn for less than a turn", { warpLength: yards(1), measuredTurn: yards(2) }, 1], {
+    warpLength: yards(0),
+    measuredTurn: yards(0),
+  });
 });

@@ -1,7 +1,8 @@
 import { describe } from "vitest";
 import { cited, published } from "#ci/cited.js";
+import { limits } from "#ci/limits.js";
 import { brooks1892 } from "#ci/sources.js";
-import { ounces, percentAdded } from "../../units/index.js";
+import { ounces, percentAdded, pounds } from "../../units/index.js";
 import { unsizedMass } from "./unsized-mass.js";
 
 describe("size on a warp", () => {
@@ -17,5 +18,13 @@ describe("size on a warp", () => {
     unsizedMass,
     [{ sizedMass: ounces("89.25"), size: percentAdded(100) }],
     ounces,
+  );
+});
+
+describe("the limits of unsized mass", () => {
+  limits(
+    unsizedMass,
+    ["is the mass itself without size", { sizedMass: pounds(90), size: percentAdded(0) }, 90, pounds],
+    { sizedMass: pounds(0), size: percentAdded(-1) },
   );
 });

@@ -1,6 +1,7 @@
 import { describe } from "vitest";
 import type { Citation } from "#ci/cited.js";
 import { cited, published } from "#ci/cited.js";
+import { limits } from "#ci/limits.js";
 import {
   allFiberArts,
   commonPractice,
@@ -67,4 +68,31 @@ describe("length of warp by adding", () => {
     ],
   ];
   for (const [title, citation, input, unit] of rows) cited(title, citation, warpLengthByAdding, [input], unit);
+});
+
+describe("the limits of warp length by adding", () => {
+  limits(
+    warpLengthByAdding,
+    [
+      "of one piece to which nothing is added is the piece",
+      {
+        pieces: 1,
+        finishedLength: inches(21),
+        hemEachEnd: inches(0),
+        shrinkage: percentAdded(0),
+        takeUp: percentAdded(0),
+        loomWaste: inches(0),
+      },
+      21,
+      inches,
+    ],
+    {
+      pieces: 0,
+      finishedLength: inches(0),
+      hemEachEnd: inches(-1),
+      shrinkage: percentAdded(-1),
+      takeUp: percentAdded(-1),
+      loomWaste: inches(-1),
+    },
+  );
 });

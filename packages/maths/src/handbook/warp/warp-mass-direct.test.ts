@@ -1,8 +1,9 @@
 import { describe } from "vitest";
 import type { Citation } from "#ci/cited.js";
 import { cited, published } from "#ci/cited.js";
+import { limits } from "#ci/limits.js";
 import { wolfensberger1921 } from "#ci/sources.js";
-import { dramSilk, ounces, percentAdded, pounds, yards } from "../../units/index.js";
+import { dramSilk, grams, metres, ounces, percentAdded, pounds, tex, yards } from "../../units/index.js";
 import { warpMassDirect } from "./warp-mass-direct.js";
 
 const at = (page: number, disposition: number): string => `p. ${String(page)}, disposition ${String(disposition)}`;
@@ -62,5 +63,13 @@ describe("mass of a warp of silk, drams to 1000 yards, 4 % of waste", () => {
     warpMassDirect,
     [{ ends: 3864, warpLength: yards(54), count: dramSilk("1.3"), allowance: percentAdded(4) }],
     ounces,
+  );
+});
+
+describe("the limits of warp mass direct", () => {
+  limits(
+    warpMassDirect,
+    ["of no ends is nothing", { ends: 0, warpLength: metres(7), count: tex(30), allowance: percentAdded(0) }, 0, grams],
+    { ends: -1, warpLength: metres(0), count: tex(0), allowance: percentAdded(-1) },
   );
 });

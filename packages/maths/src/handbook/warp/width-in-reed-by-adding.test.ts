@@ -1,6 +1,7 @@
 import { describe } from "vitest";
 import type { Citation } from "#ci/cited.js";
 import { cited, published } from "#ci/cited.js";
+import { limits } from "#ci/limits.js";
 import {
   allFiberArts,
   brooks1892,
@@ -45,5 +46,18 @@ describe("width in the reed by adding", () => {
     widthInReedByAdding,
     [{ finishedWidth: centimetres(50), allowance: percentAdded(10) }],
     centimetres,
+  );
+});
+
+describe("the limits of width in reed by adding", () => {
+  limits(
+    widthInReedByAdding,
+    [
+      "is the finished width where nothing is added",
+      { finishedWidth: inches(20), allowance: percentAdded(0) },
+      20,
+      inches,
+    ],
+    { finishedWidth: inches(0), allowance: percentAdded(-1) },
   );
 });

@@ -1,5 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { byHand, cited } from "#ci/cited.js";
+import { limits } from "#ci/limits.js";
+import { commonPractice } from "#ci/sources.js";
 import { centimetres, inches, percentLost, yards } from "../../units/index.js";
 import { piecesAllowed } from "../yarn/pieces-allowed.js";
 import { yarnMore } from "../yarn/yarn-more.js";
@@ -9,6 +12,17 @@ import { warpOfWoven } from "./warp-of-woven.js";
 import { wovenInOrder } from "./woven-in-order.js";
 import { wovenLength } from "./woven-length.js";
 import { yarnForEnds } from "./yarn-for-ends.js";
+
+describe("the woven length of a piece", () => {
+  // 21 + 2 × 1 = 23 in, ÷ 0.9.
+  cited(
+    "a napkin of 21 inches with hems of an inch that loses a tenth",
+    byHand(commonPractice, "230/9"),
+    wovenLength,
+    [{ finishedLength: inches(21), hemEachEnd: inches(1), loomToFinished: percentLost(10) }],
+    inches,
+  );
+});
 
 describe("a hem at the loom", () => {
   it("is half of what hems add to the woven length of a piece", () => {
@@ -47,4 +61,17 @@ describe("pieces a yarn allows", () => {
       expect(Math.abs(allowed - 788049 / 140000)).toBeLessThan(1e-14);
     }
   });
+});
+
+describe("the limits of woven length", () => {
+  limits(
+    wovenLength,
+    [
+      "is the piece itself without hems and losses",
+      { finishedLength: inches(21), hemEachEnd: inches(0), loomToFinished: percentLost(0) },
+      21,
+      inches,
+    ],
+    { finishedLength: inches(0), hemEachEnd: inches(-1), loomToFinished: percentLost(100) },
+  );
 });

@@ -1,5 +1,6 @@
 import { describe } from "vitest";
 import { cited, published } from "#ci/cited.js";
+import { limits } from "#ci/limits.js";
 import { taylor1909 } from "#ci/sources.js";
 import { intersectionsAmong } from "./intersections-among.js";
 
@@ -24,5 +25,13 @@ describe("the quantities of a weave", () => {
     intersectionsAmong,
     [{ threads: 180, intersections: 2, threadsInRepeat: 5 }],
     null,
+  );
+});
+
+describe("the limits of intersections among", () => {
+  limits(
+    intersectionsAmong,
+    ["one repeat are those of the repeat", { threads: 4, intersections: 2, threadsInRepeat: 4 }, 2],
+    { threads: 0, intersections: 0, threadsInRepeat: 0 },
   );
 });

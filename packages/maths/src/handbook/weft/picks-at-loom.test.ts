@@ -1,6 +1,7 @@
 import { describe } from "vitest";
 import type { Citation } from "#ci/cited.js";
 import { cited } from "#ci/cited.js";
+import { limits } from "#ci/limits.js";
 import { commonPractice } from "#ci/sources.js";
 import { percentLost, picksPerInch } from "../../units/index.js";
 import { picksAtLoom } from "./picks-at-loom.js";
@@ -20,5 +21,18 @@ describe("picks", () => {
     picksAtLoom,
     [{ picksFinished: picksPerInch(20), loomToFinished: percentLost(10) }],
     picksPerInch,
+  );
+});
+
+describe("the limits of picks at loom", () => {
+  limits(
+    picksAtLoom,
+    [
+      "are those of the finished cloth where nothing is lost",
+      { picksFinished: picksPerInch(20), loomToFinished: percentLost(0) },
+      20,
+      picksPerInch,
+    ],
+    { picksFinished: picksPerInch(0), loomToFinished: percentLost(100) },
   );
 });

@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { Citation } from "#ci/cited.js";
 import { cited } from "#ci/cited.js";
+import { limits } from "#ci/limits.js";
 import { commonPractice } from "#ci/sources.js";
 import { percentLost, picksPerInch } from "../../units/index.js";
 import { picksAtLoom } from "./picks-at-loom.js";
@@ -33,4 +34,17 @@ describe("picks", () => {
       }),
     );
   });
+});
+
+describe("the limits of picks finished", () => {
+  limits(
+    picksFinished,
+    [
+      "are those at the loom where nothing is lost",
+      { picksAtLoom: picksPerInch(20), loomToFinished: percentLost(0) },
+      20,
+      picksPerInch,
+    ],
+    { picksAtLoom: picksPerInch(0), loomToFinished: percentLost(100) },
+  );
 });

@@ -1,5 +1,6 @@
 import { describe } from "vitest";
 import { cited, published } from "#ci/cited.js";
+import { limits } from "#ci/limits.js";
 import { blanco1917, brooks1892 } from "#ci/sources.js";
 import { inches, picksPerInch, yards } from "../../units/index.js";
 import { picksFromGlass } from "./picks-from-glass.js";
@@ -24,4 +25,12 @@ describe("picks", () => {
       picksPerInch,
     );
   }
+});
+
+describe("the limits of picks from glass", () => {
+  limits(
+    picksFromGlass,
+    ["are those counted under a glass of one inch", { counted: 36, glass: inches(1) }, 36, picksPerInch],
+    { counted: 0, glass: inches(0) },
+  );
 });

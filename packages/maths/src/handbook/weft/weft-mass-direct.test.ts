@@ -1,8 +1,20 @@
 import { describe } from "vitest";
 import type { Citation } from "#ci/cited.js";
 import { cited, published } from "#ci/cited.js";
+import { limits } from "#ci/limits.js";
 import { wolfensberger1921 } from "#ci/sources.js";
-import { dramSilk, inches, percentAdded, picksPerInch, pounds, yards } from "../../units/index.js";
+import {
+  dramSilk,
+  grams,
+  inches,
+  metres,
+  percentAdded,
+  picksPerCentimetre,
+  picksPerInch,
+  pounds,
+  tex,
+  yards,
+} from "../../units/index.js";
 import { weftMassDirect } from "./weft-mass-direct.js";
 
 const at = (page: number, disposition: number): string => `p. ${String(page)}, disposition ${String(disposition)}`;
@@ -36,4 +48,29 @@ describe("mass of silk weft, drams to 1000 yards, 8 % of waste", () => {
     const cloth = { wovenLength: yards(length), picks: picksPerInch(picks), widthInReed: inches(width) };
     cited(title, citation, weftMassDirect, [{ ...cloth, count: dramSilk(dram), allowance: percentAdded(8) }], pounds);
   }
+});
+
+describe("the limits of weft mass direct", () => {
+  limits(
+    weftMassDirect,
+    [
+      "of a metre square at one pick a centimetre is 100 m",
+      {
+        wovenLength: metres(1),
+        picks: picksPerCentimetre(1),
+        widthInReed: metres(1),
+        count: tex(10),
+        allowance: percentAdded(0),
+      },
+      1,
+      grams,
+    ],
+    {
+      wovenLength: metres(0),
+      picks: picksPerCentimetre(0),
+      widthInReed: metres(0),
+      count: tex(0),
+      allowance: percentAdded(-1),
+    },
+  );
 });

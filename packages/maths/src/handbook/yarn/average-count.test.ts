@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
+import { limits } from "#ci/limits.js";
 import { davis1920 } from "#ci/sources.js";
 import { cottonCount, galashielsCut, yards, yorkshireSkein } from "../../units/index.js";
 import { averageCountByLength } from "./average-count-by-length.js";
@@ -62,5 +63,11 @@ describe("averages, contraction and regain", () => {
         expect(average).toBeCloseTo(numbers.length * foldedCount({ counts }).in(cottonCount), 8);
       }),
     );
+  });
+});
+
+describe("the limits of average count", () => {
+  limits(averageCount, ["of one end is the count of the end", { counts: [cottonCount(30)] }, 30, cottonCount], {
+    counts: [cottonCount(0)],
   });
 });

@@ -1,5 +1,7 @@
+import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
+import { limits } from "#ci/limits.js";
 import { gateTextile, islamInvoiceMass } from "#ci/sources.js";
 import type { QuantityError } from "../../engine/refusal.js";
 import { percentAdded, percentOf } from "../../units/index.js";
@@ -60,4 +62,28 @@ describe("averages, contraction and regain", () => {
       expect((error as QuantityError).faults.map(({ path }) => path)).toEqual([["shares", 0]]);
     }
   });
+
+  it("lies between the least and the most of its parts, whole or not", () => {
+    const part = fc.tuple(fc.integer({ min: 1, max: 20 }), fc.integer({ min: 0, max: 30 }));
+    fc.assert(
+      fc.property(fc.array(part, { minLength: 1, maxLength: 5 }), (parts) => {
+        const per = parts.map(([, regain]) => regain);
+        const given = {
+          shares: parts.map(([share]) => percentOf(share)),
+          regains: per.map((one) => percentAdded(one)),
+        };
+        const regain = blendRegain(given).in(percentAdded);
+        expect(regain).toBeGreaterThanOrEqual(Math.min(...per) * (1 - 1e-12));
+        expect(regain).toBeLessThanOrEqual(Math.max(...per) * (1 + 1e-12));
+      }),
+    );
+  });
+});
+
+describe("the limits of blend regain", () => {
+  limits(
+    blendRegain,
+    ["of one fibre is its own", { shares: [percentOf(100)], regains: [percentAdded("8.5")] }, 8.5, percentAdded],
+    { shares: [percentOf(0)], regains: [percentAdded(-1)] },
+  );
 });

@@ -1,5 +1,6 @@
 import { describe } from "vitest";
 import { cited, published } from "#ci/cited.js";
+import { limits } from "#ci/limits.js";
 import { gateTextile, islamInvoiceMass } from "#ci/sources.js";
 import { kilograms, percentAdded, percentLost } from "../../units/index.js";
 import { invoiceMass } from "./invoice-mass.js";
@@ -24,5 +25,18 @@ describe("averages, contraction and regain", () => {
     invoiceMass,
     [{ mass: kilograms(100), content: percentLost(4), regain: percentAdded("3.073") }],
     kilograms,
+  );
+});
+
+describe("the limits of invoice mass", () => {
+  limits(
+    invoiceMass,
+    [
+      "is the mass itself where dry yarn is sold dry",
+      { mass: kilograms(100), content: percentLost(0), regain: percentAdded(0) },
+      100,
+      kilograms,
+    ],
+    { mass: kilograms(0), content: percentLost(100), regain: percentAdded(-1) },
   );
 });

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { cited } from "#ci/cited.js";
+import { limits } from "#ci/limits.js";
 import { countArticle, davis1920 } from "#ci/sources.js";
 import { cottonCount, worstedCount } from "../../units/index.js";
 import { partnerCount } from "./partner-count.js";
@@ -43,4 +44,17 @@ describe("a folded thread", () => {
   it("cannot be finer than a thread that is already in it", () => {
     expect(() => partnerCount({ wanted: cottonCount(30), counts: [cottonCount(30)] })).toThrow("partnerCount(…)");
   });
+});
+
+describe("the limits of partner count", () => {
+  limits(
+    partnerCount,
+    [
+      "of one thread that the wanted one is half of is as fine as that thread",
+      { wanted: cottonCount(20), counts: [cottonCount(40)] },
+      40,
+      cottonCount,
+    ],
+    { wanted: cottonCount(0), counts: [] },
+  );
 });

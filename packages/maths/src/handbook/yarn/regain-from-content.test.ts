@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
+import { limits } from "#ci/limits.js";
 import { gateTextile } from "#ci/sources.js";
 import { grams, percentAdded, percentLost } from "../../units/index.js";
 import { invoiceMass } from "./invoice-mass.js";
@@ -24,5 +25,11 @@ describe("averages, contraction and regain", () => {
         expect(same.in(grams)).toBeCloseTo(100, 9);
       }),
     );
+  });
+});
+
+describe("the limits of regain from content", () => {
+  limits(regainFromContent, ["is none of a dry yarn", { content: percentLost(0) }, 0, percentAdded], {
+    content: percentLost(100),
   });
 });

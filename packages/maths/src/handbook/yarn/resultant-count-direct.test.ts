@@ -1,14 +1,26 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { cited } from "#ci/cited.js";
+import { textileNotes } from "#ci/sources.js";
 import { denier, metricCount, tex } from "../../units/index.js";
 import { convertCount } from "./convert-count.js";
 import { resultantCount } from "./resultant-count.js";
 import { resultantCountDirect } from "./resultant-count-direct.js";
 
 describe("direct count of a yarn of equal plies", () => {
-  it("of two 30 tex threads is 60 tex", () => {
-    expect(resultantCountDirect({ count: tex(30), plies: 2 }).in(tex)).toBe(60);
-  });
+  cited(
+    "25 tex, two ends together",
+    {
+      source: textileNotes,
+      at: "Designation of yarns after ply",
+      status: "read",
+      prints: "25 tex × 2",
+      exact: "50",
+    },
+    resultantCountDirect,
+    [{ count: tex(25), plies: 2 }],
+    tex,
+  );
 
   it("of a single is its own", () => {
     expect(resultantCountDirect({ count: denier(70), plies: 1 }).in(denier)).toBe(70);

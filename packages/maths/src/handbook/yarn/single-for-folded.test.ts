@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
+import { limits } from "#ci/limits.js";
 import { brown1923, gateTextile } from "#ci/sources.js";
 import { cottonCount, grams, percentAdded, percentLost } from "../../units/index.js";
 import { contractedCount } from "./contracted-count.js";
@@ -46,4 +47,17 @@ describe("averages, contraction and regain", () => {
     expect(singleForFolded(none).value).toBe("32");
     expect(waterInYarn({ mass: grams(100), regain: percentAdded(0) }).value).toBe("0");
   });
+});
+
+describe("the limits of single for folded", () => {
+  limits(
+    singleForFolded,
+    [
+      "is the folded count itself for one ply that loses nothing",
+      { folded: cottonCount(20), plies: 1, contraction: percentLost(0) },
+      20,
+      cottonCount,
+    ],
+    { folded: cottonCount(0), plies: 0, contraction: percentLost(100) },
+  );
 });

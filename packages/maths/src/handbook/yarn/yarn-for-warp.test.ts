@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { byHand, cited } from "#ci/cited.js";
+import { limits } from "#ci/limits.js";
 import { commonPractice } from "#ci/sources.js";
 import { yards } from "../../units/index.js";
 import { yarnForWarp } from "./yarn-for-warp.js";
@@ -26,4 +27,12 @@ describe("yarn left for the warp", () => {
   it("is refused where the wefts take more than there is", () => {
     expect(() => yarnForWarp({ yarn: yards(10), wefts: [yards(6), yards(5)] })).toThrow("0 or more");
   });
+});
+
+describe("the limits of yarn for warp", () => {
+  limits(
+    yarnForWarp,
+    ["is all of the yarn where no weft is wound from it", { yarn: yards(500), wefts: [] }, 500, yards],
+    { yarn: yards(-1), wefts: [yards(-1)] },
+  );
 });

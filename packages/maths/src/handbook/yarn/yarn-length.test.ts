@@ -1,5 +1,6 @@
 import { describe } from "vitest";
 import { cited, published } from "#ci/cited.js";
+import { limits } from "#ci/limits.js";
 import { davis1920, fabricProduction2015, interlacementsLinen, textileSchoolWeaving } from "#ci/sources.js";
 import { cottonCount, kilograms, linenCount, metres, ounces, pounds, worstedCount, yards } from "../../units/index.js";
 import { yarnLength } from "./yarn-length.js";
@@ -55,4 +56,11 @@ describe("the mass of a length of yarn", () => {
     [{ mass: ounces("8.8"), count: linenCount(20) }],
     yards,
   );
+});
+
+describe("the limits of yarn length", () => {
+  limits(yarnLength, ["of nothing is nothing", { mass: pounds(0), count: cottonCount(20) }, 0, yards], {
+    mass: pounds(-1),
+    count: cottonCount(0),
+  });
 });

@@ -14,7 +14,6 @@ import {
   taylor1909,
   tbunnyCounts,
   textileindonesiaCount,
-  textileNotes,
 } from "#ci/sources.js";
 import type { QuantityError } from "../../engine/refusal.js";
 import {
@@ -29,7 +28,6 @@ import {
   yardsPerPound,
 } from "../../units/index.js";
 import { resultantCount } from "./resultant-count.js";
-import { resultantCountDirect } from "./resultant-count-direct.js";
 import { yarnCount } from "./yarn.js";
 
 describe("a yarn", () => {
@@ -167,20 +165,6 @@ describe("a yarn", () => {
     [{ count: cottonCount(60), plies: 2 }],
     cottonCount,
   );
-  cited(
-    "25 tex, two ends together",
-    {
-      source: textileNotes,
-      at: "Designation of yarns after ply",
-      status: "read",
-      prints: "25 tex × 2",
-      exact: "50",
-    },
-    resultantCountDirect,
-    [{ count: tex(25), plies: 2 }],
-    tex,
-  );
-
   cited(
     "20/2 silk on a weaver’s table",
     published(
