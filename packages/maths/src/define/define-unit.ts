@@ -3,7 +3,7 @@ import type { Unit } from "../engine/quantity/index.js";
 import { inPlace, missingOr, QuantityError } from "../engine/refusal.js";
 import type { FaultPath, Refusal, RefusalCode } from "../engine/refusal.js";
 
-/** A unit of one's own: so many of another of its kind. */
+/** A unit of one's own: so many of another of its kind. A check holds it against the units of that kind that readers mix up. */
 export interface OwnUnit<D extends string> {
   /** As one calls it: "ells". It is what copied data names, so no two units of a program may share it. */
   readonly name: string;

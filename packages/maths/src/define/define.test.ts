@@ -45,6 +45,14 @@ describe("a unit of one's own", () => {
     expect(equal(quantityFrom(String(ells(7)), [ells]), ells(7))).toBe(true);
   });
 
+  // Taken for yards, 8 ells are 288 in: less a tenth 259.2, a quarter of it 64.8, as is a fifth of the 324 in.
+  it("is one that a check knows to be taken for another of its kind, and tells amounts in", () => {
+    const { value, slips } = maths.check(clothFromWarp, input, { written: "64.8", unit: inches });
+    expect(value).toBe("wrong");
+    expect(slips.map(({ says }) => says)).toContain("a sum that takes warp to be in yd, not ell, gives this");
+    expect(maths.check(clothFromWarp, input, { written: "1.8 ells", unit: ells }).value).toBe("right");
+  });
+
   it("may be a closeness too: ends to the ell", () => {
     const endsPerEll = defineUnit({ name: "endsPerEll", symbol: "ends/ell", size: [1, 45, endsPerInch] });
     expect(endsPerEll(900).in(endsPerInch)).toBe(20);

@@ -7,24 +7,17 @@ function clean(text: string): string {
   return text.length > SHOWN_LENGTH ? `${printable}…` : printable;
 }
 
-/** The unit behind a quantity, shared by every copy of this package; the number is that of the layout. */
-export const UNIT: unique symbol = Symbol.for("thrum.unit.1");
+/** What the percentages of each kind are taken of, known once their unit is made: a copy of one is only data and has no unit. */
+export const BASES: Map<string, string> = /* @__PURE__ */ new Map();
 
 /** Whether a unit counts a percentage: its amounts are parts of one, told in hundredths and with what they are taken of. */
 export function isPercent(unit: Pick<Unit<string>, "base"> | null): boolean {
-  return (unit?.base ?? null) !== null;
+  return unit !== null && unit.base !== null;
 }
 
 /** The symbol of a unit, and the base of a percentage behind it: "in", "% lost". */
 export function toldAs({ symbol, base }: Pick<Unit<string>, "symbol" | "base">): string {
   return base === null ? symbol : `${symbol} ${base}`;
-}
-
-interface Described {
-  readonly dimension?: unknown;
-  readonly value?: unknown;
-  readonly unit?: unknown;
-  readonly [UNIT]?: { readonly base?: unknown } | null;
 }
 
 /** What was received, in a few words fit for any screen: never longer than a line, never a control character. */
@@ -36,11 +29,10 @@ export function described(value: unknown): string {
   if (typeof value === "function") return value.name ? `the function ${clean(value.name)}` : "a function";
   if (Array.isArray(value)) return `a list of ${String(value.length)}`;
   if (typeof value !== "object") return `a ${typeof value}`;
-  const { dimension, value: amount, unit, [UNIT]: own }: Described = value;
+  const { dimension, value: amount, unit } = value as Record<string, unknown>;
   if (typeof dimension === "string" && typeof amount === "string" && typeof unit === "string") {
-    return typeof own?.base === "string"
-      ? `${clean(amount)} % ${clean(own.base)}`
-      : `${clean(dimension)} ${clean(amount)} ${clean(unit)}`;
+    const base = BASES.get(dimension);
+    return base === undefined ? `${clean(dimension)} ${clean(amount)} ${clean(unit)}` : `${clean(amount)} % ${base}`;
   }
   return "an object";
 }

@@ -1,8 +1,8 @@
 import type { Decimal } from "../numbers.js";
 import { amountFrom } from "../numbers.js";
 import { missingOr, refuse } from "../refusal.js";
-import { described, UNIT } from "./described.js";
-import { ourUnit } from "./genuine.js";
+import { BASES, described } from "./described.js";
+import { ourUnit, UNIT } from "./genuine.js";
 import { makeQuantity } from "./quantity.js";
 import type { Quantity } from "./quantity.js";
 import { scaleOf } from "./unit-size.js";
@@ -37,6 +37,7 @@ export interface Unit<D extends string> {
 /** Defines a unit from its exact size. Every factor but the seeds is worked out from another unit's. */
 export function unit<D extends string>(definition: SimpleUnit<D> | CompoundUnit<D>): Unit<D> {
   const { dimension, name, symbol, base = null, alone = null } = definition;
+  if (base !== null) BASES.set(dimension, base);
   const make = (amount: number | string): Quantity<D> => makeQuantity(made, readAmount(name, amount));
   const shown = (value: unknown): PropertyDescriptor => ({ value, enumerable: true });
   const hidden = (value: unknown): PropertyDescriptor => ({ value });

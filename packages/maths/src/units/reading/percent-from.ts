@@ -12,12 +12,6 @@ const BASES: Readonly<Record<string, RegExp>> = {
   percentOf: /^of (?:a|the) whole$/iu,
 };
 
-const SAID: Readonly<Record<string, string>> = {
-  percentLost: "lost",
-  percentAdded: "added",
-  percentOf: "of a whole",
-};
-
 /**
  * A percentage from text, with what it is of: `8 % lost`, `6.5% added`, `80 % of a whole`.
  *
@@ -35,7 +29,7 @@ export function percentFrom<D extends "loss" | "addition" | "share">(
   const given: unknown = units;
   const listed: readonly Unit<D>[] = Array.isArray(given) ? units : [];
   const known = listed.filter((one) => isUnit(one) && Object.hasOwn(BASES, one.name));
-  const example = `8 % ${SAID[known[0]?.name ?? ""] ?? "lost"}`;
+  const example = `8 % ${known[0]?.base ?? "lost"}`;
   const refuse = refusalsOf("percentFrom", "a percentage with what it is of", example, text);
   if (known.length === 0) return refuse("unknown-unit", "Give the percentages that may stand there: [percentLost].");
   const led = leadingNumber(textGiven(text, refuse), options, refuse);
@@ -45,7 +39,7 @@ export function percentFrom<D extends "loss" | "addition" | "share">(
   const [only] = known;
   const made = base === "" && known.length === 1 ? only : known.find(({ name }) => BASES[name]?.test(base));
   if (made !== undefined) return made(many);
-  const candidates = known.map(({ name }) => `${many} % ${SAID[name] ?? ""}`);
+  const candidates = known.map(({ base: own }) => `${many} % ${own ?? ""}`);
   const code = base === "" ? "ambiguous" : "wrong-kind";
   return refuse(code, `Of what? Write ${candidates.join(" or ")}.`, candidates);
 }
