@@ -1,4 +1,5 @@
 import { Decimal } from "../numbers.js";
+import { isPercent } from "../quantity/index.js";
 import type { Unit } from "../quantity/index.js";
 import type { Range } from "./input.js";
 
@@ -18,9 +19,8 @@ export function outside(
   value: Decimal,
   unit: Unit<string> | null,
   { atLeast, above, below, atMost }: Range,
-  percent: boolean,
 ): string | null {
-  const told = (limit: number): string => (percent ? `${String(limit * 100)} %` : String(limit));
+  const told = (limit: number): string => (isPercent(unit) ? `${String(limit * 100)} %` : String(limit));
   if (atLeast !== null && against(atLeast, value, unit) < 0) return `${told(atLeast)} or more`;
   if (above !== null && against(above, value, unit) <= 0) return `more than ${told(above)}`;
   if (below !== null && against(below, value, unit) >= 0) return `less than ${told(below)}`;

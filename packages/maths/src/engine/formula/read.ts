@@ -1,6 +1,6 @@
 import { decimalFrom } from "../numbers.js";
 import type { Decimal } from "../numbers.js";
-import { decimalOf, described, genuineUnit, isPercent, isUnit } from "../quantity/index.js";
+import { decimalOf, described, genuineUnit, isUnit } from "../quantity/index.js";
 import type { Quantity, Unit } from "../quantity/index.js";
 import { inPlace, QuantityError } from "../refusal.js";
 import type { Place, Refusal } from "../refusal.js";
@@ -36,7 +36,7 @@ function readQuantity(input: Input<unknown>, given: unknown, refuse: Refuse): Re
   }
   if (unit.dimension !== input.dimension && unit.dimension !== input.orDimension) return refuse("wrong-kind");
   const value = decimalOf(given as Quantity<string>);
-  const wrong = outside(value, unit, input.range, isPercent(unit));
+  const wrong = outside(value, unit, input.range);
   return wrong === null
     ? { what: "quantity", value, unit, reckonedIn: null }
     : refuse("out-of-range", ` of ${wrong}`, `For example ${input.example}.`);
@@ -50,7 +50,7 @@ function readNumber({ what, range, example }: Input<unknown>, given: unknown, re
   const remedy = `For example ${example}.`;
   const most = what === "whole" ? Number.MAX_SAFE_INTEGER : 1e60;
   if (value === null || Math.abs(given) > most) return refuse("out-of-range", `, no more than ${String(most)}`, remedy);
-  const wrong = outside(value, null, range, false);
+  const wrong = outside(value, null, range);
   return wrong === null ? { what: "number", value } : refuse("out-of-range", `, ${wrong}`, remedy);
 }
 

@@ -1,5 +1,4 @@
 import { Decimal, EXACT_STEP, kept, onStep, PLAIN_STEP } from "../numbers.js";
-import { isPercent } from "../quantity/index.js";
 import type { Unit } from "../quantity/index.js";
 import { refuse } from "../refusal.js";
 import type { Declared } from "./declaration.js";
@@ -121,7 +120,7 @@ export function run(declared: Declared, given: unknown): Run {
   if (what === "whole" && onStep(value, nearness) === null) {
     return noAnswer(declared, `a whole number of ${noun}`, value.toSignificantDigits(10).toString());
   }
-  const wrong = outside(value, unit, range, isPercent(unit));
+  const wrong = outside(value, unit, range);
   if (wrong !== null) {
     const expected = what === "whole" ? `a whole number of ${noun}, ${wrong}` : `${noun} of ${wrong}`;
     return noAnswer(declared, expected, value.toSignificantDigits(10).toString());

@@ -8,7 +8,12 @@ function clean(text: string): string {
 }
 
 /** What the percentages of each kind are taken of, known once their unit is made: a copy of one is only data and has no unit. */
-export const BASES: Map<string, string> = /* @__PURE__ */ new Map();
+const BASES = /* @__PURE__ */ new Map<string, string>();
+
+/** Tells what the percentages of a kind are taken of. */
+export function setBase(dimension: string, base: string): void {
+  BASES.set(dimension, base);
+}
 
 /** Whether a unit counts a percentage: its amounts are parts of one, told in hundredths and with what they are taken of. */
 export function isPercent(unit: Pick<Unit<string>, "base"> | null): boolean {

@@ -1,7 +1,7 @@
 import type { Decimal } from "../numbers.js";
 import { amountFrom } from "../numbers.js";
 import { missingOr, refuse } from "../refusal.js";
-import { BASES, described } from "./described.js";
+import { described, setBase } from "./described.js";
 import { ourUnit, UNIT } from "./genuine.js";
 import { makeQuantity } from "./quantity.js";
 import type { Quantity } from "./quantity.js";
@@ -37,7 +37,7 @@ export interface Unit<D extends string> {
 /** Defines a unit from its exact size. Every factor but the seeds is worked out from another unit's. */
 export function unit<D extends string>(definition: SimpleUnit<D> | CompoundUnit<D>): Unit<D> {
   const { dimension, name, symbol, base = null, alone = null } = definition;
-  if (base !== null) BASES.set(dimension, base);
+  if (base !== null) setBase(dimension, base);
   const make = (amount: number | string): Quantity<D> => makeQuantity(made, readAmount(name, amount));
   const shown = (value: unknown): PropertyDescriptor => ({ value, enumerable: true });
   const hidden = (value: unknown): PropertyDescriptor => ({ value });
