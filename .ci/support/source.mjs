@@ -9,6 +9,8 @@ const entry = [
   "engine/quantity/index.ts",
   "engine/formula/index.ts",
   "engine/working/index.ts",
+  "engine/working/as-mathml.ts",
+  "engine/working/escaped.ts",
   "engine/solve/index.ts",
   "units/mixed-up.ts",
   "verification/self-test.ts",

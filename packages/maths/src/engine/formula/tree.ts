@@ -23,26 +23,31 @@ export function namesIn(tree: Tree): readonly string[] {
   return "of" in tree ? namesIn(tree.of) : [...namesIn(tree.left), ...namesIn(tree.right)];
 }
 
+/** The tree with every part for which `change` gives another; what it gives null for stays, its parts looked at in turn. */
+function mapped(tree: Tree, change: (tree: Tree) => Tree | null): Tree {
+  const own = change(tree);
+  if (own !== null || tree.op === "number" || tree.op === "name") return own ?? tree;
+  if ("of" in tree) return { op: tree.op, of: mapped(tree.of, change) };
+  return { op: tree.op, left: mapped(tree.left, change), right: mapped(tree.right, change) };
+}
+
 /** The tree with every name replaced by what `replace` gives for it; a name it gives null for stays. */
 export function withNames(tree: Tree, replace: (name: string) => Tree | null): Tree {
-  if (tree.op === "name") return replace(tree.name) ?? tree;
-  if (tree.op === "number") return tree;
-  if ("of" in tree) return { op: tree.op, of: withNames(tree.of, replace) };
-  return { op: tree.op, left: withNames(tree.left, replace), right: withNames(tree.right, replace) };
+  return mapped(tree, (one) => (one.op === "name" ? replace(one.name) : null));
 }
 
 /** Every Σ written out as the sum it stands for; the members of a list of so many are named `counts[0]`, `counts[1]`. */
 export function writtenOut(tree: Tree, sizes: ReadonlyMap<string, number>): Tree {
-  if (tree.op === "number" || tree.op === "name") return tree;
-  if (!("of" in tree)) return { ...tree, left: writtenOut(tree.left, sizes), right: writtenOut(tree.right, sizes) };
-  if (tree.op !== "Σ") return { ...tree, of: writtenOut(tree.of, sizes) };
-  const lists = namesIn(tree.of).filter((name) => sizes.has(name));
-  const most = Math.max(lists.length === 0 ? 1 : 0, ...lists.map((name) => sizes.get(name) ?? 1));
-  if (most === 0) return { op: "number", text: "0" };
-  const members = Array.from({ length: most }, (_, at) =>
-    withNames(tree.of, (name) => (sizes.has(name) ? { op: "name", name: `${name}[${String(at)}]` } : null)),
-  );
-  return members.reduce((left, right) => ({ op: "+", left, right }));
+  return mapped(tree, (one) => {
+    if (one.op !== "Σ") return null;
+    const lists = namesIn(one.of).filter((name) => sizes.has(name));
+    const most = Math.max(lists.length === 0 ? 1 : 0, ...lists.map((name) => sizes.get(name) ?? 1));
+    if (most === 0) return { op: "number", text: "0" };
+    const members = Array.from({ length: most }, (_, at) =>
+      withNames(one.of, (name) => (sizes.has(name) ? { op: "name", name: `${name}[${String(at)}]` } : null)),
+    );
+    return members.reduce((left, right) => ({ op: "+", left, right }));
+  });
 }
 
 /** All lines folded into the last, so that only inputs are left as names. */

@@ -1,5 +1,6 @@
-import { partsOf } from "./parts.js";
-import { isTold, linesOf, resultApart } from "./working.js";
+import { setLines } from "./set-lines.js";
+import type { Notation } from "./set-tree.js";
+import { isTold } from "./working.js";
 import type { Told, Working } from "./working.js";
 
 const SIGNS: Readonly<Record<string, string>> = {
@@ -8,9 +9,9 @@ const SIGNS: Readonly<Record<string, string>> = {
   "×": "\\times",
   "÷": "\\div",
   "√": "\\surd",
-  Σ: "\\textstyle\\sum",
-  "(": "(",
-  ")": ")",
+  Σ: "\\sum",
+  "(": "\\left(",
+  ")": "\\right)",
   ",": ",",
   "=": "=",
   "≈": "\\approx",
@@ -32,24 +33,21 @@ function sentence(text: string): string {
   return Array.from(plain(text), (mark) => (/[−×÷√Σ≈]/u.test(mark) ? `$${SIGNS[mark] ?? mark}$` : mark)).join("");
 }
 
-function latex(text: string): string {
-  return partsOf(text)
-    .map(({ what, text: own }, at, parts) => {
-      const gap = parts[at - 1]?.what === "number" ? " " : "";
-      if (what === "sign") return SIGNS[own] ?? own;
-      return what === "number" ? own : `\\text{${gap}${plain(own)}}`;
-    })
-    .join(" ");
-}
+/** Every part ends in a space, which parts it from the next. */
+const latex: Notation = {
+  number: (text) => `${plain(text)} `,
+  words: (text) => `\\text{${plain(text)}} `,
+  sign: (text) => `${SIGNS[text] ?? plain(text)} `,
+  row: (inside) => inside,
+  fraction: (over, under) => `\\frac{${over.trimEnd()}}{${under.trimEnd()}} `,
+  root: (inside) => `\\sqrt{${inside.trimEnd()}} `,
+  gap: " ",
+};
 
 /** A working as LaTeX for a formula: one aligned line for each step. Sentences become a list, for the text around it. */
 export function asLatex(working: Told | Working): string {
   if (isTold(working))
     return ["\\begin{itemize}", ...working.says.map((text) => `\\item ${sentence(text)}`), "\\end{itemize}"].join("\n");
-  const lines = working.steps.flatMap(linesOf).map(({ name, sign, text }) => {
-    return `${name === "" ? "" : `${latex(name)} `}&${latex(sign)} ${latex(text)}`;
-  });
-  const apart = resultApart(working);
-  const result = apart === null ? [] : [`&${latex(apart.sign)} ${latex(apart.value)}`];
-  return `\\begin{aligned}\n${[...lines, ...result].join(" \\\\\n")}\n\\end{aligned}`;
+  const lines = setLines(working, latex).map(({ name, sign, line }) => `${name}&${sign}${line.trimEnd()}`);
+  return `\\begin{aligned}\n${lines.join(" \\\\\n")}\n\\end{aligned}`;
 }

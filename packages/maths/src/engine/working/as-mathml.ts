@@ -1,18 +1,25 @@
-import { mathOf } from "./math.js";
-import { isTold, linesOf, resultApart } from "./working.js";
-import type { Told, Working } from "./working.js";
+import type { Tree } from "../formula/index.js";
 import { escaped } from "./escaped.js";
+import { setLines } from "./set-lines.js";
+import { setTree } from "./set-tree.js";
+import type { Notation } from "./set-tree.js";
+import { isTold } from "./working.js";
+import type { Told, Working } from "./working.js";
 
-function line(left: string, sign: string, right: string): string {
-  return `<mtr><mtd>${mathOf(left)}</mtd><mtd><mrow><mo>${escaped(sign)}</mo>${mathOf(right)}</mrow></mtd></mtr>`;
-}
+/** Presentation elements of MathML Core only; a fraction or a root needs no bracket of its own. */
+const mathml: Notation = {
+  number: (text) => `<mn>${escaped(text)}</mn>`,
+  words: (text) => `<mtext>${escaped(text)}</mtext>`,
+  sign: (text) => `<mo>${text === "Σ" ? "∑" : escaped(text)}</mo>`,
+  row: (inside) => `<mrow>${inside}</mrow>`,
+  fraction: (over, under) => `<mfrac><mrow>${over}</mrow><mrow>${under}</mrow></mfrac>`,
+  root: (inside) => `<msqrt>${inside}</msqrt>`,
+  gap: "\u00a0",
+};
 
-function rowsOf(working: Working): readonly string[] {
-  const apart = resultApart(working);
-  return [
-    ...working.steps.flatMap(linesOf).map(({ name, sign, text }) => line(name, sign, text)),
-    ...(apart === null ? [] : [line("", apart.sign, apart.value)]),
-  ];
+/** A formula as MathML, each of its names set by `name`. @internal for the pages of the site */
+export function mathOf(tree: Tree, name: (name: string) => string): string {
+  return mathml.row(setTree(tree, mathml, name));
 }
 
 /**
@@ -21,8 +28,10 @@ function rowsOf(working: Working): readonly string[] {
  */
 export function asMathML(working: Told | Working): string {
   const rows = isTold(working)
-    ? working.says.map((text) => `<mtr><mtd><mtext>${escaped(text)}</mtext></mtd></mtr>`)
-    : rowsOf(working);
+    ? working.says.map((text) => `<mtr><mtd>${mathml.words(text)}</mtd></mtr>`)
+    : setLines(working, mathml).map(
+        ({ name, sign, line }) => `<mtr><mtd>${name}</mtd><mtd>${mathml.row(sign + line)}</mtd></mtr>`,
+      );
   const table = `<mtable displaystyle="true">${rows.join("")}</mtable>`;
   return `<math xmlns="http://www.w3.org/1998/Math/MathML" display="block">${table}</math>`;
 }

@@ -3,12 +3,30 @@ import { describe, expect, it } from "vitest";
 import { calculations, unitOf, validInput } from "#ci/inputs.js";
 import { check } from "../../check/index.js";
 import type { Quantity } from "../quantity/index.js";
-import { QuantityError } from "../refusal.js";
+import { namesIn } from "../formula/index.js";
+import { attempt, QuantityError } from "../refusal.js";
 import { asHtml, asLatex, asMarkdown, asMathML, asText, explain } from "./index.js";
 import type { Told, Working } from "./index.js";
 
 const NUMBER = /\d+(?:\.\d+)?/gu;
 const bare = (html: string): string => html.replace(/<[^>]*>/gu, " ").replace(/&#\d+;/gu, " ");
+/** What a reader is told: a line without signs and brackets, which each notation sets in its own way. */
+const said = (text: string): string =>
+  text
+    .replace(/(round|or)(Up|Down|Nothing)\(/gu, (_, a: string, b: string) => `${a} ${b.toLowerCase()} `)
+    .replace(/[+−×÷√Σ∑(),=≈\s]+/gu, " ")
+    .trim();
+
+/** The rows of a piece of MathML, and the lines of a piece of LaTeX, as a reader is told them. */
+const rowsIn = (math: string): readonly string[] => math.split("<mtr>").slice(1).map(bare).map(said);
+const linesIn = (latex: string): readonly string[] =>
+  latex
+    .split("\n")
+    .slice(1, -1)
+    .map((line) =>
+      line.replace(/\\(?:text|frac|sqrt|sum|times|approx|left|right)|(?<!\\)[{}&]|(?<= )-(?= )|\\\\$/gu, " "),
+    )
+    .map((line) => said(line.replace(/\\(?=[%&#_])/gu, "")));
 const numbersIn = (text: string): readonly string[] => text.match(NUMBER) ?? [];
 
 /** How many children each element of MathML Core takes that we use; null for any number of them. */
@@ -56,7 +74,36 @@ function expectTheSameIn(thing: Told | Working, wanted: readonly string[]): void
   }
 }
 
+/** An amount of a working as MathML sets it: its unit in one piece, off its number by a space that does not break. */
+function setApart(amount: string): string {
+  const [, number = "", unit = ""] = /^(?:≈ )?([\d.]+) (.+)$/u.exec(amount) ?? [];
+  return unit === "" ? "" : `<mn>${number}</mn><mtext>\u00a0${unit}</mtext>`;
+}
+
+/** Workings of a calculation; an input that it refuses gives none. */
+function workingsOf(calculation: (typeof calculations)[number][1], numRuns: number): readonly Working[] {
+  return fc.sample(validInput(calculation), { numRuns, seed: 8 }).flatMap((input) => {
+    const read = attempt(explain, calculation, input);
+    return read.ok ? [read.value] : [];
+  });
+}
+
 describe.each(calculations)("%s", (_name, calculation) => {
+  it("tells every name, number and unit of a line in the same order in MathML and LaTeX", () => {
+    for (const working of workingsOf(calculation, 6)) {
+      const text = asText(working)
+        .split("\n")
+        .slice(1 + working.inputs.length + working.conversions.length, -1);
+      const lines = text.map((line) => said(line.replace(/^ {2}that is /u, "")));
+      expect(rowsIn(asMathML(working))).toEqual(lines);
+      expect(linesIn(asLatex(working))).toEqual(lines);
+      const math = asMathML(working);
+      const named = working.steps.flatMap(({ key, tree }) => [key, ...namesIn(tree)]);
+      for (const amount of named.flatMap((name) => working.amounts[name] ?? []))
+        expect(math).toContain(setApart(amount));
+    }
+  });
+
   it("carries the same numbers in all five notations, in its working and in a verdict on it", () => {
     for (const input of fc.sample(validInput(calculation), { numRuns: 2, seed: 8 })) {
       let working: Working;

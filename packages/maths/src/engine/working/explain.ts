@@ -1,69 +1,50 @@
 import { decimalText } from "../numbers.js";
 import type { Decimal } from "../numbers.js";
-import { declarationOf, dimensionsOf, formulaStyle, run, stepsOf, treeText, writtenOut } from "../formula/index.js";
+import { declarationOf, dimensionsOf, formulaStyle, run, stepsOf, treeText } from "../formula/index.js";
 import type { Calculation, Powers, Run, Step, Value } from "../formula/index.js";
 import { decimalOf, inUnit, isPercent, makeQuantity } from "../quantity/index.js";
 import type { Quantity } from "../quantity/index.js";
+import { amountsAt, inMembers } from "./amounts.js";
 import { asHtml } from "./as-html.js";
 import { asText } from "./as-text.js";
 import { checkOptions } from "./check-options.js";
-import { conversionsOf, inputText } from "./inputs.js";
+import { conversionsOf, inputAmounts, inputText } from "./inputs.js";
 import { amount, counted, inWords, symbolFor, symbolOf } from "./words.js";
 import type { ExplainOptions, Working, WorkingStep } from "./working.js";
 
-/** How many members each list has. */
-function sizesOf(values: ReadonlyMap<string, Value>): ReadonlyMap<string, number> {
-  return new Map([...values].flatMap(([name, value]) => (Array.isArray(value) ? [[name, value.length]] : [])));
-}
-
-function stepTexts(worked: Run): readonly WorkingStep[] {
-  const { declared, frame, inputs } = worked;
+function stepTexts(worked: Run): Pick<Working, "steps" | "amounts"> {
+  const { declared } = worked;
   const powers = dimensionsOf(declared);
   const known = new Map<string, Value>(worked.values);
-  const symbolAt = (name: string): string => {
-    const read = inputs.get(name);
-    const one = read?.what === "list" ? read.members[0] : read;
-    if (one?.what === "quantity") return one.reckonedIn?.symbol ?? symbolFor(frame, one.unit);
-    return symbolOf(frame, powers.get(name) ?? [0, 0]);
-  };
-  const valueText = (name: string): string => {
-    const [, list = name, at] = /^(.*)\[(\d+)\]$/u.exec(name) ?? [];
-    const value = known.get(list);
-    const members = Array.isArray(value) ? (value as readonly Decimal[]) : [value as Decimal];
-    const wanted = at === undefined ? members : members.slice(Number(at), Number(at) + 1);
-    const read = inputs.get(list);
-    const given = read?.what === "list" ? read.members : read === undefined ? [] : [read];
-    const percents = given.flatMap((one) => (one.what === "quantity" && isPercent(one.unit) ? [inputText(one)] : []));
-    if (percents.length > 0)
-      return (at === undefined ? percents : percents.slice(Number(at), Number(at) + 1)).join(", ");
-    return wanted.map((one) => amount(one, symbolAt(list)).text).join(", ");
-  };
-  return worked.steps.map((step: Step, at) => {
+  const amounts = inputAmounts(worked, powers);
+  const amountText = (name: string): string => amountsAt(amounts, name).join(", ");
+  const steps = worked.steps.map((step, at): WorkingStep => {
     const last = at === worked.steps.length - 1;
     // A percentage is reckoned as a part of one and told in hundredths.
-    const told = last && isPercent(worked.unit) ? worked.value : step.value;
-    const members = Array.isArray(told) ? (told as readonly Decimal[]) : [told as Decimal];
+    const members = [last && isPercent(worked.unit) ? worked.value : step.value].flat();
     const symbol =
       last && worked.unit === null
         ? counted(worked.value, declared.result.noun)
         : stepSymbol(worked, step.name, powers, last);
     const texts = members.map((one) => amount(one, symbol));
-    const numbers = treeText(writtenOut(step.tree, sizesOf(known)), formulaStyle(valueText));
+    const numbers = treeText(inMembers(step.tree, amounts), formulaStyle(amountText));
     const unrounded = beforeRounding(step, known, worked.nearness);
     known.set(step.name, step.value);
+    amounts[step.name] = texts.map(({ text }) => text);
     return {
       key: step.name,
       name: inWords(step.name),
       formula: treeText(step.tree, formulaStyle(inWords)),
       numbers,
       sign: texts.every(({ exact }) => exact) ? "=" : "≈",
-      value: texts.map(({ text }) => text).join(", "),
+      value: amountText(step.name),
       unit: symbol,
       tree: step.tree,
       values: members.map(decimalText),
       unrounded,
     };
   });
+  return { steps, amounts };
 }
 
 /** What a rounding line was made from. */
@@ -122,7 +103,7 @@ export function explain<I, R>(
       meaning: declared.inputs[name]?.meaning ?? "",
     })),
     conversions: conversionsOf(worked),
-    steps: stepTexts(worked),
+    ...stepTexts(worked),
     result,
     answer,
     source: declared.source,

@@ -13,16 +13,28 @@ const hostile = fc.string({
   maxLength: 12,
 });
 
+const { tree } = fc.letrec((tie) => ({
+  tree: fc.oneof(
+    { maxDepth: 3 },
+    fc.record({ op: fc.constant("number"), text: hostile }),
+    fc.record({ op: fc.constant("name"), name: hostile }),
+    fc.record({ op: fc.oneof(fc.constantFrom("√", "Σ"), hostile), of: tie("tree") }),
+    fc.record({ op: fc.oneof(fc.constantFrom("+", "÷"), hostile), left: tie("tree"), right: tie("tree") }),
+  ),
+}));
+const key = fc.constantFrom("a", "b");
+
 /** A working as a program could read it from anybody's JSON: text wherever there is text. */
 const foreign: fc.Arbitrary<Working> = fc
   .record({
     name: hostile,
     inputs: fc.array(fc.record({ name: hostile, value: hostile, meaning: hostile }), { minLength: 1, maxLength: 2 }),
     conversions: fc.array(fc.record({ name: hostile, text: hostile }), { maxLength: 1 }),
-    steps: fc.array(fc.record({ name: hostile, formula: hostile, numbers: hostile, sign: hostile, value: hostile }), {
-      minLength: 1,
-      maxLength: 2,
-    }),
+    steps: fc.array(
+      fc.record({ key, tree, name: hostile, formula: hostile, numbers: hostile, sign: hostile, value: hostile }),
+      { minLength: 1, maxLength: 2 },
+    ),
+    amounts: fc.dictionary(fc.oneof(key, hostile), fc.array(hostile, { maxLength: 2 })),
     result: fc.record({ sign: hostile, value: hostile }),
     source: fc.record({ key: hostile, author: hostile, title: hostile, year: hostile, place: hostile }),
   })

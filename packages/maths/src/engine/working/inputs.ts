@@ -1,9 +1,9 @@
 import { Decimal } from "../numbers.js";
-import { powersOf } from "../quantity/index.js";
+import { isPercent, powersOf } from "../quantity/index.js";
 import type { Unit } from "../quantity/index.js";
 import { factorInto, intoFrame } from "../formula/index.js";
-import type { Read, Run } from "../formula/index.js";
-import { amount, factorText, inWords, symbolFor } from "./words.js";
+import type { Powers, Read, Run, Value } from "../formula/index.js";
+import { amount, factorText, inWords, symbolFor, symbolOf } from "./words.js";
 
 /** An input in full where it is short; a computed one is told to be rounded. */
 function asGiven(value: Decimal, symbol: string): string {
@@ -20,6 +20,26 @@ export function inputText(read: Read): string {
   const { length, mass } = read.unit.of ?? { length: null, mass: null };
   const parts = [length, mass].map((part) => (part ? `${String(part[0])} ${part[1].symbol}` : "")).filter(Boolean);
   return `${read.unit.symbol}: ${parts.join(" to ")}`;
+}
+
+/** What the inputs are in the lines of numbers: percentages as they were given, all else in the unit of work. */
+export function inputAmounts(
+  { inputs, values, frame }: Run,
+  powers: ReadonlyMap<string, Powers>,
+): Record<string, readonly string[]> {
+  const amountsOf = (name: string, value: Value): readonly string[] => {
+    const read = inputs.get(name);
+    const given = read?.what === "list" ? read.members : [read];
+    const percents = given.flatMap((one) => (one?.what === "quantity" && isPercent(one.unit) ? [inputText(one)] : []));
+    if (percents.length > 0) return percents;
+    const [one] = given;
+    const symbol =
+      one?.what === "quantity"
+        ? (one.reckonedIn?.symbol ?? symbolFor(frame, one.unit))
+        : symbolOf(frame, powers.get(name) ?? [0, 0]);
+    return [value].flat().map((x) => amount(x, symbol).text);
+  };
+  return Object.fromEntries([...values].map(([name, value]) => [name, amountsOf(name, value)]));
 }
 
 /** How an input is turned into the unit of work; nothing where it already is in it. */

@@ -1,5 +1,6 @@
 import type { Source, Tree } from "../formula/index.js";
 import type { Quantity, Unit } from "../quantity/index.js";
+import type { Amounts } from "./amounts.js";
 
 /** One line of a working: the formula, the numbers in it, and what they come to. */
 export interface WorkingStep {
@@ -26,6 +27,8 @@ export interface Working {
   readonly inputs: readonly WorkingInput[];
   readonly conversions: readonly { readonly name: string; readonly text: string }[];
   readonly steps: readonly WorkingStep[];
+  /** What each name of the formula stands for in the lines of numbers, inputs in the unit of work; lists member by member. */
+  readonly amounts: Amounts;
   readonly result: { readonly sign: "=" | "≈"; readonly value: string };
   /** The answer itself, as the calculation gives it or in the unit asked for. */
   readonly answer: Quantity<string> | number;
