@@ -95,10 +95,10 @@ ${places
 `;
 
 // What the check knows of the units a reader mixes up: numbers in place of units, which would bring what makes them.
-const { mixedUp, toldTo, inEighths } = maths;
+const { kinds, toldTo, inEighths } = maths.mixedUp;
 const sized = ({ name, symbol, scale }) => JSON.stringify([name, symbol, ...scale]);
 const sizes = (all) => `[${all.map(sized).join(", ")}]`;
-const takenFor = mixedUp.map((all) => `${JSON.stringify(all[0].dimension)}: ${sizes(all)}`);
+const takenFor = kinds.map((all) => `${JSON.stringify(all[0].dimension)}: ${sizes(all)}`);
 const mixed = `// Written by .ci/build/catalogue.mjs, from units/mixed-up.ts.
 /** A unit by its names and its exact size. */
 export type Sized = readonly [name: string, symbol: string, numerator: number, denominator: number];

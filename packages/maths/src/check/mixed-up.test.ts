@@ -4,19 +4,21 @@ import { feet, inches, linenCount, percentLost, yards } from "../units/index.js"
 import { mixedUp } from "../units/mixed-up.js";
 import { isCalled, takenFor, toldTo } from "./mixed-up.js";
 
-const kinds = [...new Set(allUnits.map(({ dimension }) => dimension))];
-const listed = kinds.filter((kind) => allUnits.some((unit) => unit.dimension === kind && takenFor(unit).length > 0));
+const dimensions = [...new Set(allUnits.map(({ dimension }) => dimension))];
+const listed = dimensions.filter((kind) =>
+  allUnits.some((unit) => unit.dimension === kind && takenFor(unit).length > 0),
+);
 
 describe("the units a reader mixes up", () => {
   it("are those of five kinds, by their names and at their sizes", () => {
-    const sizes = mixedUp.map((all) => all.map(({ name, symbol, scale }) => ({ name, symbol, scale })));
-    expect(mixedUp.map(([one]) => one && takenFor(one))).toEqual(sizes);
+    const sizes = mixedUp.kinds.map((all) => all.map(({ name, symbol, scale }) => ({ name, symbol, scale })));
+    expect(mixedUp.kinds.map(([one]) => one && takenFor(one))).toEqual(sizes);
     expect(listed).toHaveLength(sizes.length);
     expect(takenFor(percentLost)).toEqual([]);
   });
 
   it("are the library's own, two or more of one kind, no two of one size", () => {
-    for (const all of mixedUp) {
+    for (const all of mixedUp.kinds) {
       expect(new Set(all.map(({ scale }) => String(scale))).size).toBe(all.length);
       expect(new Set(all.map(({ dimension }) => dimension)).size).toBe(1);
       expect(all.length).toBeGreaterThan(1);
