@@ -14,6 +14,7 @@ const config: ViteUserConfig = {
       { find: /^@thrum\/maths\/catalogue$/, replacement: source("maths/src/catalogue/index.ts") },
       { find: /^@thrum\/maths\/define$/, replacement: source("maths/src/define/index.ts") },
       { find: /^@thrum\/plan\/files$/, replacement: source("plan/src/files/index.ts") },
+      { find: /^@thrum\/sheets\/functions$/, replacement: source("sheets/src/functions/index.ts") },
       { find: /^@thrum\/([a-z]+)$/, replacement: source("$1/src/index.ts") },
     ],
   },

@@ -8,6 +8,7 @@ import * as catalogue from "@thrum/maths/catalogue";
 import * as define from "@thrum/maths/define";
 import * as plan from "@thrum/plan";
 import * as sheets from "@thrum/sheets";
+import * as sheetFunctions from "@thrum/sheets/functions";
 import * as stripes from "@thrum/stripes";
 import { transform } from "esbuild";
 import { describe, expect, it } from "vitest";
@@ -23,7 +24,16 @@ const scopes: Readonly<Record<string, Scope>> = {
   plan: { ...maths, ...plan },
   sheets: { ...maths, ...sheets },
 };
-const everything: Scope = { ...plan, ...sheets, ...stripes, ...verification, ...catalogue, ...define, ...maths };
+const everything: Scope = {
+  ...sheetFunctions,
+  ...plan,
+  ...sheets,
+  ...stripes,
+  ...verification,
+  ...catalogue,
+  ...define,
+  ...maths,
+};
 
 function filesIn(folder: string, ends: string): readonly string[] {
   const files = readdirSync(root + folder, { recursive: true, encoding: "utf8" });
@@ -56,6 +66,7 @@ const modules: Readonly<Record<string, Scope>> = {
   "@thrum/stripes": { ...stripes },
   "@thrum/plan": { ...plan },
   "@thrum/sheets": { ...sheets },
+  "@thrum/sheets/functions": { ...sheetFunctions },
 };
 
 /** Names that a block imports, but that its package does not export. */
