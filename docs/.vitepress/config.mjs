@@ -5,6 +5,7 @@ import { defineConfig } from "vitepress";
 import { calculations } from "./pages/handbook.mjs";
 import { formulaMathml } from "./pages/mathml.mjs";
 import { codeHighlighter } from "./code.mjs";
+import { escapedForVue } from "./marks.mjs";
 import { drawingOf } from "./drawings/index.mjs";
 import { formNamed, formulaModule, formulaModules } from "./formulas.mjs";
 import { afterBuild } from "./after-build.mjs";
@@ -28,7 +29,6 @@ writeSheetFiles();
 await writeClassPage();
 
 const highlight = await codeHighlighter();
-const escaped = (text) => text.replace(/[&<>"{}]/gu, (mark) => `&#${mark.codePointAt(0)};`);
 
 /** From so many columns on a table is too wide for a phone: its rows are told there one below the other. */
 const WIDE = 4;
@@ -81,8 +81,8 @@ function ourMarkdown(md) {
       // The page brings the way to its own formula, and to no other.
       const load = `const load = () => import(${JSON.stringify(formulaModule(env.frontmatter.formula))});`;
       env.sfcBlocks?.scripts.push({ type: "script", content: `<script setup>\n${load}\n</script>` });
-      const form = escaped(JSON.stringify(formNamed(env.frontmatter.formula, env.frontmatter.given)));
-      const caption = escaped(env.frontmatter.caption ?? "");
+      const form = escapedForVue(JSON.stringify(formNamed(env.frontmatter.formula, env.frontmatter.given)));
+      const caption = escapedForVue(env.frontmatter.caption ?? "");
       return `<LiveFormula form="${form}" caption="${caption}" :load="load">`;
     }
     if (text === "<!-- drawing -->") return drawingOf(env.frontmatter.formula);

@@ -5,14 +5,14 @@ export interface Markup {
 
 type Part = string | number | Markup | readonly Markup[];
 
-/** What a page would take for markup, and what would turn its lines about. */
-function escaped(text: string): string {
+/** What a page would take for markup in any place, and what would turn its lines about. */
+function escapedForHtml(text: string): string {
   const plain = text.replace(/[\p{Cc}\p{Cf}\p{Cs}\p{Zl}\p{Zp}]+/gu, " ");
   return plain.replace(/[&<>"'`]/gu, (sign) => `&#${String(sign.charCodeAt(0))};`);
 }
 
 function inserted(part: Part): string {
-  if (typeof part === "string") return escaped(part);
+  if (typeof part === "string") return escapedForHtml(part);
   if (typeof part === "number") return String(part);
   return "markup" in part ? part.markup : part.map(({ markup }) => markup).join("");
 }

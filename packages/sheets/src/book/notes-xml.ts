@@ -1,12 +1,12 @@
 import type { Note } from "./book.js";
 import { placeOf } from "./sheet-xml.js";
-import { escaped, part } from "./xml.js";
+import { escapedForXml, part } from "./xml.js";
 
 /** The notes of a sheet. */
 export function commentsXml(notes: readonly Note[]): string {
   const list = notes.map(
     ({ at, text }) =>
-      `<comment ref="${at}" authorId="0"><text><r><t xml:space="preserve">${escaped(text)}</t></r></text></comment>`,
+      `<comment ref="${at}" authorId="0"><text><r><t xml:space="preserve">${escapedForXml(text)}</t></r></text></comment>`,
   );
   return part(
     `<comments xmlns="http://schemas.openxmlformats.org/spreadsheetml/2006/main"><authors><author>source</author></authors><commentList>${list.join("")}</commentList></comments>`,

@@ -1,6 +1,6 @@
 import type { BookCell, Content, Sheet } from "./book.js";
 import type { Styles } from "./styles.js";
-import { escaped, part } from "./xml.js";
+import { escapedForXml, part } from "./xml.js";
 
 const MAIN = "http://schemas.openxmlformats.org/spreadsheetml/2006/main";
 const RELATIONS = "http://schemas.openxmlformats.org/officeDocument/2006/relationships";
@@ -20,12 +20,12 @@ function finite(number: number): string {
 
 function contentXml(content: Content, head: string): string {
   if ("text" in content)
-    return `${head} t="inlineStr"><is><t xml:space="preserve">${escaped(content.text)}</t></is></c>`;
+    return `${head} t="inlineStr"><is><t xml:space="preserve">${escapedForXml(content.text)}</t></is></c>`;
   if ("number" in content) return `${head}><v>${finite(content.number)}</v></c>`;
-  const formula = `<f>${escaped(content.formula.replace(/^=/u, ""))}</f>`;
+  const formula = `<f>${escapedForXml(content.formula.replace(/^=/u, ""))}</f>`;
   if (content.now === null) return `${head}>${formula}</c>`;
   return typeof content.now === "string"
-    ? `${head} t="str">${formula}<v>${escaped(content.now)}</v></c>`
+    ? `${head} t="str">${formula}<v>${escapedForXml(content.now)}</v></c>`
     : `${head}>${formula}<v>${finite(content.now)}</v></c>`;
 }
 
@@ -67,11 +67,11 @@ export function sheetXml(sheet: Sheet, styles: Styles): string {
   );
   const liveLooks = sheet.liveLooks.map(
     ({ at, formula, look }, index) =>
-      `<conditionalFormatting sqref="${at}"><cfRule type="expression" dxfId="${String(styles.numberOfLive(look))}" priority="${String(index + 1)}"><formula>${escaped(formula)}</formula></cfRule></conditionalFormatting>`,
+      `<conditionalFormatting sqref="${at}"><cfRule type="expression" dxfId="${String(styles.numberOfLive(look))}" priority="${String(index + 1)}"><formula>${escapedForXml(formula)}</formula></cfRule></conditionalFormatting>`,
   );
   const rules = sheet.rules.map(
     ({ at, type, formula, title, says }) =>
-      `<dataValidation type="${type}" allowBlank="0" showInputMessage="1" showErrorMessage="1" errorTitle="${escaped(title)}" error="${escaped(says)}" promptTitle="${escaped(title)}" prompt="${escaped(says)}" sqref="${at}"><formula1>${escaped(formula)}</formula1></dataValidation>`,
+      `<dataValidation type="${type}" allowBlank="0" showInputMessage="1" showErrorMessage="1" errorTitle="${escapedForXml(title)}" error="${escapedForXml(says)}" promptTitle="${escapedForXml(title)}" prompt="${escapedForXml(says)}" sqref="${at}"><formula1>${escapedForXml(formula)}</formula1></dataValidation>`,
   );
   const validations =
     rules.length === 0 ? "" : `<dataValidations count="${String(rules.length)}">${rules.join("")}</dataValidations>`;

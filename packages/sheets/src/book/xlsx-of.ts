@@ -3,7 +3,7 @@ import type { Book, Sheet } from "./book.js";
 import { commentsXml, notesDrawing } from "./notes-xml.js";
 import { sheetXml } from "./sheet-xml.js";
 import { stylesOf } from "./styles.js";
-import { escaped, part } from "./xml.js";
+import { escapedForXml, part } from "./xml.js";
 
 const OFFICE = "http://schemas.openxmlformats.org/officeDocument/2006/relationships";
 const RELATIONS = "http://schemas.openxmlformats.org/package/2006/relationships";
@@ -36,11 +36,11 @@ function contentTypes(sheets: readonly Sheet[]): string {
 
 function workbookXml({ sheets, names }: Book): string {
   const list = sheets.map(
-    ({ name }, at) => `<sheet name="${escaped(name)}" sheetId="${String(at + 1)}" r:id="rId${String(at + 1)}"/>`,
+    ({ name }, at) => `<sheet name="${escapedForXml(name)}" sheetId="${String(at + 1)}" r:id="rId${String(at + 1)}"/>`,
   );
   const defined = [...names]
     .sort(([a], [b]) => (a < b ? -1 : 1))
-    .map(([name, where]) => `<definedName name="${escaped(name)}">${escaped(where)}</definedName>`);
+    .map(([name, where]) => `<definedName name="${escapedForXml(name)}">${escapedForXml(where)}</definedName>`);
   const definedNames = defined.length === 0 ? "" : `<definedNames>${defined.join("")}</definedNames>`;
   return part(
     `<workbook xmlns="http://schemas.openxmlformats.org/spreadsheetml/2006/main" xmlns:r="${OFFICE}"><bookViews><workbookView/></bookViews><sheets>${list.join("")}</sheets>${definedNames}<calcPr calcId="191029" fullCalcOnLoad="1"/></workbook>`,

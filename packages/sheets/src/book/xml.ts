@@ -2,7 +2,7 @@ const MARKS: Readonly<Record<string, string>> = { "&": "&amp;", "<": "&lt;", ">"
 const LONGEST = 32_000;
 
 /** Text as XML holds it: marks written out, what XML cannot hold replaced, the spreadsheet's own escapes kept literal. */
-export function escaped(text: string): string {
+export function escapedForXml(text: string): string {
   if (text.length > LONGEST) throw new RangeError(`a cell holds ${String(LONGEST)} characters at most`);
   return text
     .replace(/[^\t\n\r\u0020-\uD7FF\uE000-\uFFFD\u{10000}-\u{10FFFF}]/gu, "\uFFFD")

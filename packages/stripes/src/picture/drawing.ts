@@ -1,7 +1,7 @@
 import { check } from "../refusal/check.js";
 import { aMap, fields, someEnds, whole } from "../refusal/kinds.js";
 import { item } from "../sequence/item.js";
-import { aFill, aLabel, escaped, type Paint, shownFor, spelt } from "./paint.js";
+import { aFill, aLabel, escapedForSvg, type Paint, shownFor, spelt } from "./paint.js";
 import type { StripesSvgInput } from "./stripes-svg.js";
 
 /** Refuses what cannot be drawn; each paint is looked at where it is used. */
@@ -26,7 +26,7 @@ export function rectangles<C>(
   const drawn = sequence.runs.map(({ colour, ends }, index) => {
     const paint = shownFor(refusedBy, "paints", paints, colour, aPaint);
     const start = item(sequence.starts, index);
-    const seen = `${escaped(paint.name)}, ${ends} ends, ${start} to ${start + ends - 1}`;
+    const seen = `${escapedForSvg(paint.name)}, ${ends} ends, ${start} to ${start + ends - 1}`;
     return `<rect x="${start - 1}" width="${ends}" height="${height}" fill="${fillOf(paint, colour, start - 1 + ends / 2)}"><title>${seen}</title></rect>`;
   });
   return drawn.join("\n");
@@ -40,7 +40,7 @@ export function outlined(drawn: string, width: number): string {
 /** The picture around what is drawn in it, its texts named for those who do not see it. */
 export function picture<C>({ sequence, height, id, title, description }: StripesSvgInput<C>, drawn: string): string {
   return `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${sequence.ends} ${height}" overflow="visible" role="img" aria-labelledby="${id}-title ${id}-description">
-<title id="${id}-title">${escaped(title)}</title><desc id="${id}-description">${escaped(description)}</desc>
+<title id="${id}-title">${escapedForSvg(title)}</title><desc id="${id}-description">${escapedForSvg(description)}</desc>
 ${drawn}
 </svg>`;
 }

@@ -1,5 +1,5 @@
 import { checkDrawing, outlined, picture, rectangles } from "./drawing.js";
-import { escaped } from "./paint.js";
+import { escapedForSvg } from "./paint.js";
 import type { StripesSvgInput } from "./stripes-svg.js";
 
 /**
@@ -19,7 +19,7 @@ export function letteredSvg<C>(input: StripesSvgInput<C>): string {
   const drawn = rectangles("letteredSvg", input, ({ letter }, _, middle) => {
     // Each lower than the last, for in narrow stripes they would run into one another.
     const y = (height * (1 + (texts.length % 4))) / 5;
-    texts.push(`<text x="${middle}" y="${y}">${escaped(letter)}</text>`);
+    texts.push(`<text x="${middle}" y="${y}">${escapedForSvg(letter)}</text>`);
     return "#fff";
   });
   const size = Math.min(sequence.ends / 40, height / 6);

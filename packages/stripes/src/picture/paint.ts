@@ -41,6 +41,7 @@ export function shownFor<C, P>(refusedBy: string, field: string, map: ReadonlyMa
   return shown as P;
 }
 
-export function escaped(text: string): string {
+/** Text between the marks of an SVG, or within those of one of its attributes. */
+export function escapedForSvg(text: string): string {
   return text.replace(/[&<>"']/g, (character) => `&#${character.charCodeAt(0)};`);
 }
