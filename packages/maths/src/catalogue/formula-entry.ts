@@ -1,5 +1,6 @@
 import { declarationOf } from "../engine/formula/index.js";
 import type { Declared, Input, Range } from "../engine/formula/index.js";
+import { inWords } from "../engine/working/index.js";
 import formulas from "./formulas.json" with { type: "json" };
 
 /** A calculation or report function of the handbook, without the function itself. */
@@ -41,11 +42,6 @@ export const formulaEntries: readonly FormulaEntry[] = /* @__PURE__ */ formulas.
   what: entry.what === "calculation" ? "calculation" : "report",
 }));
 
-/** "finishedLength" as people write it: "finished length". */
-export function labelOf(key: string): string {
-  return key.replace(/([A-Z]|\d+)/gu, " $1").toLowerCase();
-}
-
 /**
  * The inputs of a calculation, each with all that a form needs.
  *
@@ -59,7 +55,7 @@ export function inputEntries(calculation: { readonly declaration: Declared }): r
     const isOfKind = what === "quantity" || what === "unit";
     return {
       key,
-      label: labelOf(key),
+      label: inWords(key),
       meaning,
       what: what === "list" ? "quantity" : what,
       kinds: isOfKind ? [dimension, ...(orDimension === undefined ? [] : [orDimension])] : [],

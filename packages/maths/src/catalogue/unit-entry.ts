@@ -1,6 +1,6 @@
 import type { Unit } from "../engine/quantity/index.js";
+import { inWords } from "../engine/working/index.js";
 import { allUnits } from "./all-units.js";
-import { labelOf } from "./formula-entry.js";
 
 /** A unit as a picker offers it. */
 export interface UnitEntry {
@@ -40,7 +40,7 @@ function entryOf(unit: Unit<string>): UnitEntry {
     name,
     symbol,
     kind: dimension,
-    label: labelOf(name),
+    label: inWords(name),
     use: isUsual ? "usual" : "old trade",
     system: system === "metric" || system === "imperial" ? system : "neither",
     unit,

@@ -1,4 +1,4 @@
-import { countSystemReading, tex, yardsPerPound } from "@thrum/maths";
+import { countSystemReading, inWords, tex, yardsPerPound } from "@thrum/maths";
 import type { CountSystem, DirectCount, IndirectCount, Length, Mass } from "@thrum/maths";
 import { decimalOf, isLength, isMass, lengthNotation, massNotation, numberText } from "./amounts.js";
 import { Unreadable } from "./fault.js";
@@ -121,7 +121,7 @@ const PLY = /^(\d+)-ply of /u;
 
 /** The shortest name of the system of a count that reads as that system and no other. */
 function systemName({ unit }: DirectCount | IndirectCount): string {
-  const spaced = unit.replace(/([A-Z]|\d+)/gu, " $1").toLowerCase();
+  const spaced = inWords(unit);
   const names = [spaced.replace(/ count$/u, ""), spaced, unit];
   const reads = (name: string): boolean => {
     const system = countSystemReading(name);

@@ -1,7 +1,7 @@
-import { difference, inUnit, reedWidth } from "@thrum/maths";
+import { difference, inUnit } from "@thrum/maths";
 import { givenRoundly } from "./figures.js";
 import type { FigureName } from "./figures.js";
-import { relations } from "./relations.js";
+import { relations, widthOfEnds } from "./relations.js";
 import type { Relation, Rounding, WayOfReckoning } from "./relations.js";
 import type { Amount, StatedFigure } from "./stated-figure.js";
 
@@ -51,13 +51,15 @@ function roundsTo(over: number, stated: StatedFigure, rounding: Rounding): boole
   return beyond >= 0 && beyond < lastPlace - room;
 }
 
-/** The width from the ends: a page may give the width only roughly, and reckon from the ends. */
-function widthRounds(stated: Stated, { convention, rounding }: WayOfReckoning): boolean {
-  const [ends, sett, width] = [stated.get("ends"), stated.get("sett"), stated.get("widthInReed")];
-  if (ends === undefined || sett === undefined || width === undefined) return false;
-  const beside = convention === "edge ends left out" ? 0 : Number(stated.get("edgeEnds")?.amount ?? 0);
-  const reckoned = reedWidth({ ends: Number(ends.amount) - beside, sett: sett.amount as never });
-  return roundsTo(excess(reckoned, width), width, rounding);
+function amountsOf(stated: Stated): Map<FigureName, Amount> {
+  return new Map([...stated].map(([name, { amount }]) => [name, amount]));
+}
+
+/** Whether the width that is printed is that of the ends, rounded. */
+function widthRounds(stated: Stated, way: WayOfReckoning): boolean {
+  const [{ from, value }, width] = [widthOfEnds(way), stated.get("widthInReed")];
+  if (width === undefined || !from.every((name) => stated.has(name))) return false;
+  return roundsTo(excess(value(amountsOf(stated)), width), width, way.rounding);
 }
 
 /** Dents and heddles are left empty here and there: of ten places one at most. */
@@ -89,7 +91,7 @@ function inPrintedUnit(reckoned: Amount, { unit }: StatedFigure): Amount {
 
 /** Every sum that the stated figures allow to be checked; figures left unstated are reckoned on the way. */
 export function checkedSums(stated: Stated, way: WayOfReckoning): readonly CheckedSum[] {
-  const known = new Map([...stated].map(([name, { amount }]) => [name, amount]));
+  const known = amountsOf(stated);
   const unsaidIn = new Map<FigureName, readonly FigureName[]>();
   const sums: CheckedSum[] = [];
   const unsaidOf = ({ from, mayContain }: Relation): readonly FigureName[] => [

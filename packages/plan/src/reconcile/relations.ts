@@ -56,6 +56,13 @@ function relation<A extends FigureName, F extends FigureName, M extends FigureNa
   return { answer, from, mayContain, value: (given) => value(Object.fromEntries(given) as never) };
 }
 
+/** The width that the ends take: a page may give its width only roughly, and reckon from the ends. */
+export function widthOfEnds({ convention }: WayOfReckoning): Relation {
+  return relation("widthInReed", ["ends", "sett"], ["edgeEnds"], ({ ends, sett, edgeEnds = 0 }) =>
+    reedWidth({ ends: ends - (convention === "edge ends left out" ? 0 : edgeEnds), sett }),
+  );
+}
+
 /** Ends are whole: how the page rounds decides which. */
 function endsInWidth(
   { sett, widthInReed: width }: Pick<ProjectFigures, "sett" | "widthInReed">,

@@ -4,9 +4,9 @@ import { powersOf } from "../quantity/index.js";
 import type { Unit } from "../quantity/index.js";
 import type { Frame, Powers } from "../formula/index.js";
 
-/** `finishedLength` as a reader says it: "finished length"; what is taken up is a "take-up". */
+/** `finishedLength` as a reader says it: "finished length"; `grainsPer20Yards`: "grains per 20 yards". */
 export function inWords(name: string): string {
-  const spaced = name.replace(/([a-z])([A-Z])/gu, (_, a: string, b: string) => `${a} ${b.toLowerCase()}`);
+  const spaced = name.replace(/(?<=[a-z])[A-Z\d]|(?<=\d)[A-Z]/gu, (first) => ` ${first.toLowerCase()}`);
   return spaced.replace(/\./gu, " ").replace(/ up\b(?! to)/u, "-up");
 }
 

@@ -1,20 +1,20 @@
 import { described } from "../../engine/quantity/index.js";
 import { missingOr, QuantityError, reading } from "../../engine/refusal.js";
 import type { Reading, RefusalCode } from "../../engine/refusal.js";
+import { inWords } from "../../engine/working/index.js";
 import { ambiguous, SPELLINGS, systems } from "./count-names.js";
 import type { CountSystem } from "./count-names.js";
-import { spaced } from "./unit-words.js";
 
 const LONGEST = 60;
 
 function namesOf({ name, symbol }: CountSystem): readonly string[] {
-  return [name.toLowerCase(), spaced(name), symbol.toLowerCase(), ...(SPELLINGS[name] ?? [])];
+  return [name.toLowerCase(), inWords(name), symbol.toLowerCase(), ...(SPELLINGS[name] ?? [])];
 }
 
 /** A name of the system that means no other: "woollen cut". */
 function readable({ name }: CountSystem): string {
   const taken = ambiguous();
-  const names = [spaced(name), ...(SPELLINGS[name] ?? [])];
+  const names = [inWords(name), ...(SPELLINGS[name] ?? [])];
   return names.find((one) => !Object.hasOwn(taken, one)) ?? name;
 }
 

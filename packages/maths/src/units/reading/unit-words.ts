@@ -1,5 +1,5 @@
 import type { Unit } from "../../engine/quantity/index.js";
-import { singular } from "../../engine/working/index.js";
+import { inWords, singular } from "../../engine/working/index.js";
 
 /** Beside its name, one of it and its symbol, what people write for a unit; a point after it is taken too. */
 const SPELLINGS: Readonly<Record<string, readonly string[]>> = {
@@ -20,11 +20,6 @@ const SPELLINGS: Readonly<Record<string, readonly string[]>> = {
   percentOf: ["% of a whole", "% of the whole", "percent of a whole"],
 };
 
-/** "cottonHanks" as people would write it: "cotton hanks". */
-export function spaced(name: string): string {
-  return name.replace(/([A-Z]|\d+)/gu, " $1").toLowerCase();
-}
-
 /**
  * The unit among these that a word means: by its name, as many or one, its symbol or another spelling people write, with a point
  * after it or without; undefined where it means none of them.
@@ -38,8 +33,8 @@ export function unitCalled<D extends string>(word: string, units: readonly Unit<
   return units.find(({ name, symbol }) =>
     [
       name.toLowerCase(),
-      spaced(name),
-      singular(spaced(name)),
+      inWords(name),
+      singular(inWords(name)),
       symbol.toLowerCase(),
       ...(SPELLINGS[name] ?? []),
     ].includes(wanted),
