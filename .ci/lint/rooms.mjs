@@ -8,6 +8,7 @@ const rooms = ["engine", "units", "check", "teach", "sources", "handbook", "veri
 const parts = [
   "fault",
   "looked-at",
+  "frozen",
   "refusal",
   "numbers",
   "quantity",

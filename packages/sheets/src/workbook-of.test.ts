@@ -111,7 +111,7 @@ describe("text in a workbook", () => {
       fc.property(fc.string({ unit: "binary", maxLength: 40 }), (text) => {
         const parts = partsOf(xlsxOf(bookWith(text)));
         for (const xml of Object.values(parts)) {
-          // Nothing between two tags but escaped text, and no character that XML cannot hold.
+          // Nothing between two tags but escapedForXml text, and no character that XML cannot hold.
           expect(/[\u0000-\u0008\u000B\u000C\u000E-\u001F\uFFFE\uFFFF]/u.test(xml)).toBe(false);
           expect(/&(?!amp;|lt;|gt;|quot;)/u.test(xml)).toBe(false);
         }

@@ -3,7 +3,9 @@ import type { FaultPath } from "./fault.js";
 /** Stands where something cannot be looked at: whoever refuses a symbol refuses it at its own place. */
 const UNSEEN = Symbol("what cannot be looked at");
 const DEEPEST = 200;
-const UNIT = Symbol.for("thrum.unit.1");
+
+/** The unit behind a quantity, shared by every copy of this package; the number is that of the layout. */
+export const UNIT: unique symbol = Symbol.for("thrum.unit.1");
 
 /** Whether everything a function may ask of an object or function is answered without an error. */
 function answers(value: object): boolean {

@@ -1,3 +1,4 @@
+import { frozen } from "../frozen.js";
 import { described, makeQuantity } from "../quantity/index.js";
 import { refuse } from "../refusal.js";
 import type { AnyCalculation, Calculation, Declaration, Declared } from "./declaration.js";
@@ -28,20 +29,13 @@ export function isCalculation<T>(candidate: T): candidate is AnyCalculation & T 
   return typeof candidate === "function" && Object.hasOwn(candidate, "declaration");
 }
 
-/** Frozen with all that hangs on it: a program that changed a declaration would change every later answer. */
-function frozen<T extends object>(thing: T): T {
-  for (const part of Object.values(thing) as readonly unknown[]) {
-    if (typeof part === "object" && part !== null && !Object.isFrozen(part)) frozen(part);
-  }
-  return Object.freeze(thing);
-}
-
 /** Makes a formula one can call from its declaration, which is read on first use. */
 export function calculation<I, R>(declare: () => Declaration<NoInfer<I>, NoInfer<R>>): Calculation<I, R> {
   let declared: Declared | null = null;
   const read = (): Declared => {
     if (declared !== null) return declared;
     const { resultIn = null, toldIn = null, forUse = null, slips = [], atLeast = {}, ...declaration } = declare();
+    // A program that changed a declaration would change every later answer.
     declared = frozen({
       ...declaration,
       resultIn,

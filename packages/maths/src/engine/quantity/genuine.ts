@@ -1,10 +1,8 @@
 import { missingOr, refuse } from "../refusal.js";
 import type { Place } from "../refusal.js";
+import { UNIT } from "../looked-at.js";
 import { described } from "./described.js";
 import type { Unit } from "./unit.js";
-
-/** The unit behind a quantity, shared by every copy of this package; the number is that of the layout. */
-export const UNIT: unique symbol = Symbol.for("thrum.unit.1");
 
 /** Units made by this copy of the package: they need no proof each time they are used. */
 const ours = /* @__PURE__ */ new WeakSet();

@@ -2,9 +2,10 @@ import type { Decimal as DecimalNumber } from "../numbers.js";
 import { Decimal, decimalText, isDecimalText } from "../numbers.js";
 import { missingOr, refuse } from "../refusal.js";
 import type { Place } from "../refusal.js";
+import { UNIT } from "../looked-at.js";
 import { described, toldAs } from "./described.js";
 import { factorBetween, timesFactor } from "./factor.js";
-import { isUnit, requireSameDimension, UNIT } from "./genuine.js";
+import { isUnit, requireSameDimension } from "./genuine.js";
 import { refuseOperator } from "./refuse-operator.js";
 import { digitsOf, quickRatio } from "./quick-ratio.js";
 import type { Digits } from "./quick-ratio.js";
@@ -100,13 +101,9 @@ function plainText(quantity: Quantity<string>): string {
 export function makeQuantity<D extends string>(unit: Unit<D>, value: DecimalNumber): Quantity<D> {
   const text = decimalText(value);
   if (!value.isFinite() || (text.length > 40 && !isDecimalText(text))) {
-    refuse(
-      "out-of-range",
-      [unit.name, "amount"],
-      "a number of at most 40 digits before the point and 60 after it",
-      `the number ${value.toExponential(5)}`,
-      "Such an amount is no weaver's: look at the numbers and units it comes from.",
-    );
+    const expected = "a number of at most 40 digits before the point and 60 after it";
+    const remedy = "Such an amount is no weaver's: look at the numbers and units it comes from.";
+    refuse("out-of-range", [unit.name, "amount"], expected, `the number ${value.toExponential(5)}`, remedy);
   }
   return new Made(unit, text, value.isZero() ? new Decimal(0) : value);
 }

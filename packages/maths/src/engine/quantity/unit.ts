@@ -1,8 +1,9 @@
 import type { Decimal } from "../numbers.js";
 import { amountFrom } from "../numbers.js";
 import { missingOr, refuse } from "../refusal.js";
+import { UNIT } from "../looked-at.js";
 import { described, setBase } from "./described.js";
-import { ourUnit, UNIT } from "./genuine.js";
+import { ourUnit } from "./genuine.js";
 import { makeQuantity } from "./quantity.js";
 import type { Quantity } from "./quantity.js";
 import { scaleOf } from "./unit-size.js";

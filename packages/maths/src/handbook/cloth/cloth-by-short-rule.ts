@@ -1,5 +1,6 @@
 import { added, plainNumber, positive, readInputs } from "../../engine/formula/index.js";
 import type { ReportStep } from "../../engine/formula/index.js";
+import { frozen } from "../../engine/frozen.js";
 import { Decimal, kept } from "../../engine/numbers.js";
 import { compare, described, difference, genuineUnit, inUnit, sign, sum } from "../../engine/quantity/index.js";
 import type { Unit } from "../../engine/quantity/index.js";
@@ -59,11 +60,11 @@ export function clothByShortRule(input: ClothByShortRuleInput): ClothByShortRule
   const unit = genuineUnit(endSpacing) as Unit<"length">;
   const root = new Decimal(inUnit(weftHeight, unit).value).div(endSpacing.value).div(factor);
   const [throughWarp, throughWeft] = [sum(warpHeight, warpDiameter), sum(weftHeight, weftDiameter)];
-  return Object.freeze({
+  return frozen({
     warpHeight,
     weftHeight,
     weftCrimp: percentAdded(kept(root.times(root).times(100)).toFixed()),
     thickness: compare(throughWarp, throughWeft) < 0 ? throughWeft : throughWarp,
-    steps: Object.freeze([Object.freeze({ calculation: waveHeight, input: Object.freeze(step) })]),
+    steps: [{ calculation: waveHeight, input: step }],
   });
 }

@@ -1,4 +1,5 @@
 import { listOf, readInputs, whole } from "../../engine/formula/index.js";
+import { frozen } from "../../engine/frozen.js";
 import { stripeEdgesInDents } from "./stripe-edges-in-dents.js";
 
 export interface EndsPerDentForEdgesInput {
@@ -32,11 +33,11 @@ export function endsPerDentForEdges(input: EndsPerDentForEdgesInput): readonly E
   };
   readInputs("endsPerDentForEdges", declared, input);
   const { ends, edges, mostPerDent } = input;
-  return Object.freeze(
+  return frozen(
     Array.from({ length: mostPerDent }, (_, at) => {
       const found = stripeEdgesInDents({ ends, edges, endsInEachDent: [at + 1] });
       const edgesInsideDents = found.filter(({ cutsDent }) => cutsDent).map(({ edge }) => edge);
-      return Object.freeze({ endsPerDent: at + 1, edgesInsideDents: Object.freeze(edgesInsideDents) });
+      return { endsPerDent: at + 1, edgesInsideDents };
     }),
   );
 }

@@ -1,6 +1,7 @@
 import { EXACT_STEP, onStep } from "../../engine/numbers.js";
 import { positive, readInputs, whole } from "../../engine/formula/index.js";
 import type { ReportStep } from "../../engine/formula/index.js";
+import { frozen } from "../../engine/frozen.js";
 import { refuse } from "../../engine/refusal.js";
 import { DentsPerLength, EndsPerLength } from "../../units/index.js";
 import { endsADent } from "./ends-a-dent.js";
@@ -56,13 +57,13 @@ export function exactSley(input: ExactSleyInput): ExactSley {
     if (ends < 1) continue;
     const endsInEachDent = evenOrder(ends, dents);
     const step = { reed, dents: endsInEachDent.map(() => 1), endsPerDent: endsInEachDent };
-    return Object.freeze({
+    return frozen({
       ends,
       dents,
       endsInEachDent,
       order: endsInEachDent.join("-"),
       says: inWords(ends, dents),
-      steps: Object.freeze([{ calculation: settOfSley, input: step }]),
+      steps: [{ calculation: settOfSley, input: step }],
     });
   }
   refuse(

@@ -1,3 +1,4 @@
+import { frozen } from "../../engine/frozen.js";
 import { readThreading } from "./threading.js";
 import type { Threading } from "./threading.js";
 
@@ -24,5 +25,5 @@ export function heddlesPerShaft(input: Threading): HeddlesPerShaft {
     for (const shaft of threading) onEach[shaft - 1] = (onEach[shaft - 1] ?? 0) + times;
   }
   const heddles = onEach.reduce((total, on) => total + on, 0);
-  return Object.freeze({ onEach: Object.freeze(onEach), heddles });
+  return frozen({ onEach, heddles });
 }

@@ -1,5 +1,6 @@
 import { positive, readInputs, whole } from "../../engine/formula/index.js";
 import type { ReportStep } from "../../engine/formula/index.js";
+import { frozen } from "../../engine/frozen.js";
 import { DentsPerLength, Length } from "../../units/index.js";
 import { dentsInReed } from "./dents-in-reed.js";
 import type { DentsInReedInput } from "./dents-in-reed.js";
@@ -52,13 +53,13 @@ export function roomInReed(input: RoomInReedInput): RoomInReed {
   const dentsLeft = inReed - dents;
   const emptyAtLeft = Math.max(0, Math.floor(dentsLeft / 2));
   const emptyAtRight = Math.max(0, dentsLeft - emptyAtLeft);
-  return Object.freeze({
+  return frozen({
     verdict: dentsLeft >= 0 ? "fits" : "does not fit",
     dentsInReed: inReed,
     dentsLeft,
     emptyAtLeft,
     emptyAtRight,
     says: inWords(emptyAtLeft, emptyAtRight, -dentsLeft),
-    steps: Object.freeze([{ calculation: dentsInReed, input: step }]),
+    steps: [{ calculation: dentsInReed, input: step }],
   });
 }

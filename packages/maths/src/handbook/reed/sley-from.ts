@@ -1,3 +1,4 @@
+import { frozen } from "../../engine/frozen.js";
 import { described } from "../../engine/quantity/index.js";
 import { missingOr, reading, refuse } from "../../engine/refusal.js";
 import type { Reading } from "../../engine/refusal.js";
@@ -22,7 +23,7 @@ function runsOf(order: readonly number[]): Sley {
       endsPerDent.push(ends);
     }
   }
-  return Object.freeze({ dents: Object.freeze(dents), endsPerDent: Object.freeze(endsPerDent) });
+  return frozen({ dents, endsPerDent });
 }
 
 /**

@@ -1,4 +1,5 @@
 import { listOf, readInputs, whole } from "../../engine/formula/index.js";
+import { frozen } from "../../engine/frozen.js";
 import { refuse } from "../../engine/refusal.js";
 import { dentOf } from "./dent-of-end.js";
 
@@ -46,13 +47,13 @@ export function stripeEdgesInDents(input: StripeEdgesInDentsInput): readonly Str
   const outside = edges.find((edge) => edge > ends);
   if (outside !== undefined)
     refuse("out-of-range", [name, "edges"], `no edge past the last of ${String(ends)} ends`, `edge ${String(outside)}`);
-  return Object.freeze(
+  return frozen(
     edges
       .filter((edge) => edge !== ends)
       .map((edge) => {
         const [dent, place] = dentOf(edge, endsInEachDent, endsInOrder);
         const endsInDent = endsInEachDent[(dent - 1) % endsInEachDent.length] ?? 0;
-        return Object.freeze({ edge, dent, place, endsInDent, cutsDent: place < endsInDent });
+        return { edge, dent, place, endsInDent, cutsDent: place < endsInDent };
       }),
   );
 }

@@ -1,5 +1,6 @@
 import { listOf, positive, readInputs, share, whole } from "../../engine/formula/index.js";
 import type { ReportStep } from "../../engine/formula/index.js";
+import { frozen } from "../../engine/frozen.js";
 import { Decimal, EXACT_STEP } from "../../engine/numbers.js";
 import { compare, difference, ratio, sign, times } from "../../engine/quantity/index.js";
 import { DentsPerLength, EndsPerLength, percentOf } from "../../units/index.js";
@@ -79,17 +80,17 @@ export function substituteReeds(input: SubstituteReedsInput): readonly Substitut
       const step = { reed, dents: endsInEachDent.map(() => 1), endsPerDent: endsInEachDent };
       const sett = settOfSley(step);
       const widthInReed = reedWidth({ ends: input.ends, sett });
-      return Object.freeze({
+      return {
         reed,
         order: endsInEachDent.join("-"),
         sett,
         change: difference(sett, input.sett),
         widthInReed,
         widthChange: difference(widthInReed, wanted),
-        step: Object.freeze({ calculation: settOfSley, input: step }),
-      });
+        step: { calculation: settOfSley, input: step },
+      };
     }),
   );
   const size = ({ change }: SubstituteReed): EndsPerLength => (sign(change) < 0 ? times(change, -1) : change);
-  return Object.freeze(found.sort((a, b) => compare(size(a), size(b)) || a.order.length - b.order.length));
+  return frozen(found.sort((a, b) => compare(size(a), size(b)) || a.order.length - b.order.length));
 }

@@ -1,4 +1,5 @@
 import { oneOf, positive, readInputs } from "../../engine/formula/index.js";
+import { frozen } from "../../engine/frozen.js";
 import { allTogether, refuse } from "../../engine/refusal.js";
 import { described, ratio } from "../../engine/quantity/index.js";
 import { IndirectCount, endsPerInch, percentAdded } from "../../units/index.js";
@@ -70,9 +71,9 @@ export function comparedSetts(input: ComparedSettsInput): ComparedSetts {
   const sorted = [...found].sort((a, b) => a.sett.in(endsPerInch) - b.sett.in(endsPerInch));
   const [lowest, highest] = [sorted[0]?.sett, sorted.at(-1)?.sett];
   if (lowest === undefined || highest === undefined) throw new RangeError("no rule speaks of the material");
-  return Object.freeze({
-    setts: Object.freeze(sorted),
-    silent: Object.freeze(silent),
+  return frozen({
+    setts: sorted,
+    silent,
     lowest,
     highest,
     spread: percentAdded(100 * (ratio(highest, lowest) - 1)),

@@ -1,4 +1,5 @@
 import type { Calculation, ReportStep, Source } from "../../engine/formula/index.js";
+import { frozen } from "../../engine/frozen.js";
 import type { EndsPerLength } from "../../units/index.js";
 
 /** What one rule says of a yarn and a weave. */
@@ -21,10 +22,10 @@ export interface SilentRule {
 
 /** A formula behind a rule, with what it was called with. */
 export function stepOf<I>(calculation: Calculation<I, unknown>, input: I): ReportStep<unknown> {
-  return Object.freeze({ calculation: calculation as Calculation<unknown, unknown>, input: Object.freeze(input) });
+  return frozen({ calculation: calculation as Calculation<unknown, unknown>, input });
 }
 
 /** What a rule says, with the sett it comes to. */
 export function settByRule(sett: EndsPerLength, rule: Omit<SettByRule, "sett">): SettByRule {
-  return Object.freeze({ ...rule, sett, steps: Object.freeze(rule.steps) });
+  return frozen({ ...rule, sett, steps: rule.steps });
 }

@@ -1,5 +1,6 @@
 import { atLeastZero, plainNumber, readInputs, whole } from "../../engine/formula/index.js";
 import type { ReportStep } from "../../engine/formula/index.js";
+import { frozen } from "../../engine/frozen.js";
 import { difference, sign, times } from "../../engine/quantity/index.js";
 import { Length } from "../../units/index.js";
 import { hoursToJoin } from "./hours-to-join.js";
@@ -66,6 +67,6 @@ export function joiningOrThreading(input: JoiningOrThreadingInput): JoiningOrThr
   const saves = sign(yarnSaved) > 0;
   const hours = `${Math.abs(hoursSaved).toFixed(1)} hours ${hoursSaved >= 0 ? "fewer" : "more"} than threading afresh`;
   const says = `Joining takes ${hours} and ${saves ? `saves ${String(perEnd)} of every end` : "saves no yarn"}. The proved threading and sley are kept either way of reckoning.`;
-  const steps = Object.freeze([Object.freeze({ calculation: hoursToJoin, input: knots })]);
-  return Object.freeze({ hoursJoining, hoursThreading, hoursSaved, yarnSaved, says, steps });
+  const steps = [{ calculation: hoursToJoin, input: knots }];
+  return frozen({ hoursJoining, hoursThreading, hoursSaved, yarnSaved, says, steps });
 }

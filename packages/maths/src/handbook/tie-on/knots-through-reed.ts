@@ -1,5 +1,6 @@
 import { oneOf, positive, readInputs, whole } from "../../engine/formula/index.js";
 import type { ReportStep } from "../../engine/formula/index.js";
+import { frozen } from "../../engine/frozen.js";
 import { compare, inUnit, quantityText, times, unitOf } from "../../engine/quantity/index.js";
 import { Length } from "../../units/index.js";
 import type { Standing } from "./finding.js";
@@ -90,14 +91,14 @@ export function knotsThroughReed(input: KnotsThroughReedInput): KnotsThroughReed
     compare(times(space, MOST), times(thicker, STICKS_BELOW)) < 0 || compare(times(sideBySide, LEAST), space) > 0;
   const sticks = compare(space, times(thicker, least / 2)) < 0;
   const reached = sticks ? (["expect sticking"] as const) : gradesBetween(from, to, least);
-  const grades: readonly KnotGrade[] = Object.freeze(blocked ? ["will not pass"] : [...reached]);
+  const grades: readonly KnotGrade[] = blocked ? ["will not pass"] : [...reached];
   const onlySticking = grades.length === 1 && grades[0] === "expect sticking";
   const figure = (q: number): string => q.toFixed(1);
   const range = `A dent is ${figure(clearance)} threads wide, between ${figure(from)} and ${figure(to)} as far as it can be reckoned; this knot needs ${String(least)} to pass untouched${blocked ? "." : ":"}`;
   const crowd = crowded
     ? ` ${String(endsInDent)} new threads side by side take ${quantityText(inUnit(sideBySide, unitOf(space)), SHOWN)} of ${quantityText(space, SHOWN)}.`
     : "";
-  return Object.freeze({
+  return frozen({
     clearance,
     from,
     to,
@@ -106,6 +107,6 @@ export function knotsThroughReed(input: KnotsThroughReedInput): KnotsThroughReed
     grades,
     standing: blocked ? "must" : crowded || onlySticking ? "check" : "free",
     says: inWords(grades, range, crowd),
-    steps: Object.freeze([Object.freeze({ calculation: knotClearance, input: step })]),
+    steps: [{ calculation: knotClearance, input: step }],
   });
 }

@@ -1,3 +1,4 @@
+import { frozen } from "../../engine/frozen.js";
 import { readThreading, threadedShafts } from "../reed/threading.js";
 import type { Threading } from "../reed/threading.js";
 
@@ -55,14 +56,14 @@ export function leaseLifts(input: Threading): LeaseLifts {
   const together: (readonly [number, number])[] = [];
   for (let end = 1; end < order.length; end += 1) {
     const parted = sides.part(order[end - 1] ?? 0, order[end] ?? 0);
-    if (!parted) together.push(Object.freeze([end, end + 1] as const));
+    if (!parted) together.push([end, end + 1]);
   }
   if (together.length > 0) {
     const [[end, next]] = together as [readonly [number, number]];
     const others = together.length > 1 ? ` and ${String(together.length - 1)} more such places` : "";
-    return Object.freeze({
+    return frozen({
       lifts: null,
-      together: Object.freeze(together),
+      together,
       says: `No two lifts part ends ${String(end)} and ${String(next)}${others}: pick the lease up by hand there.`,
     });
   }
@@ -71,7 +72,7 @@ export function leaseLifts(input: Threading): LeaseLifts {
   const used = [...new Set(order)].sort((a, b) => a - b);
   const [, leads] = sides.find(order[0] ?? 0);
   for (const shaft of used) (sides.find(shaft)[1] === leads ? first : second).push(shaft);
-  const lifts = Object.freeze([Object.freeze(first), Object.freeze(second)] as const);
+  const lifts = [first, second] as const;
   const says = `Shafts ${first.join(" and ")} against ${second.join(" and ")} raise alternate ends.`;
-  return Object.freeze({ lifts, together: Object.freeze([]), says });
+  return frozen({ lifts, together: [], says });
 }

@@ -1,4 +1,5 @@
 import { listOf, noneOrMore, readInputs, whole } from "../../engine/formula/index.js";
+import { frozen } from "../../engine/frozen.js";
 import { refuse } from "../../engine/refusal.js";
 
 export interface MiscountAtEdgeInput {
@@ -94,8 +95,8 @@ export function miscountAtEdge(input: MiscountAtEdgeInput): MiscountAtEdge {
   const { lookFor, says } = newSeen > 0 ? MEANS.new : MEANS.old;
   const left = newSeen > 0 ? `${String(newSeen)} new` : `${String(oldSeen)} old`;
   const first = odd.map((group) => ` First in group ${String(group)}, which was counted odd.`).join("");
-  return Object.freeze({
-    groups: Object.freeze([...odd, ...others]),
+  return frozen({
+    groups: [...odd, ...others],
     firstEnd,
     lastEnd,
     lookFor,

@@ -1,5 +1,6 @@
 import { atLeastZero, oneOf, readInputs } from "../../engine/formula/index.js";
 import type { Source } from "../../engine/formula/index.js";
+import { frozen } from "../../engine/frozen.js";
 import { difference, inUnit, quantityText, sign, unitOf } from "../../engine/quantity/index.js";
 import type { Unit } from "../../engine/quantity/index.js";
 import { avlHomeLoom, commonPractice, notesFromTheFell } from "../../sources/index.js";
@@ -81,10 +82,10 @@ function lacking(needed: Length, left: Length): Length {
 
 function shortAt(place: KnotsTied, left: OldWarpLeftInput): OldWarpLeft["short"] {
   const { pastReed, behindHeddles } = neededAt(place, left.pastReed);
-  return Object.freeze({
+  return {
     pastReed: lacking(pastReed, left.pastReed),
     behindHeddles: lacking(behindHeddles, left.behindHeddles),
-  });
+  };
 }
 
 /** As far as a tape shows it, and no less than it is. */
@@ -120,7 +121,7 @@ export function oldWarpLeft(input: OldWarpLeftInput): OldWarpLeft {
   const isSaid = knotsTied === "behind the reed";
   const reaches = isSaid ? null : isNone(short);
   const compared = PLACES.filter((place) => place !== knotsTied && place !== "behind the reed");
-  const instead = Object.freeze(compared.filter((place) => isNone(shortAt(place, input))));
+  const instead = compared.filter((place) => isNone(shortAt(place, input)));
   const lacks = [
     sign(short.pastReed) === 0 ? "" : `${shortText(short.pastReed)} short past the reed`,
     sign(short.behindHeddles) === 0 ? "" : `${shortText(short.behindHeddles)} short behind the heddles`,
@@ -132,8 +133,8 @@ export function oldWarpLeft(input: OldWarpLeftInput): OldWarpLeft {
       ? ` It reaches: ${stands}.`
       : ` It is ${lacks.join(" and ")}.`;
   const other = lacks.length > 0 && instead.length > 0 ? ` Tied ${instead.join(" or ")} it would do.` : "";
-  return Object.freeze({
-    mustStand: Object.freeze({ pastReed, behindHeddles }),
+  return frozen({
+    mustStand: { pastReed, behindHeddles },
     short,
     reaches,
     instead,

@@ -1,3 +1,5 @@
+import { frozen } from "../../engine/frozen.js";
+
 /** Heddles that can still be used: those that hang outside the outermost threaded end, shaft by shaft. */
 export interface SpareHeddles {
   readonly beforeFirst: readonly number[];
@@ -58,13 +60,13 @@ export function sideEnds(name: SideEnds["side"], ends: number, heddlesUsed: numb
       ? [`Dents short ${name}: ${String(-dentsLeft)}; a longer reed is needed, or fewer ends at this side.`]
       : []),
   ];
-  return Object.freeze({
+  return frozen({
     side: name,
     ends,
     dents,
-    heddles: Object.freeze(heddles),
+    heddles,
     dentsLeft,
-    heddlesLeft: Object.freeze(heddlesLeft),
-    shortages: Object.freeze(shortages),
+    heddlesLeft,
+    shortages,
   });
 }

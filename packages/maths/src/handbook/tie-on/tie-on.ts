@@ -1,6 +1,7 @@
 import { allTogether } from "../../engine/refusal.js";
 import { listOf, positive, positiveEither, readInputs, whole } from "../../engine/formula/index.js";
 import type { ReportStep } from "../../engine/formula/index.js";
+import { frozen } from "../../engine/frozen.js";
 import { compare, difference, ratio } from "../../engine/quantity/index.js";
 import { brooks1892, taylor1909 } from "../../sources/index.js";
 import { DirectCount, EndsPerLength, IndirectCount, tex } from "../../units/index.js";
@@ -113,5 +114,5 @@ export function tieOn(oldWarp: OldWarp, newWarp: NewWarp): TieOnReport {
   const differs = (standing: string): boolean => findings.some((one) => one.standing === standing && !one.agrees);
   const steps = [oldWarp, newWarp].map(({ ends, sett }) => ({ calculation: reedWidth, input: { ends, sett } }));
   const verdict = differs("must") ? "does not fit" : differs("check") ? "check" : "fits";
-  return Object.freeze({ verdict, findings: Object.freeze(findings), steps: Object.freeze(steps) });
+  return frozen({ verdict, findings, steps });
 }

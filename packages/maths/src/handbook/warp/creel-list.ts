@@ -1,5 +1,6 @@
 import { atLeastZero, positive, readInputs, whole } from "../../engine/formula/index.js";
 import type { ReportStep } from "../../engine/formula/index.js";
+import { frozen } from "../../engine/frozen.js";
 import { allTogether } from "../../engine/refusal.js";
 import { Length } from "../../units/index.js";
 import { spoolLength } from "./spool-length.js";
@@ -50,12 +51,12 @@ function sectionsOf(stripes: readonly YarnStripe[], endsPerSection: number): rea
         sections.push(last);
       }
       const taken = Math.min(left, endsPerSection - last.ends);
-      last.creel.push(Object.freeze({ yarn, ends: taken }));
+      last.creel.push({ yarn, ends: taken });
       last.ends += taken;
       left -= taken;
     }
   }
-  return Object.freeze(sections.map((one) => Object.freeze({ ...one, creel: Object.freeze(one.creel) })));
+  return sections;
 }
 
 /** How many sections use the first spool of each yarn, the second and so on. */
@@ -101,8 +102,8 @@ export function creelList(input: CreelListInput): CreelList {
     uses.map((used, at) => {
       const step = { sections: used, warpLength, cutWaste };
       const made = { calculation: spoolLength, input: step };
-      return Object.freeze({ yarn, spool: at + 1, sections: used, length: spoolLength(step), step: made });
+      return { yarn, spool: at + 1, sections: used, length: spoolLength(step), step: made };
     }),
   );
-  return Object.freeze({ sections, spools: Object.freeze(spools) });
+  return frozen({ sections, spools });
 }

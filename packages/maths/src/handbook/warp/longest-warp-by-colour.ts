@@ -1,5 +1,6 @@
 import { positive, readInputs, whole } from "../../engine/formula/index.js";
 import type { ReportStep } from "../../engine/formula/index.js";
+import { frozen } from "../../engine/frozen.js";
 import { compare, difference, requireList } from "../../engine/quantity/index.js";
 import { allTogether } from "../../engine/refusal.js";
 import { Length } from "../../units/index.js";
@@ -57,12 +58,12 @@ export function longestWarpByColour(colours: readonly ColourAtHand[]): LongestWa
   const shortest = each.reduce((a, b) => (compare(b.warp, a.warp) < 0 ? b : a));
   const left = each.map(({ colour, input }) => {
     const used = yarnForEnds({ ends: input.ends, warpLength: shortest.warp });
-    return Object.freeze({ colour, yarn: difference(input.yarn, used) });
+    return { colour, yarn: difference(input.yarn, used) };
   });
-  return Object.freeze({
+  return frozen({
     warp: shortest.warp,
     runsOutFirst: shortest.colour,
-    left: Object.freeze(left),
-    steps: Object.freeze(each.map(({ input }) => ({ calculation: longestWarp, input }))),
+    left,
+    steps: each.map(({ input }) => ({ calculation: longestWarp, input })),
   });
 }

@@ -1,4 +1,5 @@
 import { readInputs, whole } from "../../engine/formula/index.js";
+import { frozen } from "../../engine/frozen.js";
 
 export interface SplitOverBeamsInput {
   /** In the warp. */
@@ -32,5 +33,5 @@ export function splitOverBeams(input: SplitOverBeamsInput): SplitOverBeams {
   const beams = Math.ceil(ends / mostPerBeam);
   const [each, over] = [Math.floor(ends / beams), ends % beams];
   const endsOnEach = Array.from({ length: beams }, (_, beam) => each + Number(beam >= beams - over));
-  return Object.freeze({ beams, endsOnEach: Object.freeze(endsOnEach) });
+  return frozen({ beams, endsOnEach });
 }

@@ -1,4 +1,5 @@
 import type { ReportStep } from "../../engine/formula/index.js";
+import { frozen } from "../../engine/frozen.js";
 import { difference } from "../../engine/quantity/index.js";
 import { percentAdded, percentLost } from "../../units/index.js";
 import type { Length } from "../../units/index.js";
@@ -37,13 +38,13 @@ export function warpLengthByBothRules(input: WarpLengthInput): WarpLengthByBothR
     takeUp: percentAdded(takeUp.in(percentLost)),
   };
   const adding = warpLengthByAdding(byAdding);
-  return Object.freeze({
+  return frozen({
     dividing,
     adding,
     difference: difference(dividing, adding),
-    steps: Object.freeze([
+    steps: [
       { calculation: warpLength, input },
       { calculation: warpLengthByAdding, input: byAdding },
-    ] as const),
+    ] as const,
   });
 }

@@ -1,3 +1,4 @@
+import { frozen } from "../../engine/frozen.js";
 import { refuse } from "../../engine/refusal.js";
 import { drawn } from "./drawn.js";
 import type { Weave } from "./drawn.js";
@@ -38,8 +39,8 @@ function quantitiesOf(name: "end" | "pick", threads: readonly (readonly boolean[
     );
   }
   const all = floats.flat();
-  return Object.freeze({
-    intersections: Object.freeze(floats.map((own) => own.length)),
+  return frozen({
+    intersections: floats.map((own) => own.length),
     averageFloat: all.reduce((total, float) => total + float, 0) / all.length,
     longestFloat: all.reduce((longest, float) => Math.max(longest, float), 0),
   });
