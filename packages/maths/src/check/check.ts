@@ -18,6 +18,7 @@ import { sceneOf } from "./reasons.js";
 import { sentencesOf } from "./sentences.js";
 import { tellApart } from "./tell-apart.js";
 import type { Verdict } from "./verdict.js";
+import { ALIKE } from "./tolerances.js";
 
 /** The rule by which a claim is right that is wrong by the formula's own; null where there is none. */
 function otherConvention(scene: Scene, claimed: number, step: number): "adding" | "dividing" | null {
@@ -94,7 +95,7 @@ export function check<I, D extends string>(
     return exact
       .minus(claimed)
       .abs()
-      .lte(near * (1 + 1e-9))
+      .lte(near * (1 + ALIKE))
       ? "right but for the last figure"
       : "wrong";
   };

@@ -7,6 +7,7 @@ import type { Place } from "../engine/refusal.js";
 import { answerOf } from "./hand.js";
 import { sceneOf } from "./reasons.js";
 import { readWritten } from "./written.js";
+import { WHOLE } from "./tolerances.js";
 
 /** How many digits of an answer may be claimed, judged from how its inputs were written. */
 export interface DigitsEarned {
@@ -74,6 +75,6 @@ export function digitsEarned<I>(
     if (high - low > widest) [widest, limitedBy] = [high - low, name];
   }
   const doubt = Math.max(-below, above);
-  const decimals = limitedBy === null ? null : Math.ceil(-Math.log10(2 * doubt) - 1e-9) + 0;
+  const decimals = limitedBy === null ? null : Math.ceil(-Math.log10(2 * doubt) - WHOLE) + 0;
   return { from: value + below, to: value + above, decimals, limitedBy };
 }

@@ -3,6 +3,7 @@ import { amountOf, answerOf } from "./hand.js";
 import type { Amounts } from "./hand.js";
 import { FAMILIES, handIn } from "./reason.js";
 import type { Family, Reason, Scene } from "./reason.js";
+import { SAME } from "./tolerances.js";
 
 /** A wrong sum with its answer in doubles, in the unit of the claim, and how likely it is among wrong methods. */
 export interface Weighed {
@@ -23,8 +24,6 @@ export interface Cell {
 /** Of plain slips, so many may be given a name at most; and so many where a name is only asked for. */
 export const BUDGET = 0.02;
 export const ASKED_BUDGET = 0.05;
-
-const SAME = 1e-10;
 
 /** What a wrong sum comes to for other numbers. */
 export function valueOf(reason: Reason, values: Amounts): number {

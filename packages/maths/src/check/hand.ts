@@ -1,4 +1,5 @@
 import type { Unary } from "../engine/formula/index.js";
+import { WHOLE } from "./tolerances.js";
 
 /** A number that turns one unit into another, or the amount that a compound unit counts in. */
 export interface Constant {
@@ -42,15 +43,13 @@ export interface Sigma {
 
 export type Amount = number | readonly number[];
 export type Amounts = ReadonlyMap<string, Amount>;
-/** A whole number within reach of a double's residue stays it: no question counts ten million of anything. */
-const NEAR = 1e-9;
 
 const EACH = {
   "√": Math.sqrt,
   square: (x: number): number => x * x,
-  roundUp: (x: number): number => Math.ceil(x - NEAR),
-  roundDown: (x: number): number => Math.floor(x + NEAR),
-  nearest: (x: number): number => Math.floor(x + 0.5 + NEAR),
+  roundUp: (x: number): number => Math.ceil(x - WHOLE),
+  roundDown: (x: number): number => Math.floor(x + WHOLE),
+  nearest: (x: number): number => Math.floor(x + 0.5 + WHOLE),
   orNothing: (x: number): number => (x < 0 ? 0 : x),
 } as const;
 
@@ -118,7 +117,7 @@ export function amountOf(hand: Hand, values: Amounts, known?: Known): Amount {
 }
 
 function stepped(step: number, way: "round" | "floor" | "ceil"): (x: number) => number {
-  const guard = way === "ceil" ? -NEAR : NEAR;
+  const guard = way === "ceil" ? -WHOLE : WHOLE;
   return (x) => Math[way](x / step + guard) * step;
 }
 

@@ -3,6 +3,7 @@ import { amountOf, joined } from "./hand.js";
 import type { Amount, Hand } from "./hand.js";
 import { percentIn } from "./reason.js";
 import type { Scene } from "./reason.js";
+import { ALIKE } from "./tolerances.js";
 
 interface Off {
   /** Half a unit of the so manieth figure, as a part of the number; nothing where the number ends before it. */
@@ -15,7 +16,7 @@ function offOf(value: number, figures: number): Off {
   if (value === 0 || !Number.isFinite(value)) return { most: 0, own: 0 };
   const size = 10 ** (Math.floor(Math.log10(Math.abs(value))) - figures + 1);
   const off = Math.abs(value / size - Math.round(value / size));
-  if (off < 1e-9 * Math.abs(value / size)) return { most: 0, own: 0 };
+  if (off < ALIKE * Math.abs(value / size)) return { most: 0, own: 0 };
   return { most: (0.5 * size) / Math.abs(value), own: (off * size) / Math.abs(value) };
 }
 

@@ -6,10 +6,11 @@ import { ratioOf, takenFor, toldTo } from "./mixed-up.js";
 import { changed } from "./places.js";
 import type { Reason, Scene } from "./reason.js";
 import { countsToLength } from "./unit-factors.js";
+import { ALIKE } from "./tolerances.js";
 
 /** The units that one is taken for, but for those of its own size. */
 const othersOf = (unit: Unit<string>): ReturnType<typeof takenFor> =>
-  takenFor(unit).filter((one) => Math.abs(ratioOf(one, unit) - 1) >= 1e-9);
+  takenFor(unit).filter((one) => Math.abs(ratioOf(one, unit) - 1) >= ALIKE);
 
 /** An input, or all of its kind, taken to be in another unit; the answer reckoned in one and called by another. */
 export function unitReasons(scene: Scene): readonly Reason[] {

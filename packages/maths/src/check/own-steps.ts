@@ -6,6 +6,7 @@ import { QuantityError } from "../engine/refusal.js";
 import { inWords } from "../engine/working/index.js";
 import { amountOf, joined } from "./hand.js";
 import { sceneOf } from "./reasons.js";
+import { ALIKE, RESIDUE } from "./tolerances.js";
 
 /** A step of a pupil's own. */
 export interface OwnStep {
@@ -65,7 +66,7 @@ function judgedSteps(run: Run, steps: readonly string[]): readonly OwnStep[] {
     const half = 0.5 * 10 ** -(digits.split(/[.,]/u)[1]?.length ?? 0);
     const own = comesTo(sum);
     const near = (x: unknown): boolean =>
-      typeof x === "number" && Math.abs(Math.abs(x) - claimed) <= half * (1 + 1e-9) + 1e-12;
+      typeof x === "number" && Math.abs(Math.abs(x) - claimed) <= half * (1 + ALIKE) + RESIDUE;
     const found = figures.find(({ value }) => near(value));
     const isWrong = own !== null && !near(own);
     const verdict = isWrong ? "wrong" : found === undefined ? "right, but no step of this working" : "recognised";

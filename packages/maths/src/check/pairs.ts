@@ -5,6 +5,7 @@ import type { Weighed } from "./evidence.js";
 import { handIn } from "./reason.js";
 import type { Scene } from "./reason.js";
 import { reasonsOf, sceneWith } from "./reasons.js";
+import { ALIKE } from "./tolerances.js";
 
 /** Two things done wrong that give the claim together, and neither of them alone. */
 export interface FoundPair {
@@ -72,7 +73,7 @@ export function pairsOf(
     for (const second of weighed(after, reasonsOf(after), first.value)) {
       if (cellOf(second.value, step) !== target || second.reason.family === "trade") continue;
       const [a, b] = [first.reason.says(), second.reason.says()];
-      if (a === b || alone.has(b) || Math.abs(valueOf(second.reason, values) - exact) < 1e-9 * Math.abs(exact))
+      if (a === b || alone.has(b) || Math.abs(valueOf(second.reason, values) - exact) < ALIKE * Math.abs(exact))
         continue;
       const both = [a, b].sort((x, y) => (x < y ? -1 : 1)).join("\n");
       if (met.has(both)) continue;

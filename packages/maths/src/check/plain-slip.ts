@@ -1,9 +1,8 @@
 // How likely a plain slip of arithmetic is to land on a number: what a name must do better than.
-
-const NEAR = 1e-9;
+import { WHOLE } from "./tolerances.js";
 
 /** All answers that are written alike at so fine a step. */
-export const cellOf = (value: number, step: number): number => Math.floor(value / step + 0.5 + NEAR);
+export const cellOf = (value: number, step: number): number => Math.floor(value / step + 0.5 + WHOLE);
 
 /** By how much each figure differs that does; a number with fewer figures has noughts before it. */
 function figuresDiffering(a: string, b: string): readonly number[] {

@@ -4,6 +4,7 @@ import { powersOf } from "../engine/quantity/index.js";
 import type { Unit } from "../engine/quantity/index.js";
 import { number, part } from "./hand.js";
 import type { Constant, Part } from "./hand.js";
+import { ALIKE, RESIDUE } from "./tolerances.js";
 
 /** Whether a unit counts things to a length, whatever the things are. */
 export const countsToLength = ({ dimension }: Unit<string>): boolean => String(powersOf(dimension)) === "-1,0";
@@ -12,7 +13,7 @@ export const size = ({ scale: [over, under] }: Unit<string>): number => over / u
 
 /** A ratio as the hand writes it: a whole number to multiply or divide by where it is one. */
 export function written(ratio: number, kind: Constant["kind"], input: string, says: string): readonly Part[] {
-  if (Math.abs(ratio - 1) < 1e-12) return [];
+  if (Math.abs(ratio - 1) < RESIDUE) return [];
   const turned = ratio < 1;
   return [part(number(Number((turned ? 1 / ratio : ratio).toPrecision(12)), { kind, input, says }), turned)];
 }
@@ -47,6 +48,6 @@ export function factorsInto(frame: Frame, unit: Unit<string>, input: string): re
     const own = of.op === "number" ? of.value : 1;
     return turned ? by / own : by * own;
   }, 1);
-  const isWhole = Math.abs((product * under) / over - 1) < 1e-9;
+  const isWhole = Math.abs((product * under) / over - 1) < ALIKE;
   return isWhole ? parts : written(over / under, "length", input, unit.symbol);
 }

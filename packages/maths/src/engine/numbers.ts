@@ -67,6 +67,8 @@ export function kept(x: Decimal): Decimal {
 /** How near a step counts as on it: the residue of 40-digit division, or of a double where a plain number came in. */
 export const EXACT_STEP = "1e-20";
 export const PLAIN_STEP = "1e-12";
+/** The same for a cell, in decimals: a part of the number could only be told by writing its sum twice. Right to a million. */
+export const CELL_DECIMALS = 9;
 
 /** The whole number that x is meant to be, or null when it lies between two. */
 export function onStep(x: Decimal, nearness: string): Decimal | null {

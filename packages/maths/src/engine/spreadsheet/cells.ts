@@ -1,3 +1,4 @@
+import { CELL_DECIMALS } from "../numbers.js";
 import { described } from "../quantity/index.js";
 import type { Unit } from "../quantity/index.js";
 import { refuse } from "../refusal.js";
@@ -29,9 +30,9 @@ const FUNCTIONS: Readonly<Record<Unary, (inside: string) => string>> = {
   "√": (inside) => `SQRT(${inside})`,
   Σ: (inside) => `SUMPRODUCT(${inside})`,
   // ROUNDUP and ROUNDDOWN go away from zero and towards it; INT always goes down.
-  roundUp: (inside) => `-INT(-ROUND(${inside},9))`,
-  roundDown: (inside) => `INT(ROUND(${inside},9))`,
-  nearest: (inside) => `INT(ROUND(${inside},9)+0.5)`,
+  roundUp: (inside) => `-INT(-ROUND(${inside},${CELL_DECIMALS}))`,
+  roundDown: (inside) => `INT(ROUND(${inside},${CELL_DECIMALS}))`,
+  nearest: (inside) => `INT(ROUND(${inside},${CELL_DECIMALS})+0.5)`,
   // Not over a list: MAX would give the largest of all members.
   orNothing: (inside) => `MAX(0,${inside})`,
 };

@@ -4,6 +4,9 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import fc from "fast-check";
 import { expect, it } from "vitest";
+import { packagesToBuy } from "../../handbook/index.js";
+import { grams } from "../../units/index.js";
+import { forColumns } from "../columns/index.js";
 import { calculations, unitOf, unitsOf, validInput } from "#ci/inputs.js";
 import { describeWith } from "#ci/program.js";
 import type { Quantity } from "../quantity/index.js";
@@ -81,7 +84,29 @@ function recalculated(soffice: string, rows: readonly Row[]): readonly string[] 
   }
 }
 
+/** What packages of 50 g are needed for a mass, by the library and by a column. */
+const bought = (needed: string): readonly number[] => [
+  packagesToBuy({ needed: grams(needed), packageMass: grams(50) }),
+  ...forColumns(
+    packagesToBuy,
+    { needed: grams, packageMass: grams },
+    null,
+  )({ needed: [Number(needed)], packageMass: 50 }),
+];
+
 describeWith("LibreOffice Calc", (soffice) => {
+  it("buys as many packages as the library and a column do, down to a tenth of a microgram", () => {
+    const masses = ["499.9999999", "500", "500.0000001", "500.00000002"];
+    const rows = masses.map((needed, at) => {
+      const cells = { needed: [`A${String(at + 1)}`, grams], packageMass: [`B${String(at + 1)}`, grams] } as const;
+      const formula = spreadsheetFormula(packagesToBuy, cells, null);
+      return { name: needed, cells: [Number(needed), 50, formula], expected: bought(needed)[0] ?? 0 };
+    });
+    expect(masses.map(bought)).toEqual([10, 10, 11, 11].map((packages) => [packages, packages]));
+    // 500.00000002 ÷ 50 = 10.0000000004: nine decimals, by which a cell tells a residue, leave 10.
+    expect(recalculated(soffice, rows).map(Number)).toEqual([10, 10, 11, 10]);
+  }, 120_000);
+
   it("recalculates the cell of every calculation to what the library answers, and catches a planted error", () => {
     const rows: Row[] = [];
     for (const [name, calculation] of calculations) {
