@@ -15,35 +15,27 @@ const [two, three, four] = [millimetres("0.2"), millimetres("0.3"), millimetres(
 const cloth = { endSpacing: four, pickSpacing: four, warpDiameter: two, weftDiameter: three };
 const crimped = { ...cloth, warpCrimp: percentAdded(25) };
 const THREADS = [
-  "({ endSpacing }): a length (of the ends)",
-  "({ pickSpacing }): a length (of the picks)",
-  "({ warpDiameter }): a length (taken as round)",
-  "({ weftDiameter }): a length (taken as round)",
-  "({ warpCrimp }): a percentage added (to the length of the cloth)",
+  "({ endSpacing }): a length",
+  "({ pickSpacing }): a length",
+  "({ warpDiameter }): a length",
+  "({ weftDiameter }): a length",
+  "({ warpCrimp }): a percentage added",
 ];
 
 describe("what a sum of the cloth wants and does not get is named, with what it is", () => {
   it.each<[string, (nothing: never) => unknown, string[]]>([
     ["peirceCloth", peirceCloth, THREADS],
-    ["clothByShortRule", clothByShortRule, [...THREADS, "({ factor }): a number (factor of the rule, 4/3 or 1.36)"]],
-    ["jammedSquareCloth", jammedSquareCloth, ["({ diameter }): a length (of warp and weft alike)"]],
+    ["clothByShortRule", clothByShortRule, [...THREADS, "({ factor }): a number"]],
+    ["jammedSquareCloth", jammedSquareCloth, ["({ diameter }): a length"]],
     [
       "threadFromCrimp",
       threadFromCrimp,
-      [
-        "({ spacing }): a length (of the threads it crosses)",
-        "({ crimp }): a percentage added (to the length of the cloth)",
-        "({ diameters }): a length (of a warp and a weft thread together)",
-      ],
+      ["({ spacing }): a length", "({ crimp }): a percentage added", "({ diameters }): a length"],
     ],
     [
       "threadFromHeight",
       threadFromHeight,
-      [
-        "({ spacing }): a length (of the threads it crosses)",
-        "({ height }): a length (of its wave)",
-        "({ diameters }): a length (of a warp and a weft thread together)",
-      ],
+      ["({ spacing }): a length", "({ height }): a length", "({ diameters }): a length"],
     ],
   ])("%s", (name, call, expected) => {
     expect(faultsOf(call, {})).toEqual(expected.map((line) => name + line));

@@ -11,7 +11,7 @@ import {
   substituteReeds,
 } from "./index.js";
 
-const order = "a whole number of dents, 1 or more (in the longest order one is ready to sley)";
+const order = "a whole number of dents, 1 or more";
 
 describe("what a sum of the reed wants and does not get is named, with what it is", () => {
   it.each<[(nothing: never) => unknown, unknown, string[]]>([
@@ -19,24 +19,20 @@ describe("what a sum of the reed wants and does not get is named, with what it i
       endsPerDentForEdges,
       { ends: 0, edges: [0], mostPerDent: 0 },
       [
-        "endsPerDentForEdges({ ends }): a whole number of ends, 1 or more (in the warp)",
-        "endsPerDentForEdges({ edges[0] }): a whole number of ends, 1 or more (up to and with the last of a stripe)",
-        "endsPerDentForEdges({ mostPerDent }): a whole number of ends in each dent, 1 or more (at the most)",
+        "endsPerDentForEdges({ ends }): a whole number of ends, 1 or more",
+        "endsPerDentForEdges({ edges[0] }): a whole number of ends, 1 or more",
+        "endsPerDentForEdges({ mostPerDent }): a whole number of ends in each dent, 1 or more",
       ],
     ],
     [
       endsPerDentForEdges,
       { ends: 4, edges: [2], mostPerDent: 101 },
-      ["endsPerDentForEdges({ mostPerDent }): a whole number of ends in each dent, no more than 100 (at the most)"],
+      ["endsPerDentForEdges({ mostPerDent }): a whole number of ends in each dent, no more than 100"],
     ],
     [
       exactSley,
       { mostDents: 0 },
-      [
-        "exactSley({ reed }): a reed number (of the reed)",
-        "exactSley({ sett }): a sett (wanted, exactly)",
-        `exactSley({ mostDents }): ${order}`,
-      ],
+      ["exactSley({ reed }): a reed number", "exactSley({ sett }): a sett", `exactSley({ mostDents }): ${order}`],
     ],
     [
       exactSley,
@@ -47,7 +43,7 @@ describe("what a sum of the reed wants and does not get is named, with what it i
       heddlesPerShaft,
       { shafts: 1001, parts: [] },
       [
-        "heddlesPerShaft({ shafts }): a whole number of shafts, no more than 1000 (of the loom)",
+        "heddlesPerShaft({ shafts }): a whole number of shafts, no more than 1000",
         "heddlesPerShaft({ parts }): a list of the parts of a threading",
       ],
     ],
@@ -55,7 +51,7 @@ describe("what a sum of the reed wants and does not get is named, with what it i
       heddlesPerShaft,
       { shafts: 0 },
       [
-        "heddlesPerShaft({ shafts }): a whole number of shafts, 1 or more (of the loom)",
+        "heddlesPerShaft({ shafts }): a whole number of shafts, 1 or more",
         "heddlesPerShaft({ parts }): a list of the parts of a threading",
       ],
     ],
@@ -64,9 +60,9 @@ describe("what a sum of the reed wants and does not get is named, with what it i
       heddlesPerShaft,
       { shafts: 4, parts: [{ threading: [1, 5, 0], times: -1 }] },
       [
-        "heddlesPerShaft({ parts[0].threading[1] }): a whole number of shafts, no more than 4 (of every heddle in turn)",
-        "heddlesPerShaft({ parts[0].threading[2] }): a whole number of shafts, 1 or more (of every heddle in turn)",
-        "heddlesPerShaft({ parts[0].times }): a whole number of times, 0 or more (the part stands in the width)",
+        "heddlesPerShaft({ parts[0].threading[1] }): a whole number of shafts, no more than 4",
+        "heddlesPerShaft({ parts[0].threading[2] }): a whole number of shafts, 1 or more",
+        "heddlesPerShaft({ parts[0].times }): a whole number of times, 0 or more",
       ],
     ],
     [
@@ -84,18 +80,18 @@ describe("what a sum of the reed wants and does not get is named, with what it i
       roomInReed,
       { dents: 0 },
       [
-        "roomInReed({ reed }): a reed number (of the reed)",
-        "roomInReed({ reedLength }): a length (between the end bars)",
-        "roomInReed({ dents }): a whole number of dents, 1 or more (that the warp takes)",
+        "roomInReed({ reed }): a reed number",
+        "roomInReed({ reedLength }): a length",
+        "roomInReed({ dents }): a whole number of dents, 1 or more",
       ],
     ],
     [
       stripeEdgesInDents,
       { ends: 0, edges: [0], endsInEachDent: [-1] },
       [
-        "stripeEdgesInDents({ ends }): a whole number of ends, 1 or more (in the warp)",
-        "stripeEdgesInDents({ edges[0] }): a whole number of ends, 1 or more (up to and with the last of a stripe)",
-        "stripeEdgesInDents({ endsInEachDent[0] }): a whole number of ends in each dent, 0 or more (of the sleying order)",
+        "stripeEdgesInDents({ ends }): a whole number of ends, 1 or more",
+        "stripeEdgesInDents({ edges[0] }): a whole number of ends, 1 or more",
+        "stripeEdgesInDents({ endsInEachDent[0] }): a whole number of ends in each dent, 0 or more",
       ],
     ],
     [
@@ -112,10 +108,10 @@ describe("what a sum of the reed wants and does not get is named, with what it i
       substituteReeds,
       { ends: 0, mostDents: 0 },
       [
-        "substituteReeds({ sett }): a sett (wanted)",
-        "substituteReeds({ ends }): a whole number of ends, 1 or more (in the warp)",
-        "substituteReeds({ reeds }): a list of at least one, each a reed number (one owns)",
-        "substituteReeds({ within }): a share in percent (of the sett, either way)",
+        "substituteReeds({ sett }): a sett",
+        "substituteReeds({ ends }): a whole number of ends, 1 or more",
+        "substituteReeds({ reeds }): a list of at least one, each a reed number",
+        "substituteReeds({ within }): a share in percent",
         `substituteReeds({ mostDents }): ${order}`,
       ],
     ],

@@ -11,8 +11,8 @@ describe("what a sum of the sett wants and does not get is named, with what it i
   it("of the rules side by side", () => {
     expect(faultsOf(comparedSetts, {})).toEqual([
       "comparedSetts({ weave }): a list of 1 to 1000 picks",
-      "comparedSetts({ count }): an indirect count (of the finished thread)",
-      'comparedSetts({ material }): "cotton" or "worsted" or "woollen" (what the yarn is spun from, and how)',
+      "comparedSetts({ count }): an indirect count",
+      'comparedSetts({ material }): "cotton" or "worsted" or "woollen"',
       'comparedSetts({ wrapsPerInch }): a whole number of wraps, or "not wrapped"',
     ]);
     for (const wrapsPerInch of [0, -1, 12.5, "12", null])
@@ -28,11 +28,11 @@ describe("what a sum of the sett wants and does not get is named, with what it i
 
   it("of a float and of a purpose", () => {
     expect(faultsOf(floatFactor, {})).toEqual([
-      "floatFactor({ averageFloat }): a number (threads to a float, on average, in the weave)",
-      "floatFactor({ exponent }): a number (exponent of the rule, for the kind of weave)",
+      "floatFactor({ averageFloat }): a number",
+      "floatFactor({ exponent }): a number",
     ]);
     expect(faultsOf(purposeShare, {})).toEqual([
-      'purposeShare({ purpose }): "ordinary" or "upholstery" or "delicate" or "good working sett" (what the cloth is to do)',
+      'purposeShare({ purpose }): "ordinary" or "upholstery" or "delicate" or "good working sett"',
     ]);
   });
 });

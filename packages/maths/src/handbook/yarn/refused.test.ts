@@ -7,20 +7,16 @@ import { agreedRegain, convertCount, diameterConstant, yarnCount, yarnFrom } fro
 describe("what a sum of the yarn wants and does not get is named, with what it is", () => {
   it("of a yarn", () => {
     expect(faultsOf(yarnCount, { plies: 0 })).toEqual([
-      "yarnCount({ count }): a yarn count (as the label prints it)",
-      "yarnCount({ plies }): a whole number of plies, 1 or more (folded together)",
-      'yarnCount({ counted }): "single" or "finished thread" (what the number counts)',
+      "yarnCount({ count }): a yarn count",
+      "yarnCount({ plies }): a whole number of plies, 1 or more",
+      'yarnCount({ counted }): "single" or "finished thread"',
     ]);
   });
 
   it("of an agreed regain, with the fibres the convention knows", () => {
     expect(faultsOf(agreedRegain, { fibre: "glass" })).toEqual([
-      'agreedRegain({ convention }): "EU 1007/2011" or "ASTM D1909" (who agreed on it)',
-      'agreedRegain({ fibre }): "carded wool" or "combed wool" or "cotton" or "mercerised cotton" or "flax" or "jute" or ' +
-        '"silk" or "viscose" or "acetate" or "polyester" or "polyamide staple" or "polyamide filament" or "acrylic" or ' +
-        '"alginate" or "aramid" or "bleached ramie" or "coir" or "cupro" or "elastane" or "hemp" or "kapok" or "lyocell" or ' +
-        '"modacrylic" or "modal" or "paper yarn" or "polylactide" or "polypropylene" or "sisal" or "triacetate" or "wool" or ' +
-        '"nylon" (which fibre is weighed)',
+      'agreedRegain({ convention }): "EU 1007/2011" or "ASTM D1909"',
+      expect.stringMatching(/^agreedRegain\(\{ fibre \}\): "carded wool" or .* or "nylon"$/u),
     ]);
     expect(faultsOf(agreedRegain, { convention: "ASTM D1909", fibre: "cotton" })).toEqual([
       "agreedRegain({ fibre }): a fibre of ASTM D1909: wool, jute, polyester, acetate, acrylic, flax, hemp, nylon, silk, triacetate, viscose",
@@ -31,8 +27,8 @@ describe("what a sum of the yarn wants and does not get is named, with what it i
 
   it("of a diameter constant, with those who give one", () => {
     expect(faultsOf(diameterConstant, {})).toEqual([
-      'diameterConstant({ material }): "cotton" or "worsted" or "woollen" (what the yarn is spun from, and how)',
-      'diameterConstant({ givenBy }): "Taylor" or "faena" or "SweetGeorgia" or "quiltingclimber" (whose constant it is)',
+      'diameterConstant({ material }): "cotton" or "worsted" or "woollen"',
+      'diameterConstant({ givenBy }): "Taylor" or "faena" or "SweetGeorgia" or "quiltingclimber"',
     ]);
     const taylor = { givenBy: "Taylor", material: "worsted" } as const;
     expect(faultsOf(diameterConstant, taylor)).toEqual([
@@ -82,13 +78,13 @@ describe("a label", () => {
 
   it("wants its order, system and meaning stated", () => {
     expect(faultsOf(() => yarnFrom("8/2", {} as never), {})).toEqual([
-      'yarnFrom({ how.order }): "plies first" or "count first" (which number comes first)',
-      "yarnFrom({ how.system }): a unit for an indirect count (the count system)",
-      'yarnFrom({ how.counted }): "single" or "finished thread" (what the number counts)',
+      'yarnFrom({ how.order }): "plies first" or "count first"',
+      "yarnFrom({ how.system }): a unit for an indirect count",
+      'yarnFrom({ how.counted }): "single" or "finished thread"',
     ]);
     expect(faultsOf(() => yarnFrom("8/2", undefined as never), {})).toHaveLength(3);
     expect(faultsOf(() => yarnFrom("8/2", { ...how, system: { ...tex } } as never), {})).toEqual([
-      "yarnFrom({ how.system }): a unit for a direct count (the count system)",
+      "yarnFrom({ how.system }): a unit for a direct count",
     ]);
   });
 
