@@ -1,5 +1,6 @@
 // THRUM_RUNS=10000 THRUM_SEED=7 npm test : more examples of every property than the usual hundred, and others.
 import { configureGlobal, readConfigureGlobal } from "fast-check";
+import { beforeEach, expect } from "vitest";
 
 /** The whole number of a setting, or what holds without it. */
 function setting(name: string, otherwise: number): number {
@@ -13,3 +14,10 @@ function setting(name: string, otherwise: number): number {
 
 const seed = setting("THRUM_SEED", 20261130);
 configureGlobal({ ...readConfigureGlobal(), seed, numRuns: setting("THRUM_RUNS", 100) });
+
+// A test that asks nothing fails; those of a page or of a whole plan may wait for what they are to see.
+const ASKING =
+  /[\\/]packages[\\/](?:stripes|sheets|maths[\\/]src[\\/](?:catalogue|define|engine|handbook|units))[\\/]/u;
+beforeEach(({ task }) => {
+  if (ASKING.test(task.file.filepath)) expect.hasAssertions();
+});

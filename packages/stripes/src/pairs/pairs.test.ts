@@ -47,6 +47,7 @@ for (const pairs of [1, 2, 3, 4, 5, 8]) {
     expect(String(all.length)).toBe(outlook().orders);
   });
   test(`law 25: ${pairs} pairs listed: neighbours are alike only where pairs meet, half the time`, () => {
+    expect(all.every((order) => order.length === 2 * pairs)).toBe(true);
     for (let boundary = 2; boundary < 2 * pairs; boundary += 2) {
       const alike = all.filter((order) => order[boundary - 1] === order[boundary]);
       expect(over(alike.length, all.length)).toBe(text(outlook().doubleChance));

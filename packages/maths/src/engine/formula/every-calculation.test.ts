@@ -112,23 +112,25 @@ describe.each(calculations)("%s", (_name, calculation) => {
     expect(refusalOf(() => calculation({ ...sample, colour: 3 })).code).toBe("unknown-field");
   });
 
-  it("refuses a copied, tampered or unfrozen quantity", () => {
-    for (const [field, input] of inputs) {
-      if (input.what !== "quantity") continue;
-      const own = sample[field] as object;
-      const copies: readonly unknown[] = [
-        structuredClone({ ...own }),
-        JSON.parse(JSON.stringify(own)),
-        { ...own, value: "1" },
-        Object.create(own),
-      ];
-      for (const copy of copies) {
-        expect(["copied-quantity", "wrong-kind"]).toContain(
-          refusalOf(() => calculation({ ...sample, [field]: copy })).code,
-        );
+  if (inputs.some(([, { what }]) => what === "quantity")) {
+    it("refuses a copied, tampered or unfrozen quantity", () => {
+      for (const [field, input] of inputs) {
+        if (input.what !== "quantity") continue;
+        const own = sample[field] as object;
+        const copies: readonly unknown[] = [
+          structuredClone({ ...own }),
+          JSON.parse(JSON.stringify(own)),
+          { ...own, value: "1" },
+          Object.create(own),
+        ];
+        for (const copy of copies) {
+          expect(["copied-quantity", "wrong-kind"]).toContain(
+            refusalOf(() => calculation({ ...sample, [field]: copy })).code,
+          );
+        }
       }
-    }
-  });
+    });
+  }
 
   it("lists all its faulty fields in one error", () => {
     expect(refusalOf(() => calculation({})).faults).toHaveLength(inputs.length);
