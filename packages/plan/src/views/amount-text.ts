@@ -1,6 +1,8 @@
 import { asText, unitOf } from "@thrum/maths";
 import type { Length, Mass, Quantity } from "@thrum/maths";
-import { perLength, scale, tape, yard } from "./formats.js";
+import { perLength } from "./formats.js";
+import { tape, yard } from "./length-formats.js";
+import { scale } from "./mass-formats.js";
 import type { Way } from "./formats.js";
 import type { Units } from "./units.js";
 

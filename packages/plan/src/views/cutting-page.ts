@@ -4,7 +4,7 @@ import * as tying from "../figures/tying.js";
 import type { OldLease } from "../parts/lease-of-old-warp.js";
 import { firstSix, listed } from "../parts/told.js";
 import type { Block } from "./block.js";
-import { byTheTapeDown, byTheTapeUp } from "./formats.js";
+import { byTheTapeDown, byTheTapeUp } from "./length-formats.js";
 import { whereEndOneIs, whereTheKnotsAre, tiedOrAfresh } from "./seat.js";
 import { either } from "./shown.js";
 import { toldOf } from "./told-lines.js";

@@ -7,7 +7,9 @@ import { plainText } from "../text/clean.js";
 import { sectionMarkup, wholePage } from "./html.js";
 import { table } from "./layout.js";
 import type { Line, Section } from "./block.js";
-import { byTheScale, byTheTape, byTheYard, numberDown, perLength } from "./formats.js";
+import { numberDown, perLength } from "./formats.js";
+import { byTheTape, byTheYard } from "./length-formats.js";
+import { byTheScale } from "./mass-formats.js";
 import { unitsOf } from "./units.js";
 import type { Units } from "./units.js";
 

@@ -7,7 +7,7 @@ import { fromTo, handLine, shaftText, specialsText } from "./hands.js";
 import { listOf } from "./table.js";
 import type { Column } from "./table.js";
 import type { At, Template } from "./view.js";
-import { fromPart, reading } from "./ways.js";
+import { fromPart, alsoReading } from "./ways.js";
 
 /** The first end of the stripe whose edge this is: what is miscounted lies from there on, if the edge before agreed. */
 function lookFrom(rows: readonly JoiningRow[]): Column<JoiningRow> {
@@ -67,4 +67,7 @@ function knotTable(rows: readonly JoiningRow[], at: At): readonly Block[] {
 }
 
 /** The knots in the order in which they are tied. */
-export const knots: Template = reading(job.join.partner, reading(tying.colours, fromPart(tying.joining, knotTable)));
+export const knots: Template = alsoReading(
+  job.join.partner,
+  alsoReading(tying.colours, fromPart(tying.joining, knotTable)),
+);

@@ -1,5 +1,6 @@
 import * as fibre from "../figures/fibre.js";
-import { byTheScale, percent } from "./formats.js";
+import { percent } from "./formats.js";
+import { byTheScale } from "./mass-formats.js";
 import { rowWord } from "./shown.js";
 import { table } from "./table.js";
 import { says, shown } from "./view.js";

@@ -1,7 +1,8 @@
 import * as found from "../figures/found.js";
 import * as loom from "../figures/loom.js";
 import { job } from "../figures/keys.js";
-import { byTheTape, percent } from "./formats.js";
+import { percent } from "./formats.js";
+import { byTheTape } from "./length-formats.js";
 import { caution, says, shown, step } from "./view.js";
 import type { View } from "./view.js";
 import { blanks, optional, under } from "./ways.js";

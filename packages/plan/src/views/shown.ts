@@ -3,7 +3,7 @@ import type { Mass, Quantity } from "@thrum/maths";
 import type { Figure, Source } from "../core/source.js";
 import * as rows from "../figures/rows.js";
 import * as yarn from "../figures/yarn.js";
-import { byTheScale, byTheScaleDown } from "./formats.js";
+import { byTheScale, byTheScaleDown } from "./mass-formats.js";
 import type { Line } from "./block.js";
 import type { Units } from "./units.js";
 import { shown } from "./view.js";

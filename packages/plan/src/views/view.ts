@@ -41,7 +41,7 @@ export interface View {
   readonly blocks: readonly Template[];
 }
 
-/** Nothing, and nothing asked. */
+/** Prints nothing, and waits for nothing. */
 export const NOTHING: Built = { blocks: [], needs: [], isOfJob: false };
 
 /** A hole as it is shown: of a bare figure the usual way. */

@@ -19,7 +19,7 @@ export function all(...templates: readonly Template[]): Template {
   };
 }
 
-/** What is left out where it waits, and nobody is asked. */
+/** Left out while something in it is missing; the page does not ask for what is missing. */
 export function optional(...templates: readonly Template[]): Template {
   const whole = all(...templates);
   return { reads: whole.reads, build: (at) => ({ ...whole.build(at), needs: [] }) };
@@ -85,7 +85,7 @@ export function unsaid(key: Source<unknown, string>, ...templates: readonly Temp
   };
 }
 
-/** No line at all. */
+/** Prints nothing, and waits for nothing. */
 export const NONE: Template = { reads: [], build: () => NOTHING };
 
 /** Once for each row of a scope. */
@@ -119,8 +119,8 @@ export function fromPart<T>(part: Source<T, string>, make: (value: T, at: At) =>
   };
 }
 
-/** What also looks at a source that it does not wait for. */
-export function reading(source: Source<unknown, string>, template: Template): Template {
+/** A template that looks at one source more, without waiting for it. */
+export function alsoReading(source: Source<unknown, string>, template: Template): Template {
   return { reads: [source, ...template.reads], build: template.build };
 }
 

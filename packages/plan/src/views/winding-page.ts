@@ -4,7 +4,7 @@ import * as winding from "../figures/winding.js";
 import { counted } from "../parts/told.js";
 import type { WoundChain, WoundPart } from "../parts/winding.js";
 import type { Block } from "./block.js";
-import { byTheTapeUp, byTheYard } from "./formats.js";
+import { byTheTapeUp, byTheYard } from "./length-formats.js";
 import { fromTo, handLine } from "./hands.js";
 import { many } from "./shown.js";
 import { listOf } from "./table.js";
