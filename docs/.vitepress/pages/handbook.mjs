@@ -40,7 +40,7 @@ export function sentencesOf({ name, text }) {
 /** The unit a quantity is in, as exported. */
 export const unitOf = ({ dimension, unit }) => (dimension === "money" ? maths.currency(unit) : maths[unit]);
 
-export const isUnit = (value) => typeof value === "function" && "scale" in value;
+export const { isUnit } = maths;
 
 /** The units that may stand where a dimension is wanted, by name. */
 export const unitsOf = (...dimensions) =>

@@ -92,7 +92,7 @@ export function nodesOf(sources: object): Nodes {
   return Object.fromEntries(Object.entries(sources).map(([name, source]) => [name, nodeOf(source as object)]));
 }
 
-/** What a node is worked once for. */
+/** The scope of a node: it is worked out once for the plan, or once for each row of this scope. */
 export function scopeOf(node: Node): string {
   if (!("scope" in node)) throw new TypeError("a row's figure or key is expected here");
   return node.scope;

@@ -34,7 +34,7 @@ export function listed(states: readonly State[]): State {
   return togetherIn(states) ?? there(states.map((state) => (state.is === "there" ? state.value : null)));
 }
 
-/** With the way it went. */
+/** The same state, with the way by which it was reached. */
 export function withWay(state: State, way: Node | null): State {
   return state.is === "waiting" ? state : { ...state, way };
 }

@@ -39,7 +39,7 @@ export interface Worked<S extends string> {
     word: Source<W, Readable<S>>,
     ways: Ways<NoInfer<W>, T, S>,
   ) => Figure<T, S>;
-  /** The largest whole number that is still enough; of what, stands with the list of figures. */
+  /** The largest whole number with which a word of the plan still says "enough"; which word, says the list of figures. */
   readonly searched: (label: string) => Figure<number, S>;
   readonly part: <G extends Given<S>, T>(given: G, make: (given: Values<G>) => T) => Part<T, S>;
   readonly partBy: <W extends string, T>(word: Source<W, Readable<S>>, ways: Ways<NoInfer<W>, T, S>) => Part<T, S>;

@@ -89,9 +89,9 @@ export const empty: ToldPart = part(
   { ends: loom.ends, places: loom.places, room: group(job.loom.room) },
   ({ ends, places, room }) => (ends === places ? stillEmpty(room) : []),
 );
-/** What is over of the open place of the stripes. */
+/** Ends left over where the open place of the stripes does not fill the room whole. */
 export const open: ToldPart = part({ stripes: loom.stripes }, (given) => openOver(given.stripes.open));
-/** By yarn, where the old ends must change their number in a dent. */
+/** Sleyed by yarn: the dents at which another number of ends begins, for the old ends must stand so already. */
 export const sley: ToldPart = part({ sley: job.loom.sley.byYarn, runs, dents: field(loom.dentOf, "dents") }, (given) =>
   sleyRepeated(given.sley, given.runs, given.dents),
 );

@@ -50,7 +50,7 @@ const hasLength = word("some told as a length", { held }, (given) => (given.held
 const hasPackages = word("some told in packages", { held }, (given) =>
   given.held.packages.length > 0 ? "some" : "none",
 );
-/** Parts of what is there. */
+/** The mass of what was told as a length, and below of what was told in packages: a list of one or of none, to be added up. */
 export const lengthsThere: Part<readonly Mass[], "yarn"> = partBy(hasLength, {
   some: these(massOfHeldLength),
   none: always([]),
@@ -74,7 +74,7 @@ export const packages: Figure<number, "yarn"> = figure("packages to buy", packag
   needed: missing,
   packageMass,
 });
-/** Those, where it is known. */
+/** The packages to buy; null where it is not known how large a package is. */
 export const toBuy: Part<number | null, "yarn"> = firstOf(packages, none);
 /** Over, once they are bought. */
 export const spare: Figure<Mass, "yarn"> = figure("left over", yarnSpare, {

@@ -21,10 +21,11 @@ const LONGEST_SENTENCE = 1000;
 /** Jobs that were read or checked before: frozen through and through, they are what they were. */
 const held = new WeakMap<object, Job>();
 
-export type Told = Omit<Fault, "function">;
+/** A fault before it is known which function refuses. */
+export type FoundFault = Omit<Fault, "function">;
 
 /** The job, or its faults in the order of their lines, where there are any. */
-function readingOf(name: string, job: Job, told: readonly Told[], faults: readonly Told[]): JobReading {
+function readingOf(name: string, job: Job, told: readonly FoundFault[], faults: readonly FoundFault[]): JobReading {
   const clean = (text: string): string => printable(text, LONGEST_SENTENCE);
   const named = faults.map((fault): Fault => {
     const [expected, received, remedy] = [clean(fault.expected), clean(fault.received), clean(fault.remedy)];
@@ -37,14 +38,14 @@ function readingOf(name: string, job: Job, told: readonly Told[], faults: readon
 }
 
 /** What is wrong with a job, in the order of its lines. */
-export function refused(name: string, faults: readonly [Told, ...Told[]]): JobReading {
+export function refused(name: string, faults: readonly [FoundFault, ...FoundFault[]]): JobReading {
   return readingOf(name, {}, [], faults);
 }
 
 /** What the form reads of it, and whether it holds together. */
-export function checked(name: string, node: Node, earlier: readonly Told[]): JobReading {
-  const faults: Told[] = [...earlier];
-  const told: Told[] = [];
+export function checked(name: string, node: Node, earlier: readonly FoundFault[]): JobReading {
+  const faults: FoundFault[] = [...earlier];
+  const told: FoundFault[] = [];
   const at: At = { path: [], tell: (fault) => faults.push(fault) };
   const read = jobForm.read(node, at);
   const job = read ?? {};
@@ -57,10 +58,10 @@ export function checked(name: string, node: Node, earlier: readonly Told[]): Job
 }
 
 /** After # stands a remark, so a colour without quotes is no colour: that is told. */
-function emptyColours(node: Node): readonly Told[] {
+function emptyColours(node: Node): readonly FoundFault[] {
   const yarns = node.kind === "group" ? node.entries.find(({ key }) => key === "yarns")?.value : undefined;
   const named = yarns?.kind === "group" ? yarns.entries : [];
-  return named.flatMap(({ key, value }): Told[] => {
+  return named.flatMap(({ key, value }): FoundFault[] => {
     const seen = value.kind === "group" ? value.entries.find((entry) => entry.key === "seen") : undefined;
     if (seen?.value.kind !== "nothing") return [];
     const expected = "a colour";

@@ -22,7 +22,7 @@ export type TurnedInput<I, K extends keyof I, A extends string, R> = {
 const ROUNDINGS: readonly string[] = ["roundUp", "roundDown", "nearest"] satisfies Rounding[];
 
 /** The answer as the last line counts it: a count in its unit, where the formula works in hanks to the pound. */
-function counted(declared: Declared, answer: string): Tree {
+function answerAsCounted(declared: Declared, answer: string): Tree {
   const name: Tree = { op: "name", name: answer };
   const { result, resultIn } = declared;
   if (result.reckonedIn !== undefined || !countsInUnit(declared) || typeof resultIn !== "string") return name;
@@ -53,7 +53,7 @@ function linesOf(declared: Declared, wanted: string, answer: string): readonly L
       candidates: [found.answer],
     });
   }
-  const given = counted(declared, answer);
+  const given = answerAsCounted(declared, answer);
   return found.lines.map(({ name, tree }) => ({
     name,
     tree: withNames(tree, (used) => (used === answer ? given : null)),
