@@ -54,12 +54,12 @@ function wordsOf(declaration) {
 
 const places = [];
 const entries = Object.entries(maths)
-  .filter(([name, value]) => typeof value === "function" && !("scale" in value) && !name.endsWith("Reading"))
+  .filter(([name, value]) => typeof value === "function" && !maths.isUnit(value) && !name.endsWith("Reading"))
   .flatMap(([name, value]) => {
     const declared = declaredAt(name);
     if (declared === null) return [];
     const title = spaced(name).replace(/^./u, (letter) => letter.toUpperCase());
-    const what = "declaration" in value ? "calculation" : "report";
+    const what = maths.isCalculation(value) ? "calculation" : "report";
     const { file, group, says } = declared;
     places.push([name, what, file]);
     return [{ name, what, group, says, title, alsoCalled: wordsOf(value.declaration) }];
@@ -67,7 +67,7 @@ const entries = Object.entries(maths)
   .sort((a, b) => (a.name < b.name ? -1 : 1));
 
 const units = Object.keys(maths)
-  .filter((name) => typeof maths[name] === "function" && "scale" in maths[name])
+  .filter((name) => maths.isUnit(maths[name]))
   .sort((a, b) => (a < b ? -1 : 1));
 // By their names, as a bundle keeps every unit for which a namespace is asked.
 const list = `// Written by .ci/build/catalogue.mjs.

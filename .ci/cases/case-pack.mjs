@@ -21,7 +21,7 @@ function currenciesIn(value) {
   return value.dimension === "money" ? [value.unit] : Object.values(value).flatMap(currenciesIn);
 }
 
-const exported = Object.entries(maths).filter(([, value]) => typeof value === "function" && "scale" in value);
+const exported = Object.entries(maths).filter(([, value]) => maths.isUnit(value));
 const currencies = [...new Set(cases.flatMap(({ args }) => currenciesIn(args)))].sort(byText);
 const units = [...exported, ...currencies.map((name) => [name, maths.currency(name)])];
 
