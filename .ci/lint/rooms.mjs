@@ -1,96 +1,168 @@
-// Which source file may import which: the plan of the house in DEVELOPERS.md, as one function without side effects.
-import { posix } from "node:path";
+// Who may import whom, as rules of dependency-cruiser: the plan of the house in DEVELOPERS.md.
 
+/** The packages each may import, by their names. */
 const packages = { maths: [], stripes: [], plan: ["maths", "stripes"], sheets: ["maths", "stripes", "plan"] };
-// Other packages may import what their package.json lists.
-const outside = { maths: ["decimal.js"], stripes: [] };
-const rooms = ["engine", "units", "check", "teach", "sources", "handbook", "verification", "catalogue", "define"];
-const parts = [
-  "fault",
-  "looked-at",
-  "frozen",
-  "refusal",
-  "numbers",
-  "quantity",
-  "formula",
-  "working",
-  "solve",
-  "spreadsheet",
-  "columns",
-];
-const keptFromHandbook = ["working", "solve", "spreadsheet", "columns", "check", "teach"];
 
-/** The rooms of the plan, and those that each may import besides itself. `job (types)` is its types alone. */
-const roomsOfPlan = {
-  text: [],
-  job: ["text"],
-  core: ["text"],
-  parts: ["core", "job (types)", "text"],
-  figures: ["core", "job (types)", "parts", "text"],
-  data: ["core", "job", "parts", "figures", "text"],
-  views: ["core", "job", "parts", "figures", "data", "text"],
-  progress: ["job", "text"],
-  reconcile: ["job", "text"],
+/** What two of them may import of others; what the rest import stands in their package.json. */
+const outside = { maths: ["decimal\\.js"], stripes: [] };
+
+/** Each may import those before it. */
+const inOrder = (names) => Object.fromEntries(names.map((name, at) => [name, names.slice(0, at)]));
+
+const engine = inOrder([
+  ...["fault", "looked-at", "refusal", "numbers", "quantity", "formula"],
+  ...["working", "solve", "spreadsheet", "columns"],
+]);
+const keptFromHandbook = ["working", "solve", "spreadsheet", "columns"];
+
+/** The rooms of each package, and those that each may import besides itself; `job (types)` is its types alone, null is all. */
+const rooms = {
+  maths: {
+    ...inOrder(["engine", "units", "check", "teach"]),
+    sources: ["engine", "units"],
+    handbook: ["engine", "units", "sources"],
+    verification: ["index.ts"],
+    catalogue: ["engine", "units", "handbook", "verification", "index.ts"],
+    define: ["engine", "units"],
+  },
+  stripes: {
+    refusal: ["sequence (types)"],
+    sequence: ["refusal"],
+    colour: ["refusal"],
+    orders: ["refusal", "sequence"],
+    comparing: ["refusal", "sequence"],
+    fitting: ["refusal", "sequence"],
+    notation: ["refusal", "sequence"],
+    pairs: ["refusal", "sequence", "orders"],
+    picture: ["refusal", "sequence"],
+    winding: ["refusal", "sequence"],
+    verification: [],
+  },
+  plan: {
+    text: [],
+    job: ["text"],
+    core: ["text"],
+    parts: ["core", "job (types)", "text"],
+    figures: ["core", "job (types)", "parts", "text"],
+    data: ["core", "job", "parts", "figures", "text"],
+    views: ["core", "job", "parts", "figures", "data", "text"],
+    progress: ["job", "text"],
+    reconcile: ["job", "text"],
+    command: null,
+    files: null,
+  },
+  sheets: {
+    book: [],
+    calculation: ["book", "names.ts"],
+    plan: ["book", "calculation", "names.ts"],
+    functions: ["names.ts"],
+    command: null,
+  },
 };
 
-/** packages/maths/src/engine/quantity/unit.ts → { name: "maths", room: "engine", part: "quantity", … } */
-function placeOf(path) {
-  const [, name, inside] = /^packages\/([^/]+)\/src\/(.+)$/.exec(path) ?? [];
-  if (name === undefined) return undefined;
-  const [room, part] = inside.replace(/\.[a-z.-]+$/, "").split("/");
-  return { name, room, part, isTest: /\.test(-d)?\.ts$/.test(path) };
-}
+const test = "\\.test(-d)?\\.ts$";
+const any = (names, end = "/") => `(${names.join("|")})${end}`;
+const forbidden = [];
+const forbid = (name, comment, from, to) => forbidden.push({ name, comment, severity: "error", from, to });
 
-function packageFault(from, specifier) {
-  const [, wanted] = /^@thrum\/([^/]+)/.exec(specifier) ?? [];
-  if (wanted !== undefined) {
-    return packages[from.name]?.includes(wanted) ? undefined : `${from.name} may not import @thrum/${wanted}`;
+for (const [name, others] of Object.entries(packages)) {
+  const src = `^packages/${name}/src/`;
+  forbid(
+    `${name} and other packages`,
+    `It may import ${others.join(", ") || "none"}.`,
+    { path: src },
+    {
+      path: "^packages/|^@thrum/",
+      pathNot: `^packages/${any([name, ...others])}|^@thrum/${any([name, ...others], "(/|$)")}`,
+    },
+  );
+  forbid(
+    `${name} by its path`,
+    "Import a package by its name.",
+    { path: `^packages/(?!${name}/)[^/]+/src/` },
+    {
+      path: `^packages/${name}/`,
+      dependencyTypesNot: ["aliased"],
+    },
+  );
+  const inside = { path: src, pathNot: test };
+  forbid(`${name} and .ci`, "Only tests may import from .ci.", inside, { path: "^\\.ci/|^#ci/" });
+  if (outside[name] !== undefined)
+    forbid(`${name} and the world`, `It imports ${outside[name].join(", ") || "nothing"}.`, inside, {
+      dependencyTypes: ["core", "npm", "npm-dev", "npm-no-pkg", "npm-optional", "npm-peer", "npm-unknown", "unknown"],
+      pathNot: ["^@thrum/", ...outside[name].map((one) => `(^|/)${one}(/|$)`)],
+    });
+
+  const known = any(Object.keys(rooms[name]));
+  forbid(
+    `a room of ${name}`,
+    "It has no place in .ci/lint/rooms.mjs.",
+    { path: `${src}[^/]+/`, pathNot: [`${src}${known}`, test] },
+    {},
+  );
+  for (const [room, may] of Object.entries(rooms[name])) {
+    if (may === null) continue;
+    const from = { path: `${src}${room}/`, pathNot: test };
+    const types = may.flatMap((one) => (one.endsWith(" (types)") ? [one.slice(0, -" (types)".length)] : []));
+    const all = [room, ...may.filter((one) => !one.endsWith(" (types)")), ...types];
+    forbid(`${name}/${room}`, `It may import ${may.join(", ") || "no other room"}.`, from, {
+      path: src,
+      pathNot: `${src}${any(all, "(/|$)")}`,
+    });
+    if (types.length > 0)
+      forbid(`${name}/${room}, types`, `It may import the types of ${types.join(", ")} alone.`, from, {
+        path: `${src}${any(types)}`,
+        dependencyTypesNot: ["type-only"],
+      });
   }
-  if (from.isTest || outside[from.name]?.includes(specifier)) return undefined;
-  if (specifier.startsWith("#ci/")) return "only tests may import from .ci";
-  return from.name in outside ? `${from.name} may not import ${specifier}` : undefined;
 }
 
-function engineFault(from, to) {
-  const [here, there] = [parts.indexOf(from.part), parts.indexOf(to.part)];
-  const unknown = here < 0 ? from.part : there < 0 ? to.part : undefined;
-  if (unknown !== undefined)
-    return `engine/${unknown} has no place in the order of the engine's parts (.ci/lint/rooms.mjs)`;
-  return there > here ? `engine/${from.part} may not import engine/${to.part}, which stands to its right` : undefined;
+const ofEngine = "^packages/maths/src/engine/";
+const part = (names) => `${ofEngine}${any(names, "[/.]")}`;
+forbid(
+  "a part of the engine",
+  "It has no place in .ci/lint/rooms.mjs.",
+  { path: "^packages/maths/src/" },
+  {
+    path: ofEngine,
+    pathNot: part(Object.keys(engine)),
+  },
+);
+for (const [name, before] of Object.entries(engine)) {
+  forbid(
+    `engine/${name}`,
+    `It may import those to its left: ${before.join(", ")}.`,
+    { path: part([name]), pathNot: test },
+    {
+      path: ofEngine,
+      pathNot: part([name, ...before]),
+    },
+  );
 }
+forbid(
+  "the handbook and the engine",
+  "One formula would pull it in.",
+  { path: "^packages/maths/src/handbook/", pathNot: test },
+  { path: part(keptFromHandbook) },
+);
 
-function roomFault(from, to) {
-  if (from.room === "index" || (["verification", "catalogue"].includes(from.room) && to.room === "index"))
-    return undefined;
-  const [here, there] = [rooms.indexOf(from.room), rooms.indexOf(to.room)];
-  if (here < 0) return `${from.room} is none of the rooms ${rooms.join(", ")}`;
-  if (there < 0) return `${from.room} may not import ${to.room}, which is none of the rooms`;
-  if (there > here) return `${from.room} may not import ${to.room}, which is built on it`;
-  if (from.room === "engine") return engineFault(from, to);
-  const wanted = to.room === "engine" ? to.part : to.room;
-  return from.room === "handbook" && keptFromHandbook.includes(wanted)
-    ? `the handbook may not import ${wanted}: one formula would pull it in`
-    : undefined;
-}
+forbid(
+  "a cycle",
+  "Two files that need each other.",
+  {},
+  {
+    circular: true,
+    viaOnly: { dependencyTypesNot: ["type-only"] },
+  },
+);
+forbid("a cycle in the handbook", "Not even of types.", { path: "^packages/maths/src/handbook/" }, { circular: true });
 
-/** Files beside the rooms, and the command, may import them all. */
-function planFault(from, to, isType) {
-  const may = roomsOfPlan[from.room];
-  if (may === undefined || from.room === to.room || may.includes(to.room)) return undefined;
-  if (isType && may.includes(`${to.room} (types)`)) return undefined;
-  const only = may.includes(`${to.room} (types)`) ? " but for its types" : "";
-  return `in the plan ${from.room} may not import ${to.room}${only}`;
-}
-
-/** Why the file at `path` (from the root of the repository) may not import `specifier`, or only its types; undefined when it may. */
-export function importFault(path, specifier, isType = false) {
-  const from = placeOf(path);
-  if (from === undefined) return undefined;
-  if (!specifier.startsWith(".")) return packageFault(from, specifier);
-  const target = posix.join(posix.dirname(path), specifier);
-  const to = placeOf(target);
-  if (to?.name !== from.name) return `${target} lies outside packages/${from.name}/src: import a package by its name`;
-  if (from.isTest) return undefined;
-  if (from.name === "plan") return planFault(from, to, isType);
-  return from.name === "maths" ? roomFault(from, to) : undefined;
-}
+export default {
+  forbidden,
+  options: {
+    tsPreCompilationDeps: "specify",
+    skipAnalysisNotInRules: true,
+    tsConfig: { fileName: "tsconfig.base.json" },
+    doNotFollow: { path: ["node_modules", "/dist/", "^\\.ci/", "^examples/"] },
+  },
+};

@@ -1,4 +1,4 @@
-import { isSequence } from "../sequence/brand.js";
+import { isSequence } from "./is-sequence.js";
 import { type Check, checked, type Checks, fault, fieldFaults, judged, PASSED } from "./check.js";
 import { described } from "./described.js";
 import type { Found, StripeErrorCode } from "./stripe-error.js";

@@ -1,4 +1,4 @@
-import type { Sequence } from "./sequence.js";
+import type { Sequence } from "../sequence/sequence.js";
 
 /**
  * Whether a value is a sequence made by some copy of this package, and not one copied or built by hand. The brand is
