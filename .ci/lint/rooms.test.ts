@@ -69,7 +69,7 @@ const allowed = [
   [warpLength, "../yarn/yarn.js"],
   [warpLength, "../../engine/formula/calculation.js"],
   [`${maths}/handbook/warp/warp-length.test.ts`, "../../check/check.js"],
-  [`${maths}/check/mixed-up.ts`, "../units/length.js"],
+  [`${maths}/check/mixed-up.ts`, "../units/mass.js"],
   [`${maths}/teach/problem.ts`, "../check/index.js"],
   [`${maths}/handbook/warp/warp-length.test.ts`, "#ci/cited.js"],
   [`${maths}/verification/self-test.ts`, "../index.js"],
