@@ -10,7 +10,7 @@ const outside = { maths: ["decimal\\.js"], stripes: [] };
 const inOrder = (names) => Object.fromEntries(names.map((name, at) => [name, names.slice(0, at)]));
 
 const engine = inOrder([
-  ...["fault", "looked-at", "refusal", "numbers", "quantity", "formula"],
+  ...["fault", "looked-at", "frozen", "refusal", "numbers", "quantity", "formula"],
   ...["working", "solve", "spreadsheet", "columns"],
 ]);
 const keptFromHandbook = ["working", "solve", "spreadsheet", "columns"];
