@@ -23,7 +23,10 @@ describe("the digits an answer has earned", () => {
 
   it("are all of them where everything is counted", () => {
     expect(digitsEarned(reedWidth, { ends: 480, sett: endsPerInch(20) }, {})).toEqual({
-      ...{ from: 24, to: 24, decimals: null, limitedBy: null },
+      from: 24,
+      to: 24,
+      decimals: null,
+      limitedBy: null,
     });
   });
 

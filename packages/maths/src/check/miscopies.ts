@@ -39,7 +39,11 @@ export function copyReasons(scene: Scene): readonly Reason[] {
     if (read.value.lte(0) || text.length > 8) return [];
     const percent = scene.percents.has(own);
     const made = (how: string, other: string, share: number): Reason => ({
-      ...{ family: "copied", key: `${own} ${how} ${other}`, line: "", share, hand: scene.hand },
+      family: "copied",
+      key: `${own} ${how} ${other}`,
+      line: "",
+      share,
+      hand: scene.hand,
       says: () => `takes ${other} for the ${text} of ${inWords(own)}, ${how}`,
       taken: (values: Amounts) => new Map(values).set(own, Number(other) / (percent ? 100 : 1)),
     });

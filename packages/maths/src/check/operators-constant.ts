@@ -81,10 +81,9 @@ export function constantReasons(scene: Scene): readonly Reason[] {
 /** A sum of a percentage answer: as a fraction, what is left of it, the whole and it. */
 export function percentAnswers({ hand, unit, percents, inputs }: Scene): readonly Reason[] {
   if (!isPercent(unit)) return [];
-  const made = (key: string, says: string, own: Hand): Reason => ({
-    ...{ family: "base", key, line: "", says: () => says },
-    hand: own,
-  });
+  const made = (key: string, says: string, own: Hand): Reason => {
+    return { family: "base", key, line: "", says: () => says, hand: own };
+  };
   const names = [...inputs.keys()].filter((one) => percents.has(one) && inputs.get(one)?.what === "quantity");
   const all = names.map((one): Hand => ({ op: "name", name: one }));
   const hundred = part(number(100));

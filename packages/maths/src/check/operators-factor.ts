@@ -85,7 +85,10 @@ export function factorReasons(scene: Scene, place: Place): readonly Reason[] {
   const made =
     (own: string): Made =>
     (family, what, says, next) => ({
-      ...{ family, key: `${what} ${where}`, line: own === "" ? line : own, says },
+      family,
+      key: `${what} ${where}`,
+      line: own === "" ? line : own,
+      says,
       hand: joined("product", next.length === 0 ? [part(number(1))] : next),
       place,
     });

@@ -101,7 +101,9 @@ export function countReasons(scene: Scene): readonly Reason[] {
     const whole = declared.inputs[own]?.what === "whole";
     if (!whole || read.what !== "number") return [];
     return [1, -1].map((by): Reason => ({
-      ...{ family: "count", key: `${own} ${String(by)}`, line: "" },
+      family: "count",
+      key: `${own} ${String(by)}`,
+      line: "",
       says: () => `counts one too ${by > 0 ? "many" : "few"} of the ${inWords(own)}`,
       hand: changed(scene.hand, (one) =>
         one.op === "name" && one.name === own ? sum(part(one), part(number(by))) : null,

@@ -94,7 +94,10 @@ export function earlyReasons(scene: Scene): readonly Reason[] {
       const own = answerOf(scene.lineOf(line), scene.values) / step;
       const ways = WAYS.filter((way) => way === "round" || Math[way](own) !== Math.round(own));
       return ways.map((way): Reason => ({
-        ...{ family: "early", key: `${line} ${String(step)} ${way}`, line, share: way === "round" ? 1 : 0.5 },
+        family: "early",
+        key: `${line} ${String(step)} ${way}`,
+        line,
+        share: way === "round" ? 1 : 0.5,
         says: () =>
           `rounds ${inWords(line)}${WORDS[way]} to ${step === 1 ? "a whole number" : step === 0.5 ? "a half" : `a full ${String(step)}`} first`,
         hand: scene.with(declared.lines, (own, hand) => (own === line ? { op: "step", step, way, of: hand } : hand)),

@@ -46,7 +46,10 @@ function single(scene: Scene, at: Part, rest: readonly Part[], line: string, put
   const say = and(ps.map((p) => (p.op === "name" ? called(scene, p.name) : "")));
   const key = and(ps.map((p) => (p.op === "name" ? p.name : "")));
   const made = (family: Reason["family"], what: string, says: string, parts: readonly Part[]): Reason => ({
-    ...{ family, key: `${what} ${key}`, line, says: () => says },
+    family,
+    key: `${what} ${key}`,
+    line,
+    says: () => says,
     ...put([...rest, ...parts]),
   });
   const total = sum(...ps.map((p) => part(p)));
@@ -89,7 +92,10 @@ function bare(scene: Scene, at: Part, rest: readonly Part[], line: string, put: 
   if (p.op !== "name") return [];
   const say = called(scene, p.name);
   const made = (family: Reason["family"], what: string, says: string, parts: readonly Part[]): Reason => ({
-    ...{ family, key: `${what} ${p.name}`, line, says: () => says },
+    family,
+    key: `${what} ${p.name}`,
+    line,
+    says: () => says,
     ...put([...rest, ...parts]),
   });
   return [

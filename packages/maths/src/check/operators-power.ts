@@ -8,7 +8,13 @@ import type { Reason, Scene } from "./reason.js";
 export function powerReasons(scene: Scene, place: Place): readonly Reason[] {
   const { hand, line } = place;
   const made = (key: string, says: string, next: Hand, family: Reason["family"] = "power", share = 1): Reason => ({
-    ...{ family, key: `${key} ${line}`, line, says: () => says, hand: next, place, share },
+    family,
+    key: `${key} ${line}`,
+    line,
+    says: () => says,
+    hand: next,
+    place,
+    share,
   });
   if (hand.op === "√" || hand.op === "square") {
     const inside = hand.of;

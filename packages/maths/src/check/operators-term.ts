@@ -22,7 +22,10 @@ export function termReasons(scene: Scene, place: Place): readonly Reason[] {
     const [first] = next;
     const rightWay = first?.turned === true && next.length === 1 ? [{ ...first, turned: false }] : next;
     return {
-      ...{ family, key: `${what} ${line}`, line: own === null || own.line === "" ? line : own.line, says },
+      family,
+      key: `${what} ${line}`,
+      line: own === null || own.line === "" ? line : own.line,
+      says,
       hand: joined("sum", rightWay.length === 0 ? [part(number(0))] : rightWay),
       place,
     };

@@ -25,12 +25,10 @@ const TERM = /([+\-−×x*·÷:/]?)\s*(\d{1,20}(?:[.,]\d{1,20})?)\s*%?/gu;
 
 function refuse(at: number, given: unknown): never {
   throw new QuantityError({
-    ...{
-      code: "unreadable",
-      function: "checkSteps",
-      path: ["steps", at],
-      expected: "a sum and what it gives, as 8 × 23 = 184",
-    },
+    code: "unreadable",
+    function: "checkSteps",
+    path: ["steps", at],
+    expected: "a sum and what it gives, as 8 × 23 = 184",
     received: described(given),
     remedy: "",
   });

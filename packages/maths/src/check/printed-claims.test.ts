@@ -28,7 +28,10 @@ import type { Unit } from "../engine/quantity/index.js";
 import { check } from "./index.js";
 
 const across = (sett: number, width: number): object => ({
-  ...{ sett: endsPerInch(sett), widthInReed: inches(width), threadingRepeat: 1, balanceEnds: 0 },
+  sett: endsPerInch(sett),
+  widthInReed: inches(width),
+  threadingRepeat: 1,
+  balanceEnds: 0,
 });
 const two = {
   pieces: 2,

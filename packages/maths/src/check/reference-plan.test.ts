@@ -111,22 +111,32 @@ const pairs = [
 const base = { inputs, source: commonPractice };
 const warp = calculation<Plan, Length>(() => ({ ...base, name: "warp", formula: WARP, result: length }));
 const ends = calculation<Plan, number>(() => ({
-  ...{ ...base, name: "ends", formula: ENDS, slips: pairs },
+  ...base,
+  name: "ends",
+  formula: ENDS,
+  slips: pairs,
   result: whole("ends", "in the reed", { atLeast: 1 }),
 }));
 const weight = calculation<Plan, Mass>(() => ({
-  ...{ ...base, name: "weight", result: positive(Mass, "of the warp") },
+  ...base,
+  name: "weight",
+  result: positive(Mass, "of the warp"),
   formula: `${YARN}
   weight        = yarn ÷ (count ÷ plies)`,
 }));
 const weft = calculation<Plan, Length>(() => ({
-  ...{ ...base, name: "weft", result: length },
+  ...base,
+  name: "weft",
+  result: length,
   formula: `${YARN}
   width         = ends ÷ sett
   weft          = onLoom × picks × width`,
 }));
 const width = calculation<Plan, Length>(() => ({
-  ...{ ...base, name: "width", result: length, formula: `${ENDS}\n  width = ends ÷ sett` },
+  ...base,
+  name: "width",
+  result: length,
+  formula: `${ENDS}\n  width = ends ÷ sett`,
 }));
 
 /** Nothing is named: a plain slip of arithmetic gives the number as well. */
@@ -210,7 +220,10 @@ const adding = {
 };
 const dollars = currency("USD");
 const across = (sett: number, width: string): object => ({
-  ...{ sett: endsPerInch(sett), widthInReed: inches(width), threadingRepeat: 1, balanceEnds: 0 },
+  sett: endsPerInch(sett),
+  widthInReed: inches(width),
+  threadingRepeat: 1,
+  balanceEnds: 0,
 });
 
 // The slips of weavers that are sums; the others are of measuring, counting and reading. Each number by hand, as beside it.

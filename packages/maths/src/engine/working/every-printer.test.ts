@@ -31,7 +31,16 @@ const numbersIn = (text: string): readonly string[] => text.match(NUMBER) ?? [];
 
 /** How many children each element of MathML Core takes that we use; null for any number of them. */
 const CHILDREN: Readonly<Record<string, number | null>> = {
-  ...{ math: null, mtable: null, mtr: null, mtd: null, mrow: null, msqrt: null, mfrac: 2, mn: 0, mo: 0, mtext: 0 },
+  math: null,
+  mtable: null,
+  mtr: null,
+  mtd: null,
+  mrow: null,
+  msqrt: null,
+  mfrac: 2,
+  mn: 0,
+  mo: 0,
+  mtext: 0,
 };
 const PARENTS: Readonly<Record<string, string>> = { mtr: "mtable", mtd: "mtr" };
 
