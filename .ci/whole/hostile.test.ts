@@ -68,7 +68,8 @@ type Called = readonly [name: string, f: (...given: never[]) => unknown];
 const isFunction = (value: unknown): value is (...given: never[]) => unknown => typeof value === "function";
 
 /** Errors, what attempts, and the printers of what our own functions gave. */
-const APART = /^(?:attempt|QuantityError|StripeError|faultText|faultsText|pathText|inWords|asHtml|asLatex|asMathML)$/u;
+const APART =
+  /^(?:attempt|QuantityError|StripeError|faultText|faultsText|pathText|inWords|asHtml|asLatex|asMathML|sourceText)$/u;
 
 /** Every function of a package that takes what comes from outside. */
 function functionsOf(name: string, all: object): readonly Called[] {

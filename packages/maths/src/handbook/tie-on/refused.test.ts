@@ -169,11 +169,7 @@ describe("what a sum of the tie-on wants and does not get is named, with what it
       both("emptyDents", "", "a whole number of dents, 0 or more"),
     );
     expect(faultsOf(endsAtSides, { ...given, spareHeddles: { beforeFirst: [-1], afterLast: [-1] } })).toEqual(
-      both(
-        "spareHeddles",
-        "[0]",
-        "a whole number of heddles, 0 or more",
-      ),
+      both("spareHeddles", "[0]", "a whole number of heddles, 0 or more"),
     );
     expect(faultsOf(endsAtSides, { ...given, spareHeddles: { ...spares, afterLast: [0, 0] } })).toEqual([
       "endsAtSides({ spareHeddles.afterLast }): a number for each of 3 shafts",
