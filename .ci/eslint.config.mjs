@@ -11,6 +11,11 @@ const sortWithoutOrder = {
   selector: "CallExpression[arguments.length=0] > MemberExpression.callee[property.name=/^(sort|toSorted)$/]",
   message: "Say by what: without a comparator, 10 sorts before 9 and quantities come out in any order.",
 };
+const spreadOfFields = {
+  selector: "ObjectExpression > SpreadElement > ObjectExpression",
+  message: "Write the fields where they stand.",
+};
+const everywhere = [sortWithoutOrder, spreadOfFields];
 const refusalUnsaid = [
   {
     selector:
@@ -101,7 +106,7 @@ export default tseslint.config(
     },
     rules: {
       eqeqeq: "error",
-      "no-restricted-syntax": ["error", sortWithoutOrder, ...refusalUnsaid],
+      "no-restricted-syntax": ["error", ...everywhere, ...refusalUnsaid],
       "@typescript-eslint/consistent-type-imports": ["error", { fixStyle: "separate-type-imports" }],
       "@typescript-eslint/restrict-template-expressions": ["error", { allowNumber: true }],
       "@typescript-eslint/switch-exhaustiveness-check": "error",
@@ -114,14 +119,14 @@ export default tseslint.config(
   {
     files: tests,
     rules: {
-      "no-restricted-syntax": ["error", sortWithoutOrder, ...refusalUnsaid, ...inTests],
+      "no-restricted-syntax": ["error", ...everywhere, ...refusalUnsaid, ...inTests],
       "no-restricted-properties": ["error", ...sway],
     },
   },
   {
     files: ["{packages,.ci}/**/*.test.ts"],
     rules: {
-      "no-restricted-syntax": ["error", sortWithoutOrder, ...refusalUnsaid, ...inTests, clock],
+      "no-restricted-syntax": ["error", ...everywhere, ...refusalUnsaid, ...inTests, clock],
       "no-restricted-properties": [
         "error",
         ...sway,
@@ -154,7 +159,7 @@ export default tseslint.config(
     files: ["packages/*/src/**/*.ts"],
     ignores: tests,
     rules: {
-      "no-restricted-syntax": ["error", sortWithoutOrder, clock],
+      "no-restricted-syntax": ["error", ...everywhere, clock],
       "no-restricted-properties": [
         "error",
         { object: "Math", property: "random", message: "Chance takes a seed, so that a warp can be made again." },

@@ -51,3 +51,10 @@ it("a test of an app may tell its page the hour, and take no time by it", async 
   expect(await faults("Date.now();", app)).toBe(0);
   expect(await faults("performance.now();", app)).toBe(1);
 });
+
+it("the fields of an object stand where they are, in a test and in the source", async () => {
+  for (const path of ["packages/maths/src/some.test.ts", "packages/maths/src/some.ts", ".ci/build/some.mjs"]) {
+    expect(await faults("const job = { ...{ ends: 1 } };", path)).toBe(1);
+    expect(await faults("const job = { ...others, ends: 1 };", path)).toBe(0);
+  }
+});

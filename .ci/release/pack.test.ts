@@ -10,7 +10,10 @@ const folder = mkdtempSync(join(tmpdir(), "thrum-unfit-"));
 /** A package of one module, packed as it would be published, with files written otherwise. */
 function tarball(name: string, changed: Readonly<Record<string, string>>): string {
   const manifest = {
-    ...{ name, version: "1.0.0", license: "MIT", type: "module" },
+    name,
+    version: "1.0.0",
+    license: "MIT",
+    type: "module",
     exports: { ".": { types: "./index.d.ts", default: "./index.js" } },
   };
   const files = { "package.json": JSON.stringify(manifest), "index.js": "export const ends = 24;", ...changed };
@@ -27,7 +30,8 @@ it("a tarball with a wrong manifest or wrong types is not fit to publish, and is
   const manifest = tarball("manifest", { "index.js": "module.exports = { ends: 24 };" });
   const types = tarball("types", { "index.d.ts": 'export * from "./of-no-ending";' });
   const { status, stderr } = spawnSync(process.execPath, [".ci/release/pack.mjs", fit, manifest, types], {
-    ...{ cwd: root, encoding: "utf8" },
+    cwd: root,
+    encoding: "utf8",
   });
   rmSync(folder, { recursive: true });
   expect(stderr).toContain(`not fit to publish: ${manifest}, ${types}\n`);

@@ -96,7 +96,7 @@ describe("a calculation of one's own", () => {
         inches,
       ),
     ).toContain("A1");
-    expect(inputEntries(clothFromWarp).map(({ label }) => label)).toEqual(["warp", "ends", "take up"]);
+    expect(inputEntries(clothFromWarp).map(({ label }) => label)).toEqual(["warp", "ends", "take-up"]);
   });
 
   it("gives every fault of its input as data", () => {
