@@ -1,8 +1,20 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { byHand, cited } from "#ci/cited.js";
+import { codesOf } from "#ci/codes-of.js";
+import { commonPractice } from "#ci/sources.js";
 import { endsPerDentForEdges } from "./ends-per-dent-for-edges.js";
 
 describe("stripe edges among the dents", () => {
+  // 12 = 3 × 4 and 48 = 12 × 4 close a dent of four; 30 = 7 × 4 + 2 leaves two ends of the next stripe in dent 8.
+  cited(
+    "edges inside the dents of four, of stripes that end at 12, 30 and 48",
+    byHand(commonPractice, "30"),
+    endsPerDentForEdges,
+    [{ ends: 48, edges: [12, 30, 48], mostPerDent: 4 }],
+    "3.edgesInsideDents",
+  );
+
   it("tells for every number in a dent which edges it would cut", () => {
     expect(endsPerDentForEdges({ ends: 48, edges: [12, 30, 48], mostPerDent: 5 })).toEqual([
       { endsPerDent: 1, edgesInsideDents: [] },
@@ -28,14 +40,22 @@ describe("stripe edges among the dents", () => {
     );
   });
 
+  it("tells of dents of up to a hundred, where edge 100 closes the first and edge 50 cuts it", () => {
+    expect(endsPerDentForEdges({ ends: 200, edges: [50, 100], mostPerDent: 100 }).at(-1)).toEqual({
+      endsPerDent: 100,
+      edgesInsideDents: [50],
+    });
+  });
+
   it.each([
-    ["no end", { ends: 0 }],
-    ["no edge", { edges: [] }],
-    ["an edge before the first end", { edges: [0] }],
-    ["no end in a dent", { mostPerDent: 0 }],
-    ["more in a dent than any reed holds", { mostPerDent: 101 }],
-  ])("is refused for %s", (_, change) => {
-    const [field = ""] = Object.keys(change);
-    expect(() => endsPerDentForEdges({ ends: 48, edges: [12], mostPerDent: 4, ...change })).toThrow(field);
+    ["no end", { ends: 0 }, "out-of-range ends"],
+    ["no edge", { edges: [] }, "empty edges"],
+    ["an edge before the first end", { edges: [12, 0] }, "out-of-range edges.1"],
+    ["half an end", { edges: [2.5] }, "not-whole edges.0"],
+    ["an edge past the last end", { edges: [49] }, "out-of-range edges"],
+    ["no end in a dent", { mostPerDent: 0 }, "out-of-range mostPerDent"],
+    ["more in a dent than any reed holds", { mostPerDent: 101 }, "out-of-range mostPerDent"],
+  ])("is refused for %s", (_, change, code) => {
+    expect(codesOf(endsPerDentForEdges, { ends: 48, edges: [12], mostPerDent: 4, ...change })).toEqual([code]);
   });
 });

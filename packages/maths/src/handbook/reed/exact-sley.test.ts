@@ -1,5 +1,7 @@
+import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
+import { codesOf } from "#ci/codes-of.js";
 import { lisaKay2013 } from "#ci/sources.js";
 import { dentsPerInch, dentsPerTenCentimetres, endsPerCentimetre, endsPerInch } from "../../units/index.js";
 import { exactSley } from "./exact-sley.js";
@@ -29,11 +31,39 @@ describe("the exact sley for a wanted sett", () => {
     const sley = exactSley({ reed: dentsPerTenCentimetres(50), sett: endsPerCentimetre("7.5"), mostDents: 5 });
     expect(sley.order).toBe("1-2");
   });
+  it("gives the sett wanted in the fewest dents, its ends spread to within one of each other", () => {
+    const upTo = fc.integer({ min: 1, max: 60 });
+    fc.assert(
+      fc.property(upTo, upTo, (reed, sett) => {
+        const input = { reed: dentsPerInch(reed), sett: endsPerInch(sett), mostDents: 60 };
+        const { ends, dents, endsInEachDent, order, steps } = exactSley(input);
+        expect(ends * reed).toBe(sett * dents);
+        for (let fewer = 1; fewer < dents; fewer += 1) expect((sett * fewer) % reed).not.toBe(0);
+        expect(endsInEachDent.reduce((total, one) => total + one, 0)).toBe(ends);
+        expect(Math.max(...endsInEachDent) - Math.min(...endsInEachDent)).toBeLessThanOrEqual(1);
+        expect(order).toBe(endsInEachDent.join("-"));
+        expect(steps.map(({ calculation, input: given }) => calculation(given).in(endsPerInch))).toEqual([sett]);
+      }),
+      { numRuns: 40 },
+    );
+  });
+  it("is found in just as many dents as are allowed, up to a hundred of them", () => {
+    // 10 and 16 share the factor 2, so 5 dents are the fewest; 100 and 101 share none, so 100 are.
+    const five = { reed: dentsPerInch(10), sett: endsPerInch(16), mostDents: 5 };
+    expect(exactSley(five).dents).toBe(5);
+    expect(codesOf(exactSley, { ...five, mostDents: 4 })).toEqual(["no-answer"]);
+    const hundred = exactSley({ reed: dentsPerInch(100), sett: endsPerInch(101), mostDents: 100 });
+    expect([hundred.ends, hundred.dents, hundred.says]).toEqual([
+      101,
+      100,
+      "1 in every dent and one more in 1 of every 100 dents.",
+    ]);
+  });
   it("is refused where no order is short enough, with where to look next", () => {
     const input = { reed: dentsPerInch(10), sett: endsPerInch(16), mostDents: 4 };
     expect(() => exactSley(input)).toThrow(/order of 4 dents or fewer.*substituteReeds/u);
-    expect(() => exactSley({ ...input, mostDents: 101 })).toThrow("mostDents");
-    expect(() => exactSley({ ...input, mostDents: 0 })).toThrow("mostDents");
-    expect(() => exactSley({ ...input, sett: dentsPerInch(16) as never })).toThrow("sett");
+    expect(codesOf(exactSley, { ...input, mostDents: 101 })).toEqual(["out-of-range mostDents"]);
+    expect(codesOf(exactSley, { ...input, mostDents: 0 })).toEqual(["out-of-range mostDents"]);
+    expect(codesOf(exactSley, { ...input, sett: dentsPerInch(16) })).toEqual(["wrong-kind sett"]);
   });
 });

@@ -1,5 +1,7 @@
+import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
+import { codesOf } from "#ci/codes-of.js";
 import { brooks1892, handwovenHeddles2022, lynneRides2017 } from "#ci/sources.js";
 import { heddlesPerShaft } from "./heddles-per-shaft.js";
 
@@ -43,12 +45,44 @@ describe("heddles on each shaft", () => {
   it("leaves unused shafts at none", () => {
     expect(heddlesPerShaft({ shafts: 4, parts: [{ threading: [1, 3], times: 2 }] }).onEach).toEqual([2, 0, 2, 0]);
   });
-  it("refuses a shaft the loom has not, an empty threading, a part of a time and no parts", () => {
-    const parts = [{ threading: [1, 2, 3, 5], times: 1 }];
-    expect(() => heddlesPerShaft({ shafts: 4, parts })).toThrow(/threading.*3/u);
-    expect(() => heddlesPerShaft({ shafts: 4, parts: [{ threading: [], times: 1 }] })).toThrow("threading");
-    expect(() => heddlesPerShaft({ shafts: 4, parts: [{ threading: [1], times: 0.5 }] })).toThrow("times");
-    expect(() => heddlesPerShaft({ shafts: 4, parts: [] })).toThrow("parts");
-    expect(() => heddlesPerShaft({ shafts: 4, parts, more: 1 } as never)).toThrow(/more/u);
+  it("add up to the heddles of all the parts, in whatever order the parts stand", () => {
+    const part = fc.record({
+      threading: fc.array(fc.integer({ min: 1, max: 8 }), { minLength: 1, maxLength: 12 }),
+      times: fc.integer({ min: 0, max: 90 }),
+    });
+    fc.assert(
+      fc.property(fc.array(part, { minLength: 1, maxLength: 5 }), (parts) => {
+        const { onEach, heddles } = heddlesPerShaft({ shafts: 8, parts });
+        expect(onEach.reduce((total, one) => total + one, 0)).toBe(heddles);
+        expect(heddles).toBe(parts.reduce((total, { threading, times }) => total + threading.length * times, 0));
+        expect(heddlesPerShaft({ shafts: 8, parts: parts.toReversed() }).onEach).toEqual(onEach);
+      }),
+    );
+  });
+  it("are none of a part that stands no time, and a million at the most", () => {
+    expect(heddlesPerShaft({ shafts: 1, parts: [{ threading: [1], times: 0 }] })).toEqual({ onEach: [0], heddles: 0 });
+    // 2 × 499,999 + 2 is a million; a heddle more is past it.
+    const full = [
+      { threading: [1, 2], times: 499_999 },
+      { threading: [2, 2], times: 1 },
+    ];
+    expect(heddlesPerShaft({ shafts: 2, parts: full }).onEach).toEqual([499_999, 500_001]);
+    const over = [...full, { threading: [1], times: 1 }];
+    expect(codesOf(heddlesPerShaft, { shafts: 2, parts: over })).toEqual(["out-of-range parts"]);
+  });
+  it.each([
+    [
+      "a shaft the loom has not",
+      { parts: [{ threading: [1, 2, 3, 5], times: 1 }] },
+      "out-of-range parts.0.threading.3",
+    ],
+    ["an empty threading", { parts: [{ threading: [], times: 1 }] }, "empty parts.0.threading"],
+    ["a part of a time", { parts: [{ threading: [1], times: 0.5 }] }, "not-whole parts.0.times"],
+    ["no parts", { parts: [] }, "empty parts"],
+    ["a field too many", { more: 1 }, "unknown-field more"],
+    ["more shafts than any loom has", { shafts: 1001 }, "out-of-range shafts"],
+  ])("are refused for %s", (_, change, code) => {
+    const sound = { shafts: 4, parts: [{ threading: [1, 2, 3, 4], times: 1 }] };
+    expect(codesOf(heddlesPerShaft, { ...sound, ...change })).toEqual([code]);
   });
 });

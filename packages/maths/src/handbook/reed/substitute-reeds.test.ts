@@ -1,5 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { byHand, cited } from "#ci/cited.js";
+import { codesOf } from "#ci/codes-of.js";
+import { commonPractice } from "#ci/sources.js";
 import { compare, times } from "../../engine/quantity/index.js";
 import { dentsPerInch, endsPerInch, inches, percentOf } from "../../units/index.js";
 import { substituteReeds } from "./substitute-reeds.js";
@@ -12,6 +15,14 @@ describe("substitute reeds", () => {
     within: percentOf(5),
     mostDents: 5,
   };
+  // One end in each dent of 19 is an end less than 20, 5 in the hundred; 320 ÷ 19 − 320 ÷ 20 = 16/19 inch wider.
+  cited(
+    "width that 320 ends gain of 20 to the inch, one in each dent of a 19-dent reed",
+    byHand(commonPractice, "16/19"),
+    substituteReeds,
+    [{ sett: endsPerInch(20), ends: 320, reeds: [dentsPerInch(19)], within: percentOf(5), mostDents: 1 }],
+    ["0.widthChange", inches],
+  );
   it("for 16 to the inch: 1-1-2 in twelve and 1-2-1-2-2 in ten are exact, the shorter first, then the near ones", () => {
     const found = substituteReeds(input).map(({ reed, order, change }) => [String(reed), order, Number(change.value)]);
     expect(found.slice(0, 2)).toEqual([
@@ -56,11 +67,21 @@ describe("substitute reeds", () => {
       }),
     );
   });
-  it("are refused without reeds, without a limit and for half an end", () => {
-    expect(() => substituteReeds({ ...input, reeds: [] })).toThrow("reeds");
-    expect(() => substituteReeds({ ...input, within: percentOf(0) })).toThrow("within");
-    expect(() => substituteReeds({ ...input, ends: 320.5 })).toThrow("ends");
-    expect(() => substituteReeds({ ...input, mostDents: 200 })).toThrow("mostDents");
+  it("are told of one end and of orders up to a hundred dents", () => {
+    // 100 and 101 share no factor: the sett is met by no order of fewer than 100 dents.
+    const long = { ...input, sett: endsPerInch(101), ends: 1, reeds: [dentsPerInch(100)], within: percentOf("1e-9") };
+    expect(substituteReeds({ ...long, mostDents: 99 })).toEqual([]);
+    expect(substituteReeds({ ...long, mostDents: 100 }).map(({ change }) => change.value)).toEqual(["0"]);
+  });
+  it.each([
+    ["no reeds", { reeds: [] }, "empty reeds"],
+    ["a sett among the reeds", { reeds: [dentsPerInch(10), endsPerInch(12)] }, "wrong-kind reeds.1"],
+    ["no limit", { within: percentOf(0) }, "out-of-range within"],
+    ["half an end", { ends: 320.5 }, "not-whole ends"],
+    ["orders of no dent", { mostDents: 0 }, "out-of-range mostDents"],
+    ["orders of more than a hundred dents", { mostDents: 101 }, "out-of-range mostDents"],
+  ])("are refused for %s", (_, change, code) => {
+    expect(codesOf(substituteReeds, { ...input, ...change })).toEqual([code]);
   });
   it("change the width the other way when the sett is more open", () => {
     const open = substituteReeds({

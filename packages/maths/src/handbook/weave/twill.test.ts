@@ -1,7 +1,55 @@
+import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { byHand, cited } from "#ci/cited.js";
+import { codesOf } from "#ci/codes-of.js";
+import { commonPractice } from "#ci/sources.js";
 import { plainWeave } from "./plain-weave.js";
 import { twill } from "./twill.js";
 import { weaveQuantities } from "./weave-quantities.js";
+
+describe("a twill", () => {
+  // Over three and under one, then the pick before moved on by one end.
+  cited("twill of three over and one under", byHand(commonPractice, "xxx.,.xxx,x.xx,xx.x"), twill, [
+    { floats: [3, 1] },
+  ]);
+
+  it("repeats on the sum of the floats, has an intersection for each, and moves every pick on by one end", () => {
+    const pair = fc.tuple(fc.integer({ min: 1, max: 6 }), fc.integer({ min: 1, max: 6 }));
+    fc.assert(
+      fc.property(fc.array(pair, { minLength: 1, maxLength: 4 }), (pairs) => {
+        const floats = pairs.flat();
+        const weave = twill({ floats });
+        const { ends, picks, ofEnds, ofPicks } = weaveQuantities(weave);
+        const all = floats.reduce((total, one) => total + one, 0);
+        expect([ends, picks]).toEqual([all, all]);
+        for (const set of [ofEnds, ofPicks]) {
+          expect(set.intersections).toEqual(Array(all).fill(floats.length));
+          expect(set.longestFloat).toBe(Math.max(...floats));
+        }
+        weave.forEach((row, pick) => {
+          const before = weave.at(pick - 1) ?? "";
+          expect(row).toBe(before.slice(-1) + before.slice(0, -1));
+        });
+      }),
+    );
+  });
+
+  it("of one over and one under is plain weave, and of a thousand ends the widest", () => {
+    expect(twill({ floats: [1, 1] })).toEqual(plainWeave);
+    const hundreds = Array.from({ length: 10 }, () => 100);
+    expect(twill({ floats: hundreds })).toHaveLength(1000);
+    expect(codesOf(twill, { floats: [...hundreds, 1, 1] })).toEqual(["wrong-kind floats"]);
+  });
+
+  it.each([
+    ["that does not close", [2, 1, 1], ["wrong-kind floats"]],
+    ["with a float over nothing", [2, 0], ["out-of-range floats.1"]],
+    ["with a float over more than a hundred", [101, 1], ["out-of-range floats.0"]],
+    ["without floats", [], ["empty floats"]],
+  ])("%s is refused", (_, floats, codes) => {
+    expect(codesOf(twill, { floats })).toEqual(codes);
+  });
+});
 
 describe("the quantities of a weave", () => {
   it("are those of the trade for plain weave and the twills every weaver knows", () => {
@@ -21,11 +69,5 @@ describe("the quantities of a weave", () => {
         expect([set.averageFloat, set.longestFloat]).toEqual([float, longest]);
       }
     }
-  });
-
-  it("are refused for a twill that does not close", () => {
-    expect(() => twill({ floats: [2, 1, 1] })).toThrow("as many floats under as over");
-    expect(() => twill({ floats: [0, 2] })).toThrow("floats");
-    expect(() => twill({ floats: [] })).toThrow("floats");
   });
 });
