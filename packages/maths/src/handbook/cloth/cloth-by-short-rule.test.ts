@@ -1,5 +1,7 @@
-import { describe } from "vitest";
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
+import { codesOf } from "#ci/codes-of.js";
 import { gateTextile } from "#ci/sources.js";
 import { centimetres, millimetres, percentAdded } from "../../units/index.js";
 import { clothByShortRule } from "./cloth-by-short-rule.js";
@@ -76,4 +78,43 @@ describe("a plain weave", () => {
     [{ ...shirting, factor: 4 / 3 }],
     ["thickness", centimetres],
   );
+
+  it("shares both diameters out between the waves by the short rule, and is as thick as the higher thread", () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 0, max: 30 }), fc.integer({ min: 10, max: 60 }), (percent, hundredths) => {
+        const cloth = { ...unequal, endSpacing: millimetres(`${String(hundredths)}e-2`) };
+        const found = clothByShortRule({ ...cloth, warpCrimp: percentAdded(percent), factor: 4 / 3 });
+        const [warp, weft] = [found.warpHeight, found.weftHeight].map((height) => height.in(millimetres)) as [
+          number,
+          number,
+        ];
+        expect(warp + weft).toBeCloseTo(0.5, 12);
+        expect(found.thickness.in(millimetres)).toBeCloseTo(Math.max(warp + 0.2, weft + 0.3), 12);
+        // The weft put in again: a wave of the weft crimp found, by the same rule.
+        const crimp = found.weftCrimp.in(percentAdded) / 100;
+        expect((4 / 3) * (hundredths / 100) * Math.sqrt(crimp)).toBeCloseTo(weft, 10);
+      }),
+    );
+  });
+
+  it("by the short rule bends its weft alone where the warp lies straight, and its warp alone at the most crimp", () => {
+    // Both diameters are 0.5 mm and 1.25 × 0.4 mm is 0.5 mm: √crimp is 1 for the one that does all the bending.
+    const rule = { ...unequal, factor: 1.25 };
+    const straight = clothByShortRule({ ...rule, warpCrimp: percentAdded(0) });
+    expect([straight.warpHeight.in(millimetres), straight.weftHeight.in(millimetres)]).toEqual([0, 0.5]);
+    expect([straight.weftCrimp.in(percentAdded), straight.thickness.in(millimetres)]).toEqual([100, 0.8]);
+    const full = clothByShortRule({ ...rule, warpCrimp: percentAdded(100) });
+    expect([full.warpHeight.in(millimetres), full.weftCrimp.in(percentAdded)]).toEqual([0.5, 0]);
+    expect(full.thickness.in(millimetres)).toBe(0.7);
+    expect(codesOf(clothByShortRule, { ...rule, warpCrimp: percentAdded("100.001") })).toEqual(["no-answer warpCrimp"]);
+  });
+
+  it.each([
+    ["ends that lie on each other", { endSpacing: millimetres(0) }, "out-of-range endSpacing"],
+    ["a thread of no thickness", { weftDiameter: millimetres(0) }, "out-of-range weftDiameter"],
+    ["a factor of nothing", { factor: 0 }, "out-of-range factor"],
+    ["a diameter as a plain number", { warpDiameter: 0.2 }, "wrong-kind warpDiameter"],
+  ])("by the short rule is refused for %s", (_, change, code) => {
+    expect(codesOf(clothByShortRule, { ...unequal, factor: 4 / 3, ...change })).toEqual([code]);
+  });
 });

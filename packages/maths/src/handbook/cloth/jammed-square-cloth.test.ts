@@ -1,8 +1,11 @@
-import { describe } from "vitest";
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
+import { codesOf } from "#ci/codes-of.js";
 import { balasubramanianCloth, cdquestionsJam2025, gateTextile } from "#ci/sources.js";
-import { endsPerCentimetre, endsPerInch, millimetres, percentAdded } from "../../units/index.js";
+import { endsPerCentimetre, endsPerInch, inches, millimetres, percentAdded } from "../../units/index.js";
 import { jammedSquareCloth } from "./jammed-square-cloth.js";
+import { threadFromHeight } from "./thread-from-height.js";
 
 describe("a square cloth of round threads, jammed", () => {
   const sections = "Jammed Structures, Square cloth";
@@ -56,4 +59,34 @@ describe("a square cloth of round threads, jammed", () => {
     [{ diameter: millimetres("0.2874481260508507468701000822550357136176") }],
     ["ends", endsPerInch],
   );
+
+  it("is of one shape whatever the thread: its crimp and angle, the spacing √3 diameters, the thickness two", () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 1, max: 500 }), (hundredths) => {
+        const diameter = millimetres(`${String(hundredths)}e-2`);
+        const { spacing, ends, thread, thickness } = jammedSquareCloth({ diameter });
+        const across = hundredths / 100;
+        expect(spacing.in(millimetres) / across).toBeCloseTo(Math.sqrt(3), 12);
+        expect(thickness.in(millimetres) / across).toBeCloseTo(2, 12);
+        expect(ends.in(endsPerInch) * spacing.in(inches)).toBeCloseTo(1, 12);
+        expect(thread.angle).toBeCloseTo(60, 10);
+        // Bent round a sixth of a turn of both diameters: 2 × π ÷ 3 of thread on √3 of cloth.
+        expect(thread.crimp.in(percentAdded)).toBeCloseTo(100 * ((2 * Math.PI) / 3 / Math.sqrt(3) - 1), 10);
+      }),
+    );
+  });
+
+  it("is as close as its threads can lie: a thousandth closer there is no such cloth", () => {
+    const jam = { height: millimetres("0.5"), diameters: millimetres(1) };
+    const { spacing } = jammedSquareCloth(half);
+    expect(codesOf(threadFromHeight, { ...jam, spacing })).toEqual([]);
+    const closer = millimetres(0.999 * spacing.in(millimetres));
+    expect(codesOf(threadFromHeight, { ...jam, spacing: closer })).toEqual(["no-answer spacing"]);
+  });
+
+  it("is refused for a thread of no thickness, a plain number and no thread", () => {
+    expect(codesOf(jammedSquareCloth, { diameter: millimetres(0) })).toEqual(["out-of-range diameter"]);
+    expect(codesOf(jammedSquareCloth, { diameter: 0.5 })).toEqual(["wrong-kind diameter"]);
+    expect(codesOf(jammedSquareCloth, {})).toEqual(["missing diameter"]);
+  });
 });

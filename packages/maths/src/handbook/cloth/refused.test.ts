@@ -49,7 +49,6 @@ describe("a thread that cannot lie so is refused, with what to look at", () => {
       "clothByShortRule({ warpCrimp }): expected a warp that stands no higher than both threads, " +
         "received 100 % added. Look at the diameters, the picks and the crimp.",
     );
-    expect(() => clothByShortRule(high)).toThrow(expect.objectContaining({ code: "no-answer" }) as Error);
     const height = { spacing: four, height: millimetres("0.6"), diameters: millimetres("0.5") };
     expect(() => threadFromHeight(height)).toThrow(
       "threadFromHeight({ height }): expected a wave no higher than both threads, received length 0.6 millimetres. " +
@@ -62,7 +61,6 @@ describe("a thread that cannot lie so is refused, with what to look at", () => {
     expect(() => threadFromHeight(close)).toThrow(
       "threadFromHeight({ spacing }): expected threads no closer than jammed, received length 0.1 millimetres.",
     );
-    expect(() => threadFromHeight(close)).toThrow(expect.objectContaining({ code: "no-answer" }) as Error);
   });
 
   it("where round threads cannot take up the crimp", () => {
@@ -71,7 +69,6 @@ describe("a thread that cannot lie so is refused, with what to look at", () => {
       "threadFromCrimp({ crimp }): expected no more crimp than round threads 1 of both diameters apart can take up, " +
         "received 300 % added. Look at the diameters and the spacing; a thread that flattens is not Peirce's.",
     );
-    expect(() => threadFromCrimp(much)).toThrow(expect.objectContaining({ code: "no-answer" }) as Error);
   });
 });
 

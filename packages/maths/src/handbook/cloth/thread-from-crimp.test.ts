@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
+import { codesOf } from "#ci/codes-of.js";
 import { balasubramanianCloth } from "#ci/sources.js";
 import { millimetres, percentAdded } from "../../units/index.js";
 import { threadFromCrimp } from "./thread-from-crimp.js";
@@ -40,6 +41,26 @@ describe("a plain weave", () => {
     const spacing = millimetres(2);
     const straight = threadFromCrimp({ spacing, crimp: percentAdded(0), diameters: millimetres(1) });
     expect(straight.height.in(millimetres)).toBeCloseTo(0, 12);
-    expect(threadFromHeight({ spacing, height: millimetres(0), diameters: millimetres(1) }).crimp.value).toBe("0");
+  });
+  it("is bent a quarter turn at the most, of threads both diameters apart: a crimp of π ÷ 2 − 1", () => {
+    // π ÷ 2 = 1.57079632679489661923132169163975144209858… of thread on 1 of cloth.
+    const touching = { spacing: millimetres(1), diameters: millimetres(1) };
+    const full = threadFromCrimp({ ...touching, crimp: percentAdded("57.07963267948966192313216916397514420985") });
+    expect(full.angle).toBeCloseTo(90, 8);
+    expect(full.height.in(millimetres)).toBeCloseTo(1, 8);
+    expect(codesOf(threadFromCrimp, { ...touching, crimp: percentAdded("57.0797") })).toEqual(["no-answer crimp"]);
+  });
+  it.each([
+    [
+      "a height for the crimp",
+      { height: millimetres("0.5"), crimp: undefined },
+      ["missing crimp", "unknown-field height"],
+    ],
+    ["threads that lie on each other", { spacing: millimetres(0) }, ["out-of-range spacing"]],
+    ["threads of no thickness", { diameters: millimetres(0) }, ["out-of-range diameters"]],
+    ["more crimp than round threads take up", { crimp: percentAdded(58) }, ["no-answer crimp"]],
+  ])("is not bent by %s", (_, change, codes) => {
+    const sound = { spacing: millimetres(1), crimp: percentAdded(5), diameters: millimetres(1) };
+    expect(new Set(codesOf(threadFromCrimp, { ...sound, ...change }))).toEqual(new Set(codes));
   });
 });

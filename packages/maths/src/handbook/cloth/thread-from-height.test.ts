@@ -1,11 +1,9 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
+import { codesOf } from "#ci/codes-of.js";
 import { balasubramanianCloth } from "#ci/sources.js";
 import { millimetres, percentAdded } from "../../units/index.js";
-import { clothByShortRule } from "./cloth-by-short-rule.js";
-import { peirceCloth } from "./peirce-cloth.js";
-import { threadFromCrimp } from "./thread-from-crimp.js";
 import { threadFromHeight } from "./thread-from-height.js";
 
 describe("a square cloth of round threads, jammed", () => {
@@ -26,13 +24,6 @@ describe("a square cloth of round threads, jammed", () => {
 });
 
 describe("a plain weave", () => {
-  const unequal = {
-    endSpacing: millimetres("0.4"),
-    pickSpacing: millimetres("0.4"),
-    warpDiameter: millimetres("0.2"),
-    weftDiameter: millimetres("0.3"),
-    warpCrimp: percentAdded(9),
-  };
   it("meets both of Peirce's equations, put in again in doubles", () => {
     fc.assert(
       fc.property(fc.integer({ min: 88, max: 300 }), fc.integer({ min: 0, max: 50 }), (hundredths, height) => {
@@ -49,23 +40,23 @@ describe("a plain weave", () => {
       }),
     );
   });
-  it("is refused past the jam, in spacing, height and crimp", () => {
-    const thread = { spacing: millimetres("0.86"), height: millimetres("0.5"), diameters: millimetres(1) };
-    expect(() => threadFromHeight(thread)).toThrow("no closer than jammed");
-    expect(() => threadFromHeight({ ...thread, height: millimetres("1.01") })).toThrow("no higher than both");
-    expect(() => threadFromCrimp({ ...thread, height: undefined, crimp: percentAdded(40) } as never)).toThrow(
-      "({ height })",
-    );
-    const wide = { spacing: millimetres(1), diameters: millimetres(1) };
-    expect(() => threadFromCrimp({ ...wide, crimp: percentAdded(58) })).toThrow("no more crimp than");
-    expect(() => peirceCloth({ ...unequal, pickSpacing: millimetres("0.2") })).toThrow(
-      "peirceCloth({ warpCrimp }): expected no more crimp than round threads",
-    );
-    expect(() => peirceCloth({ ...unequal, endSpacing: millimetres("0.2") })).toThrow(
-      "peirceCloth({ endSpacing }): expected threads no closer than jammed",
-    );
-    expect(() => clothByShortRule({ ...unequal, warpCrimp: percentAdded(100), factor: 4 / 3 })).toThrow(
-      "no higher than",
-    );
+  it("lies straight at no height, and a quarter turn round at the height of both diameters, so far apart", () => {
+    // A quarter turn of diameter 2 is π ÷ 2 of thread on 1 of cloth.
+    const one = { spacing: millimetres(1), diameters: millimetres(1) };
+    const straight = threadFromHeight({ ...one, height: millimetres(0) });
+    expect(straight.angle).toBeCloseTo(0, 30);
+    expect(straight.crimp.in(percentAdded)).toBeCloseTo(0, 30);
+    const full = threadFromHeight({ ...one, height: millimetres(1) });
+    expect(full.angle).toBeCloseTo(90, 10);
+    expect(full.length.in(millimetres)).toBeCloseTo(Math.PI / 2, 12);
+  });
+  it.each([
+    ["closer than jammed", { spacing: millimetres("0.86") }, "no-answer spacing"],
+    ["higher than both threads", { height: millimetres("1.001") }, "no-answer height"],
+    ["lower than straight", { height: millimetres(-1) }, "out-of-range height"],
+    ["of no thickness", { diameters: millimetres(0) }, "out-of-range diameters"],
+  ])("is refused for threads %s", (_, change, code) => {
+    const sound = { spacing: millimetres("0.87"), height: millimetres("0.5"), diameters: millimetres(1) };
+    expect(codesOf(threadFromHeight, { ...sound, ...change })).toEqual([code]);
   });
 });

@@ -5,6 +5,7 @@ import { codesOf } from "#ci/codes-of.js";
 import { lisaKay2013 } from "#ci/sources.js";
 import { dentsPerInch, dentsPerTenCentimetres, endsPerCentimetre, endsPerInch } from "../../units/index.js";
 import { exactSley } from "./exact-sley.js";
+import { settOfSley } from "./sett-of-sley.js";
 
 describe("the exact sley for a wanted sett", () => {
   cited(
@@ -42,7 +43,7 @@ describe("the exact sley for a wanted sett", () => {
         expect(endsInEachDent.reduce((total, one) => total + one, 0)).toBe(ends);
         expect(Math.max(...endsInEachDent) - Math.min(...endsInEachDent)).toBeLessThanOrEqual(1);
         expect(order).toBe(endsInEachDent.join("-"));
-        expect(steps.map(({ calculation, input: given }) => calculation(given).in(endsPerInch))).toEqual([sett]);
+        expect(steps.map(({ input: given }) => settOfSley(given).in(endsPerInch))).toEqual([sett]);
       }),
       { numRuns: 40 },
     );

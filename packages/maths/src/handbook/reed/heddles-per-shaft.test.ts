@@ -55,7 +55,7 @@ describe("heddles on each shaft", () => {
         const { onEach, heddles } = heddlesPerShaft({ shafts: 8, parts });
         expect(onEach.reduce((total, one) => total + one, 0)).toBe(heddles);
         expect(heddles).toBe(parts.reduce((total, { threading, times }) => total + threading.length * times, 0));
-        expect(heddlesPerShaft({ shafts: 8, parts: parts.toReversed() }).onEach).toEqual(onEach);
+        expect(heddlesPerShaft({ shafts: 8, parts: [...parts].reverse() }).onEach).toEqual(onEach);
       }),
     );
   });

@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
+import { codesOf } from "#ci/codes-of.js";
 import { settSinglePage } from "#ci/sources.js";
 import { cottonCount, endsPerInch, percentAdded, worstedCount, yardsPerPound } from "../../units/index.js";
 import { basket } from "../weave/basket.js";
@@ -80,9 +81,25 @@ describe("rules side by side", () => {
     );
   });
 
-  it("are refused for half a wrap, a material no rule knows and a weave that is none", () => {
-    expect(() => comparedSetts({ ...eightTwo, wrapsPerInch: 12.5 })).toThrow("not wrapped");
-    expect(() => comparedSetts({ ...eightTwo, material: "nettle" as never })).toThrow("cotton");
-    expect(() => comparedSetts({ ...eightTwo, weave: ["xx", "xx"] })).toThrow("one side throughout");
+  it("run from a single wrap to the inch on: half an end of it in plain weave, the most open of all", () => {
+    // Of 2 ends and 2 intersections the wraps hold 1 × 2 ÷ (2 + 2) ends.
+    const single = comparedSetts({ ...eightTwo, weave: plainWeave, wrapsPerInch: 1 });
+    expect(single.lowest.in(endsPerInch)).toBe(0.5);
+    expect(single.setts[0]?.rule).toBe("wraps");
+    // Thick yarn of 4 yards to the pound: 0.9 √4 diameters to the inch, and half of them ends.
+    const thick = { ...eightTwo, weave: plainWeave, count: yardsPerPound(4), wrapsPerInch: "not wrapped" } as const;
+    expect(comparedSetts(thick).lowest.in(endsPerInch)).toBeCloseTo(0.9, 12);
+  });
+
+  it.each([
+    ["half a wrap", { wrapsPerInch: 12.5 }, "wrong-kind wrapsPerInch"],
+    ["no wrap", { wrapsPerInch: 0 }, "out-of-range wrapsPerInch"],
+    ["wraps as a text", { wrapsPerInch: "12" }, "unknown-word wrapsPerInch"],
+    ["wraps left out", { wrapsPerInch: undefined }, "missing wrapsPerInch"],
+    ["a material no rule knows", { material: "nettle" }, "unknown-word material"],
+    ["a weave that is none", { weave: ["xx", "xx"] }, "no-answer weave"],
+    ["a weave of no picks", { weave: [] }, "empty weave"],
+  ])("are refused for %s", (_, change, code) => {
+    expect(codesOf(comparedSetts, { ...eightTwo, ...change })).toEqual([code]);
   });
 });
