@@ -1,5 +1,9 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { byHand, cited } from "#ci/cited.js";
+import { codesOf } from "#ci/codes-of.js";
+import { faultsOf } from "#ci/faults-of.js";
+import { commonPractice } from "#ci/sources.js";
 import { endsAtSides } from "./ends-at-sides.js";
 
 describe("ends at the sides", () => {
@@ -9,6 +13,14 @@ describe("ends at the sides", () => {
     emptyDents: { beforeFirst: 20, afterLast: 20 },
     spareHeddles: { beforeFirst: [5, 5, 5, 5], afterLast: [5, 5, 5, 5] },
   };
+  // 206 − 182 = 24 are six steps of four ends, three of them at each side.
+  cited(
+    "ends added before end 1, of a warp of 206 on one of 182",
+    byHand(commonPractice, "12"),
+    endsAtSides,
+    [{ oldEnds: 182, newEnds: 206, ...free }],
+    "sides.0.ends",
+  );
   it("of a warp of 206 on one of 182 are twelve at each", () => {
     const found = endsAtSides({ oldEnds: 182, newEnds: 206, ...free });
     expect(found.verdict).toBe("fits");
@@ -57,5 +69,58 @@ describe("ends at the sides", () => {
         expect(nearest[1] - nearest[0] === 0 || nearest[1] - nearest[0] === step).toBe(true);
       }),
     );
+  });
+  it("take the last spare heddle and the last empty dent of each side, and not one more", () => {
+    // 24 more are twelve at a side: three repeats of four and six dents of two.
+    const last = {
+      ...free,
+      emptyDents: { beforeFirst: 6, afterLast: 6 },
+      spareHeddles: { beforeFirst: [3, 3, 3, 3], afterLast: [3, 3, 3, 3] },
+    };
+    const found = endsAtSides({ oldEnds: 182, newEnds: 206, ...last });
+    expect(found.verdict).toBe("fits");
+    for (const side of found.sides) expect(side).toMatchObject({ dentsLeft: 0, heddlesLeft: [0, 0, 0, 0] });
+    expect(endsAtSides({ oldEnds: 182, newEnds: 207, ...last }).verdict).toBe("does not fit");
+    expect(endsAtSides({ oldEnds: 182, newEnds: 182, ...last })).toMatchObject({
+      verdict: "fits",
+      nearest: [182, 182],
+    });
+  });
+  it("are refused with each fault named, in the order the sides are read", () => {
+    const ends = { oldEnds: 8, newEnds: 9, threading: [1, 2, 3], endsPerDent: 1 };
+    const dents = { beforeFirst: 0, afterLast: 1 };
+    const spares = { beforeFirst: [0, 0, 0], afterLast: [0, 0, 0] };
+    const given = { ...ends, emptyDents: dents, spareHeddles: spares };
+    const both = (field: string, one: string, wanted: string): string[] =>
+      ["beforeFirst", "afterLast"].map((side) => `endsAtSides({ ${field}.${side}${one} }): ${wanted}`);
+    const none = { oldEnds: 0, newEnds: 0, threading: [0, 1001], endsPerDent: 0 };
+    expect(faultsOf(endsAtSides, { ...given, ...none })).toEqual([
+      "endsAtSides({ oldEnds }): a whole number of ends, 1 or more",
+      "endsAtSides({ newEnds }): a whole number of ends, 1 or more",
+      "endsAtSides({ threading[0] }): a whole number of shafts, 1 or more",
+      "endsAtSides({ threading[1] }): a whole number of shafts, no more than 1000",
+      "endsAtSides({ endsPerDent }): a whole number of ends in each dent, 1 or more",
+    ]);
+    expect(codesOf(endsAtSides, { ...given, ...none })).toEqual(
+      ["oldEnds", "newEnds", "threading.0", "threading.1", "endsPerDent"].map((field) => `out-of-range ${field}`),
+    );
+    const many = { oldEnds: 1_000_001, newEnds: 1_000_001 };
+    expect(faultsOf(endsAtSides, { ...given, ...many })).toEqual([
+      "endsAtSides({ oldEnds }): a whole number of ends, no more than 1000000",
+      "endsAtSides({ newEnds }): a whole number of ends, no more than 1000000",
+    ]);
+    expect(faultsOf(endsAtSides, { ...given, emptyDents: { beforeFirst: -1, afterLast: -1 } })).toEqual(
+      both("emptyDents", "", "a whole number of dents, 0 or more"),
+    );
+    expect(faultsOf(endsAtSides, { ...given, spareHeddles: { beforeFirst: [-1], afterLast: [-1] } })).toEqual(
+      both("spareHeddles", "[0]", "a whole number of heddles, 0 or more"),
+    );
+    expect(faultsOf(endsAtSides, { ...given, spareHeddles: { ...spares, afterLast: [0, 0] } })).toEqual([
+      "endsAtSides({ spareHeddles.afterLast }): a number for each of 3 shafts",
+    ]);
+    expect(codesOf(endsAtSides, { ...given, spareHeddles: { ...spares, afterLast: [0, 0] } })).toEqual([
+      "missing spareHeddles.afterLast",
+    ]);
+    expect(endsAtSides({ ...given, oldEnds: 1_000_000, newEnds: 1_000_000 }).verdict).toBe("fits");
   });
 });

@@ -1,5 +1,9 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { byHand, cited } from "#ci/cited.js";
+import { codesOf } from "#ci/codes-of.js";
+import { faultsOf } from "#ci/faults-of.js";
+import { commonPractice } from "#ci/sources.js";
 import type { Length } from "../../units/index.js";
 import { cottonCount, metricCount, millimetres } from "../../units/index.js";
 import { diameterByPeirce } from "../yarn/index.js";
@@ -49,6 +53,24 @@ describe("knots of 2-ply of 3 metric in a gap of a millimetre", () => {
   });
 });
 
+describe("two threads of 0.6 mm in a dent of a reed of ten an inch, six tenths of it free", () => {
+  const threads = { oldDiameter: millimetres("0.6"), newDiameter: millimetres("0.6"), endsInDent: 2 };
+  const given = { space: millimetres("1.524"), ...threads, knot } as const;
+  // 25.4 ÷ 10 × 0.6 = 1.524 mm; 1.524 ÷ 0.6; 0.7 and 1.3 of it.
+  for (const [what, exact, field] of [
+    ["clearance", "2.54", "clearance"],
+    ["least clearance", "1.778", "from"],
+    ["greatest clearance", "3.302", "to"],
+  ] as const)
+    cited(
+      `${what} of a thread of 0.6 mm in a gap of 1.524 mm`,
+      byHand(commonPractice, exact),
+      knotsThroughReed,
+      [given],
+      field,
+    );
+});
+
 describe("the grade of a knot", () => {
   const judged = (space: string, endsInDent = 1): KnotsThroughReed => {
     const threads = { oldDiameter: millimetres(1), newDiameter: millimetres(1), endsInDent };
@@ -79,7 +101,23 @@ describe("the grade of a knot", () => {
     );
   });
 
-  it("is refused for a dent of no thread", () => {
-    expect(() => judged("2", 0)).toThrow("1 or more");
+  it("is refused for a dent of no thread, of no space, and for what is not told", () => {
+    const threads = { oldDiameter: millimetres(1), newDiameter: millimetres(1), knot };
+    expect(codesOf(knotsThroughReed, { ...threads, space: millimetres(2), endsInDent: 0 })).toEqual([
+      "out-of-range endsInDent",
+    ]);
+    const none = { space: millimetres(0) };
+    const fields = ["oldDiameter", "newDiameter", "endsInDent", "knot"];
+    expect(codesOf(knotsThroughReed, none)).toEqual([
+      "out-of-range space",
+      ...fields.map((field) => `missing ${field}`),
+    ]);
+    expect(faultsOf(knotsThroughReed, none)).toEqual([
+      "knotsThroughReed({ space }): a length of more than 0",
+      "knotsThroughReed({ oldDiameter }): a length",
+      "knotsThroughReed({ newDiameter }): a length",
+      "knotsThroughReed({ endsInDent }): a whole number of ends in a dent",
+      `knotsThroughReed({ knot }): "overhand of both ends" or "overhand of one end" or "square" or "weaver's"`,
+    ]);
   });
 });

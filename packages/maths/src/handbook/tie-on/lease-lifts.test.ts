@@ -1,10 +1,24 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { byHand, cited } from "#ci/cited.js";
+import { codesOf } from "#ci/codes-of.js";
+import { faultsOf } from "#ci/faults-of.js";
+import { commonPractice } from "#ci/sources.js";
 import { leaseLifts } from "./lease-lifts.js";
 
 describe("a lease by two lifts", () => {
   const lifts = (shafts: number, ...threading: number[]): unknown =>
     leaseLifts({ shafts, parts: [{ threading, times: 5 }] }).lifts;
+  // Ends 1, 3, 5, 7 rise on shafts 1, 2, 3, 4 and ends 2, 4, 6, 8 on 5, 6, 7, 8.
+  const turns = { shafts: 8, parts: [{ threading: [1, 5, 2, 6, 3, 7, 4, 8], times: 5 }] };
+  cited(
+    "shafts of the first lift of a threading 1, 5, 2, 6, 3, 7, 4, 8",
+    byHand(commonPractice, "1,2,3,4"),
+    leaseLifts,
+    [turns],
+    "lifts.0",
+  );
+
   it("is there in a straight draw, a point draw and a rosepath, odd shafts against even", () => {
     const oddAndEven = [
       [1, 3],
@@ -17,11 +31,10 @@ describe("a lease by two lifts", () => {
       [1, 3],
     ]);
   });
-  it("is there where shafts take turns in an order of their own", () => {
-    expect(lifts(8, 1, 5, 2, 6, 3, 7, 4, 8)).toEqual([
-      [1, 2, 3, 4],
-      [5, 6, 7, 8],
-    ]);
+  it("needs one lift for a single end, and is forbidden to two ends on one shaft", () => {
+    const ends = (times: number): unknown => leaseLifts({ shafts: 1, parts: [{ threading: [1], times }] });
+    expect(ends(1)).toMatchObject({ lifts: [[1], []], together: [] });
+    expect(ends(2)).toMatchObject({ lifts: null, together: [[1, 2]] });
   });
   it("is forbidden by neighbours on one shaft, with the ends named", () => {
     const found = leaseLifts({ shafts: 4, parts: [{ threading: [1, 2, 2, 3], times: 2 }] });
@@ -49,5 +62,17 @@ describe("a lease by two lifts", () => {
         });
       }),
     );
+  });
+  it("is refused for a shaft the loom has not, and for what is not told", () => {
+    const parts = [{ threading: [1, 5], times: -1 }];
+    expect(codesOf(leaseLifts, { shafts: 4, parts })).toEqual([
+      "out-of-range parts.0.threading.1",
+      "out-of-range parts.0.times",
+    ]);
+    expect(codesOf(leaseLifts, {})).toEqual(["missing shafts", "missing parts"]);
+    expect(faultsOf(leaseLifts, {})).toEqual([
+      "leaseLifts({ shafts }): a whole number of shafts",
+      "leaseLifts({ parts }): a list of the parts of a threading",
+    ]);
   });
 });

@@ -1,5 +1,9 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { byHand, cited } from "#ci/cited.js";
+import { codesOf } from "#ci/codes-of.js";
+import { faultsOf } from "#ci/faults-of.js";
+import { commonPractice } from "#ci/sources.js";
 import { miscountAtEdge } from "./index.js";
 
 describe("a miscount seen at the edge of a stripe", () => {
@@ -7,9 +11,30 @@ describe("a miscount seen at the edge of a stripe", () => {
   const planned = [24, 24, 16, 12, 6, 12, 6, 12, 6, 24, 24, 24, 24, 24, 12];
   const edge = { planned, lastRight: 9, foundAt: 15, countedRight: [], countedOdd: [] };
 
-  it("lies after the last edge that agreed: ends 119 to 250", () => {
-    const found = miscountAtEdge({ ...edge, oldSeen: 1, newSeen: 0 });
-    expect(found).toMatchObject({ firstEnd: 119, lastEnd: 250, groups: [10, 11, 12, 13, 14, 15] });
+  // 24 + 24 + 16 + 12 + 6 + 12 + 6 + 12 + 6 = 118 ends before it; 118 + 5 × 24 + 12 up to its edge.
+  const left = { ...edge, oldSeen: 1, newSeen: 0 };
+  cited(
+    "first end of a miscount after edge 9 of the hall napkins",
+    byHand(commonPractice, "119"),
+    miscountAtEdge,
+    [left],
+    "firstEnd",
+  );
+  cited(
+    "last end of a miscount found at edge 15 of the hall napkins",
+    byHand(commonPractice, "250"),
+    miscountAtEdge,
+    [left],
+    "lastEnd",
+  );
+
+  it("lies in the groups after the last edge that agreed", () => {
+    expect(miscountAtEdge(left).groups).toEqual([10, 11, 12, 13, 14, 15]);
+  });
+
+  it("lies in the one end of a first group, where no edge agreed before", () => {
+    const found = miscountAtEdge({ ...left, planned: [1], lastRight: 0, foundAt: 1 });
+    expect(found).toMatchObject({ groups: [1], firstEnd: 1, lastEnd: 1 });
   });
 
   it("with a new end left, an old one was passed over or two lie in one knot: look for a bare old end", () => {
@@ -40,8 +65,45 @@ describe("a miscount seen at the edge of a stripe", () => {
   it("is none where nothing is seen, and not yet one where both are: tie on", () => {
     expect(() => miscountAtEdge({ ...edge, oldSeen: 0, newSeen: 0 })).toThrow("hold its last dent and shaft");
     expect(() => miscountAtEdge({ ...edge, oldSeen: 2, newSeen: 1 })).toThrow("Tie on until one of the two runs out.");
-    expect(() => miscountAtEdge({ ...edge, foundAt: 9, oldSeen: 1, newSeen: 0 })).toThrow("after the last that agreed");
-    expect(() => miscountAtEdge({ ...edge, countedOdd: [16], oldSeen: 1, newSeen: 0 })).toThrow("no more than 15");
+    for (const [oldSeen, newSeen] of [
+      [0, 0],
+      [2, 1],
+    ]) {
+      const given = { ...edge, oldSeen, newSeen };
+      expect(codesOf(miscountAtEdge, given)).toEqual(["no-answer newSeen"]);
+      expect(faultsOf(miscountAtEdge, given)).toEqual(["miscountAtEdge({ newSeen }): ends of one warp left over"]);
+    }
+  });
+
+  it("is refused at an edge that agreed, and for groups and ends that are none", () => {
+    expect(codesOf(miscountAtEdge, { ...left, foundAt: 9 })).toEqual(["out-of-range foundAt"]);
+    expect(faultsOf(miscountAtEdge, { ...left, foundAt: 9 })).toEqual([
+      "miscountAtEdge({ foundAt }): a group after the last that agreed",
+    ]);
+    const given = {
+      planned: [0, 24],
+      lastRight: 2,
+      foundAt: 3,
+      oldSeen: -1,
+      newSeen: -1,
+      countedRight: [0],
+      countedOdd: [3],
+    };
+    const fields = ["planned.0", "lastRight", "foundAt", "oldSeen", "newSeen", "countedRight.0", "countedOdd.0"];
+    expect(codesOf(miscountAtEdge, given)).toEqual(fields.map((field) => `out-of-range ${field}`));
+    expect(faultsOf(miscountAtEdge, given)).toEqual([
+      "miscountAtEdge({ planned[0] }): a whole number of ends, 1 or more",
+      "miscountAtEdge({ lastRight }): a whole number of groups, no more than 1",
+      "miscountAtEdge({ foundAt }): a whole number of groups, no more than 2",
+      "miscountAtEdge({ oldSeen }): a whole number of ends, 0 or more",
+      "miscountAtEdge({ newSeen }): a whole number of ends, 0 or more",
+      "miscountAtEdge({ countedRight[0] }): a whole number of groups, 1 or more",
+      "miscountAtEdge({ countedOdd[0] }): a whole number of groups, no more than 2",
+    ]);
+    expect(faultsOf(miscountAtEdge, { ...left, lastRight: -1, foundAt: 0 })).toEqual([
+      "miscountAtEdge({ lastRight }): a whole number of groups, 0 or more",
+      "miscountAtEdge({ foundAt }): a whole number of groups, 1 or more",
+    ]);
   });
 
   it("never lies outside the groups tied since", () => {

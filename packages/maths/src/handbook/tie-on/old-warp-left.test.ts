@@ -1,9 +1,41 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { cited, published } from "#ci/cited.js";
+import { codesOf } from "#ci/codes-of.js";
+import { avlHomeLoom, notesFromTheFell } from "#ci/sources.js";
 import { centimetres, inches } from "../../units/index.js";
 import { oldWarpLeft } from "./index.js";
 
 describe("the old warp left in the loom", () => {
+  const bare = { pastReed: inches(0), behindHeddles: inches(0) };
+  const [front, behind] = [
+    { knotsTied: "in front of the reed", ...bare },
+    { knotsTied: "behind the heddles", ...bare },
+  ] as const;
+  const home = (prints: string): ReturnType<typeof published> =>
+    published(avlHomeLoom, "tying on to the old warp", prints, prints);
+  cited(
+    "what must stand behind the heddles of a warp tied there",
+    home("12"),
+    oldWarpLeft,
+    [behind],
+    ["mustStand.behindHeddles", inches],
+  );
+  cited(
+    "what must stand past the reed of a warp tied behind the heddles",
+    home("6"),
+    oldWarpLeft,
+    [behind],
+    ["mustStand.pastReed", inches],
+  );
+  cited(
+    "what must stand past the reed of a warp tied in front of the reed",
+    published(notesFromTheFell, "opening", "8", "8"),
+    oldWarpLeft,
+    [front],
+    ["mustStand.pastReed", inches],
+  );
+
   it("of the scarves reaches behind the heddles: 18 cm past the reed against 15.24, 35 cm behind against 30.48", () => {
     const found = oldWarpLeft({
       knotsTied: "behind the heddles",
@@ -62,8 +94,18 @@ describe("the old warp left in the loom", () => {
     );
   });
 
-  it("is refused for a place that is none", () => {
-    const left = { pastReed: inches(8), behindHeddles: inches(10) };
-    expect(() => oldWarpLeft({ knotsTied: "anywhere" as never, ...left })).toThrow("where the knots are tied");
+  it("reaches behind the heddles with just what must stand there, and not a hundredth less", () => {
+    const reaches = (pastReed: number, behindHeddles: number): boolean | null =>
+      oldWarpLeft({ ...behind, pastReed: inches(pastReed), behindHeddles: inches(behindHeddles) }).reaches;
+    expect([reaches(6, 12), reaches(5.99, 12), reaches(6, 11.99)]).toEqual([true, false, false]);
+  });
+
+  it("is refused for a place that is none and for less than nothing left", () => {
+    expect(() => oldWarpLeft({ ...bare, knotsTied: "anywhere" as never })).toThrow("where the knots are tied");
+    expect(codesOf(oldWarpLeft, { knotsTied: "anywhere", pastReed: inches(-1) })).toEqual([
+      "unknown-word knotsTied",
+      "out-of-range pastReed",
+      "missing behindHeddles",
+    ]);
   });
 });

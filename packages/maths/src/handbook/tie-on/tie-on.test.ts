@@ -1,6 +1,9 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import type { QuantityError } from "../../engine/refusal.js";
+import { byHand, cited } from "#ci/cited.js";
+import { codesOf } from "#ci/codes-of.js";
+import { faultsOf } from "#ci/faults-of.js";
+import { commonPractice } from "#ci/sources.js";
 import { cottonCount, dentsPerInch, endsPerInch, tex, worstedCount } from "../../units/index.js";
 import { tieOn } from "./tie-on.js";
 
@@ -15,6 +18,15 @@ function about(
 }
 
 describe("a new warp held against the old one", () => {
+  // 97 = 24 × 4 + 1 and 306 = 76 × 4 + 2 lie inside a repeat, 200 = 50 × 4 closes one; the last edge is the warp's own.
+  cited(
+    "stripe edges 97, 200 and 306 held against repeats of four",
+    byHand(commonPractice, "-2"),
+    tieOn,
+    [old, { ...same, edges: [97, 200, 306, 384] }],
+    "findings.4.difference",
+  );
+
   it("fits where ends, threading, sett and yarn agree and every edge closes a repeat", () => {
     const { verdict, findings } = tieOn(old, same);
     expect(verdict).toBe("fits");
@@ -78,19 +90,39 @@ describe("a new warp held against the old one", () => {
     );
   });
 
+  it("fits with one knot, where both warps are a single end", () => {
+    const one = { ...old, ends: 1 };
+    const { verdict, findings } = tieOn(one, { ...one, edges: [1] });
+    expect([verdict, findings[0]?.says]).toEqual(["fits", "Both warps have 1 end: one knot to each."]);
+    // Its one edge is that of the warp itself, and lies inside nothing.
+    expect(findings[4]).toMatchObject({ agrees: true, old: 0, new: 0 });
+  });
+
   it("is refused with all that is wrong in one error", () => {
-    try {
-      tieOn(old, { ends: 0, sett: dentsPerInch(10), threading: [1.5], count: endsPerInch(3), edges: [] } as never);
-      expect.unreachable();
-    } catch (error) {
-      const { faults } = error as QuantityError;
-      expect(faults.map(({ path }) => path)).toEqual([
-        ["newWarp", "ends"],
-        ["newWarp", "sett"],
-        ["newWarp", "threading", 0],
-        ["newWarp", "count"],
-        ["newWarp", "edges"],
-      ]);
-    }
+    const faulty = { ends: 0, sett: dentsPerInch(10), threading: [1.5], count: endsPerInch(3), edges: [] };
+    expect(codesOf((now) => tieOn(old, now), faulty)).toEqual([
+      "out-of-range newWarp.ends",
+      "wrong-kind newWarp.sett",
+      "not-whole newWarp.threading.0",
+      "wrong-kind newWarp.count",
+      "empty newWarp.edges",
+    ]);
+    expect(faultsOf((nothing) => tieOn(nothing, nothing), { ends: 0, threading: [1, 0, 1001] })).toEqual([
+      "tieOn({ oldWarp.ends }): a whole number of ends, 1 or more",
+      "tieOn({ oldWarp.sett }): a sett",
+      "tieOn({ oldWarp.threading[1] }): a whole number of shafts, 1 or more",
+      "tieOn({ oldWarp.threading[2] }): a whole number of shafts, no more than 1000",
+      "tieOn({ oldWarp.count }): a yarn count",
+      "tieOn({ newWarp.ends }): a whole number of ends, 1 or more",
+      "tieOn({ newWarp.sett }): a sett",
+      "tieOn({ newWarp.threading[1] }): a whole number of shafts, 1 or more",
+      "tieOn({ newWarp.threading[2] }): a whole number of shafts, no more than 1000",
+      "tieOn({ newWarp.count }): a yarn count",
+      "tieOn({ newWarp.edges }): a list of at least one, each a whole number of ends",
+    ]);
+    expect(codesOf((now) => tieOn(old, now), { ...same, edges: [0] })).toEqual(["out-of-range newWarp.edges.0"]);
+    expect(faultsOf((now) => tieOn(old, now), { ...same, edges: [0] })).toEqual([
+      "tieOn({ newWarp.edges[0] }): a whole number of ends, 1 or more",
+    ]);
   });
 });
