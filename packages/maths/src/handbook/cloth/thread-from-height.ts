@@ -50,6 +50,8 @@ export function threadFromHeight(input: ThreadFromHeightInput): PeirceThread {
       "Round threads of these diameters cannot lie so: look at the diameters, the spacing and the height.",
     );
   }
+  // The two angles are one here, but not to the last of forty digits.
+  if (height.isZero()) return peirceThread(unit, spacing, { angle: height, height, length: spacing });
   const straight = Decimal.max(0, free).sqrt();
   const angle = Decimal.min(1, diameters.div(reach.sqrt())).asin().minus(under.div(spacing).atan());
   return peirceThread(unit, spacing, { angle, height, length: straight.plus(diameters.times(angle)) });
