@@ -33,7 +33,7 @@ describe("a lease by two lifts", () => {
   });
   it("needs one lift for a single end, and is forbidden to two ends on one shaft", () => {
     const ends = (times: number): unknown => leaseLifts({ shafts: 1, parts: [{ threading: [1], times }] });
-    expect(ends(1)).toMatchObject({ lifts: [[1], []], together: [] });
+    expect(ends(1)).toMatchObject({ lifts: [[1], []], together: [], says: "There are no two ends to part." });
     expect(ends(2)).toMatchObject({ lifts: null, together: [[1, 2]] });
   });
   it("is forbidden by neighbours on one shaft, with the ends named", () => {

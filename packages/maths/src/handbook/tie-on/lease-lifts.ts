@@ -73,6 +73,9 @@ export function leaseLifts(input: Threading): LeaseLifts {
   const [, leads] = sides.find(order[0] ?? 0);
   for (const shaft of used) (sides.find(shaft)[1] === leads ? first : second).push(shaft);
   const lifts = [first, second] as const;
-  const says = `Shafts ${first.join(" and ")} against ${second.join(" and ")} raise alternate ends.`;
+  const says =
+    second.length === 0
+      ? "There are no two ends to part."
+      : `Shafts ${first.join(" and ")} against ${second.join(" and ")} raise alternate ends.`;
   return frozen({ lifts, together: [], says });
 }
