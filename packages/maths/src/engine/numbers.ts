@@ -12,6 +12,7 @@ export type Decimal = HostDecimal;
 
 const DECIMAL_TEXT = /^[+-]?\d{1,40}(?:\.\d{1,60})?(?:[eE][+-]?\d{1,2})?$/;
 const KEPT_DIGITS = 34;
+const Kept = /* @__PURE__ */ Decimal.clone({ precision: KEPT_DIGITS });
 
 /** Whether text is a decimal number such as units write it. */
 export function isDecimalText(text: unknown): text is string {
@@ -61,7 +62,12 @@ export function kept(x: Decimal): Decimal {
     const short = x.toSignificantDigits(30);
     if (short.precision() <= 20) return short;
   }
-  return x.toSignificantDigits(KEPT_DIGITS);
+  return x.precision() <= KEPT_DIGITS ? x : x.toSignificantDigits(KEPT_DIGITS);
+}
+
+/** What is kept of the quotient of two: divided to no more digits than that, in half the time. */
+export function keptQuotient(over: Decimal, under: Decimal): Decimal {
+  return kept(new Decimal(Kept.div(over, under)));
 }
 
 /** How near a step counts as on it: the residue of 40-digit division, or of a double where a plain number came in. */

@@ -4,7 +4,7 @@ import { refuse } from "../refusal.js";
 import type { Place } from "../refusal.js";
 import { described } from "./described.js";
 import { requireSameDimension } from "./genuine.js";
-import { decimalIn, decimalOf, makeQuantity, ownUnit } from "./quantity.js";
+import { decimalOf, keptIn, makeQuantity, ownUnit } from "./quantity.js";
 import type { Quantity } from "./quantity.js";
 import type { Unit } from "./unit.js";
 
@@ -20,7 +20,7 @@ function inFirstUnit(
   const unit = ownUnit(a, where);
   const other = ownUnit(b, where);
   requireSameDimension(unit, other, where);
-  return [unit, decimalOf(a), unit === other ? decimalOf(b) : kept(decimalIn(b, other, unit))];
+  return [unit, decimalOf(a), unit === other ? decimalOf(b) : keptIn(b, other, unit)];
 }
 
 /**
@@ -34,7 +34,7 @@ function inFirstUnit(
 export function inUnit<D extends string>(quantity: Quantity<D>, unit: Unit<D>): Quantity<D> {
   const own = ownUnit(quantity, ["inUnit", "quantity"]);
   requireSameDimension(own, unit, ["inUnit", "unit"]);
-  return makeQuantity(unit, kept(decimalIn(quantity, own, unit)));
+  return makeQuantity(unit, keptIn(quantity, own, unit));
 }
 
 /**

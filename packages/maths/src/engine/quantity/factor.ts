@@ -1,4 +1,4 @@
-import { Decimal } from "../numbers.js";
+import { Decimal, kept, keptQuotient } from "../numbers.js";
 import type { Decimal as DecimalNumber } from "../numbers.js";
 import type { Unit } from "./unit.js";
 
@@ -21,6 +21,12 @@ export function factorOf(over: DecimalNumber, under: DecimalNumber): Factor {
 export function timesFactor(value: DecimalNumber, [over, under]: Factor): DecimalNumber {
   const times = over === null ? value : value.times(over);
   return under === null ? times : times.div(under);
+}
+
+/** The same, as it is kept. */
+export function keptTimesFactor(value: DecimalNumber, [over, under]: Factor): DecimalNumber {
+  const times = over === null ? value : value.times(over);
+  return under === null ? kept(times) : keptQuotient(times, under);
 }
 
 const factors = /* @__PURE__ */ new WeakMap<Unit<string>, WeakMap<Unit<string>, Factor>>();

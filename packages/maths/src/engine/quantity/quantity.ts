@@ -4,7 +4,7 @@ import { missingOr, refuse } from "../refusal.js";
 import type { Place } from "../refusal.js";
 import { UNIT } from "../looked-at.js";
 import { described, toldAs } from "./described.js";
-import { factorBetween, timesFactor } from "./factor.js";
+import { factorBetween, keptTimesFactor, timesFactor } from "./factor.js";
 import { isUnit, requireSameDimension } from "./genuine.js";
 import { refuseOperator } from "./refuse-operator.js";
 import { digitsOf, quickRatio } from "./quick-ratio.js";
@@ -144,4 +144,9 @@ export function ownUnit(quantity: unknown, where: Place): Unit<string> {
 /** The exact amount in another unit, to 40 digits. */
 export function decimalIn(quantity: Quantity<string>, own: Unit<string>, unit: Unit<string>): DecimalNumber {
   return timesFactor(decimalOf(quantity), factorBetween(own, unit));
+}
+
+/** The same, as a quantity keeps it. */
+export function keptIn(quantity: Quantity<string>, own: Unit<string>, unit: Unit<string>): DecimalNumber {
+  return keptTimesFactor(decimalOf(quantity), factorBetween(own, unit));
 }
