@@ -1,5 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { byHand, cited } from "#ci/cited.js";
+import { codesOf } from "#ci/codes-of.js";
+import { commonPractice } from "#ci/sources.js";
 import { yards } from "../../units/index.js";
 import { creelList } from "./creel-list.js";
 
@@ -11,6 +14,14 @@ describe("a striped warp in sections", () => {
     { yarn: "coal", ends: 8 },
     { yarn: "ash", ends: 19 },
   ];
+  // 3 × (8 + 1/2).
+  cited(
+    "a spool of three sections of 8 yards, half a yard cut off each",
+    byHand(commonPractice, "51/2"),
+    creelList,
+    [{ ...input, stripes }],
+    ["spools.0.length", yards],
+  );
   it("names for each section what stands in the creel, in order", () => {
     expect(creelList({ ...input, stripes }).sections).toEqual([
       {
@@ -68,19 +79,35 @@ describe("a striped warp in sections", () => {
       ),
     );
   });
-  it("is refused without stripes, for a yarn without a name, for half an end and for a warp too wide", () => {
-    const wrong = (list: unknown) => () => creelList({ ...input, stripes: list as never });
-    expect(wrong([])).toThrow(/list of stripes/u);
-    expect(wrong(undefined)).toThrow("expected a list of stripes, received nothing");
-    expect(wrong([{ yarn: "", ends: 4 }])).toThrow(/a name of 1 to 200 letters/u);
-    expect(wrong([{ yarn: "ash", ends: 1.5 }])).toThrow("{ stripes[0].ends }): expected a whole number");
-    expect(wrong([{ yarn: "ash", ends: 4, colour: "grey" }])).toThrow(/colour/u);
-    expect(
-      wrong([
-        { yarn: "ash", ends: 60_000 },
-        { yarn: "coal", ends: 60_000 },
-      ]),
-    ).toThrow(/100000 ends/u);
-    expect(() => creelList({ ...input, stripes, endsPerSection: 0 })).toThrow("endsPerSection");
+  it("is one section and one spool where an end stands alone, and as many sections as ends where each takes one", () => {
+    const alone = creelList({ ...input, stripes: [{ yarn: "ash", ends: 1 }], endsPerSection: 1 });
+    expect(alone.sections).toEqual([{ section: 1, ends: 1, creel: [{ yarn: "ash", ends: 1 }] }]);
+    expect(alone.spools.map(({ sections, length }) => [sections, length.in(yards)])).toEqual([[1, 8.5]]);
+    const singly = creelList({ ...input, stripes, endsPerSection: 1 });
+    expect([singly.sections.length, singly.spools.map(({ sections }) => sections)]).toEqual([43, [35, 8]]);
+  });
+  it("takes the widest warp, of 100000 ends, and none wider", () => {
+    const half = { yarn: "ash", ends: 50_000 };
+    const of = (...list: readonly unknown[]): object => ({ ...input, stripes: list, endsPerSection: 50_000 });
+    expect(codesOf(creelList, of(half, half))).toEqual([]);
+    expect(codesOf(creelList, of(half, half, { yarn: "ash", ends: 1 }))).toEqual(["out-of-range stripes"]);
+    expect(codesOf(creelList, of({ yarn: "ash", ends: 100_001 }))).toEqual(["out-of-range stripes.0.ends"]);
+  });
+  it("is refused without stripes, for a yarn without a name, for half an end and for a section of none", () => {
+    const of = (list: unknown): readonly string[] => codesOf(creelList, { ...input, stripes: list });
+    expect(of([])).toEqual(["empty stripes"]);
+    expect(of(undefined)).toEqual(["missing stripes"]);
+    expect(of([{ yarn: "", ends: 4 }])).toEqual(["empty stripes.0.yarn"]);
+    expect(of([{ yarn: "a".repeat(201), ends: 4 }])).toEqual(["too-long stripes.0.yarn"]);
+    expect(of([{ yarn: "ash", ends: 4 }, { ends: 1.5 }])).toEqual([
+      "missing stripes.1.yarn",
+      "not-whole stripes.1.ends",
+    ]);
+    expect(of([{ yarn: "ash", ends: 4, colour: "grey" }])).toEqual(["unknown-field stripes.0.colour"]);
+    expect(codesOf(creelList, { ...input, stripes, endsPerSection: 0, cutWaste: yards(-1) })).toEqual([
+      "out-of-range endsPerSection",
+      "out-of-range cutWaste",
+    ]);
+    expect(codesOf(creelList, { ...input, stripes, warpLength: yards(0) })).toEqual(["out-of-range warpLength"]);
   });
 });

@@ -1,6 +1,9 @@
+import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
-import type { Unit } from "../../engine/quantity/index.js";
+import { codesOf } from "#ci/codes-of.js";
+import { compare } from "../../engine/quantity/index.js";
+import type { Quantity, Unit } from "../../engine/quantity/index.js";
 import { feet, inches, percentAdded, percentLost, percentOf } from "../../units/index.js";
 import { publishedAllowance } from "./published-allowance.js";
 import type { AllowanceName } from "./published-allowance.js";
@@ -40,7 +43,39 @@ describe("published allowances", () => {
     });
   }
 
-  it("are refused by any other name", () => {
+  const names: readonly string[] = rows.map(([name]) => name);
+
+  it("reach from something above zero to no less, by a source with a year and a place in print", () => {
+    for (const [name, , , , unit] of rows) {
+      const { from, to, source, at } = publishedAllowance(name) as {
+        from: Quantity<string>;
+        to: Quantity<string>;
+        source: { year: string };
+        at: string;
+      };
+      expect([name, compare(from, to) <= 0, from.in(unit) > 0]).toEqual([name, true, true]);
+      expect([source.year, at]).not.toContain("");
+    }
+  });
+
+  it("are refused by the name cut short, in capitals, or put after another", () => {
+    const name = fc.constantFrom(...names);
+    const cut = fc.tuple(name, fc.nat({ max: 60 })).map(([one, length]) => one.slice(0, length));
+    const changed = name.map((one) => one.toUpperCase());
+    const two = fc.tuple(name, name).map((both) => both.join(""));
+    fc.assert(
+      fc.property(fc.oneof(cut, changed, two), (text) => {
+        expect(codesOf(publishedAllowance, text)).toEqual(names.includes(text) ? [] : ["unknown-word name"]);
+      }),
+    );
+  });
+
+  it.each(["", "constructor", "__proto__", "toString"])("are refused by the name %j, which no source has", (name) => {
+    expect(codesOf(publishedAllowance, name)).toEqual(["unknown-word name"]);
+  });
+
+  it("are refused without a name, and by any other name, which is told", () => {
+    expect(codesOf(publishedAllowance, undefined)).toEqual(["missing name"]);
     expect(() => publishedAllowance("loom waste" as never)).toThrow('received the text "loom waste"');
   });
 });

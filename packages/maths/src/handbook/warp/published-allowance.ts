@@ -107,7 +107,7 @@ export type AllowanceName = keyof Allowances;
  * An allowance as one source gives it, picked by name; no calculation takes one unasked.
  *
  * @param name what it allows for, and on what
- * @throws QuantityError "wrong-kind" for a name that is none of them
+ * @throws QuantityError "unknown-word" for a name that is none of them
  * @example publishedAllowance("loom waste, floor loom").to.in(inches) // 60
  */
 export function publishedAllowance<N extends AllowanceName>(name: N): PublishedAllowance<Allowances[N]> {

@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
+import { codesOf } from "#ci/codes-of.js";
 import { brown1923, warpingPlan2015 } from "#ci/sources.js";
 import { splitOverBeams } from "./split-over-beams.js";
 
@@ -41,8 +42,19 @@ describe("a warp over several beams", () => {
       }),
     );
   });
-  it("is refused for no ends and for beams that hold none", () => {
-    expect(() => splitOverBeams({ ends: 0, mostPerBeam: 10 })).toThrow("ends");
-    expect(() => splitOverBeams({ ends: 10, mostPerBeam: 0 })).toThrow("mostPerBeam");
+  it("is one beam where it holds all the ends, and two for one end more", () => {
+    expect(splitOverBeams({ ends: 640, mostPerBeam: 640 })).toEqual({ beams: 1, endsOnEach: [640] });
+    expect(splitOverBeams({ ends: 641, mostPerBeam: 640 })).toEqual({ beams: 2, endsOnEach: [320, 321] });
+    expect(splitOverBeams({ ends: 1, mostPerBeam: 1 })).toEqual({ beams: 1, endsOnEach: [1] });
+    expect(codesOf(splitOverBeams, { ends: 1_000_000, mostPerBeam: 500_000 })).toEqual([]);
+  });
+  it("is refused for no ends, for more than a million and for beams that hold none", () => {
+    expect(codesOf(splitOverBeams, { ends: 0, mostPerBeam: 0 })).toEqual([
+      "out-of-range ends",
+      "out-of-range mostPerBeam",
+    ]);
+    expect(codesOf(splitOverBeams, { ends: 1_000_001, mostPerBeam: 10 })).toEqual(["out-of-range ends"]);
+    expect(codesOf(splitOverBeams, { ends: 10, mostPerBeam: 2.5 })).toEqual(["not-whole mostPerBeam"]);
+    expect(codesOf(splitOverBeams, { ends: 10 })).toEqual(["missing mostPerBeam"]);
   });
 });

@@ -55,7 +55,7 @@ const groups = (): Readonly<Record<WarpGroupName, WarpGroup>> => ({
  * The ends in a customary group of a warp, by its name and place: the same word held other numbers elsewhere.
  *
  * @param name the word, and where it was used
- * @throws QuantityError "wrong-kind" for a name that is none of them
+ * @throws QuantityError "unknown-word" for a name that is none of them
  * @example warpGroup("porter, Leeds").endsPerGroup // 38
  */
 export function warpGroup(name: WarpGroupName): WarpGroup {
