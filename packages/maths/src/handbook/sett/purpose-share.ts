@@ -30,7 +30,7 @@ export interface PurposeShareOf {
  *
  * The "good working sett" is "about 3/4 or slightly more" in its source.
  *
- * @throws QuantityError "wrong-kind" for a purpose that is none of them
+ * @throws QuantityError "unknown-word" for a purpose that is none of them
  * @example purposeShare({ purpose: "ordinary" }).to.in(percentOf) // 80
  */
 export function purposeShare(of: PurposeShareOf): PurposeShare {
