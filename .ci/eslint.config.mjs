@@ -3,6 +3,7 @@ import vue from "eslint-plugin-vue";
 import tseslint from "typescript-eslint";
 import vueParser from "vue-eslint-parser";
 import { sumsPlugin } from "./lint/eslint-sums.mjs";
+import { BEGINS_LEANING } from "./support/leaning.mjs";
 
 const root = fileURLToPath(new URL("..", import.meta.url));
 const tests = ["**/*.test.ts", "**/*.test-d.ts"];
@@ -28,12 +29,10 @@ const refusalUnsaid = [
     message: "Say which refusal, not only its class: the part of the sentence that matters, or its code.",
   },
 ];
-const LEANS =
-  "^(?:again|also|and|as (?:above|before)|back|ditto|its|likewise|the other|the same|too(?! (?:few|little|long|many|much|wide)))\\b";
 /** What a test may not lean on: the row before, a second try, the hour, chance without a seed, how busy the machine is. */
 const inTests = [
   {
-    selector: `CallExpression[callee.property.name='each'] > ArrayExpression > ArrayExpression > Literal.elements:first-child[value=/${LEANS}/i]`,
+    selector: `CallExpression[callee.property.name=/^(?:each|for)$/] > ArrayExpression > ArrayExpression > Literal.elements:first-child[value=/${BEGINS_LEANING}/i]`,
     message: "A title stands alone: say what is tried, not that it is like the row before.",
   },
   { selector: "Property[key.name='retry']", message: "A test that may fail once may fail: take away what sways it." },

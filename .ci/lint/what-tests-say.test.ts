@@ -33,9 +33,17 @@ it.each([
 });
 
 it.each(["it", "test", "describe"])("the title of a row of %s.each stands alone", async (name) => {
-  for (const title of ["the same in yards", "its crimp", "and back", "Also in yards", "too", "as above, in yards"])
-    expect(await faults(`${name}.each([["a yard", 1], ["${title}", 2]])("%s", sum);`), title).toBe(1);
-  expect(await faults(`${name}.each([["a yard", 1], ["backwards", 2], ["itself", 3]])("%s", sum);`)).toBe(0);
+  for (const title of [
+    ...["the same in yards", "its crimp", "and back", "Also in yards", "too", "as above, in yards"],
+    ...["those ends and picks", "these in yards", "this in yards", "that is in yards", "such as a yard"],
+  ])
+    for (const table of ["each", "for"])
+      expect(await faults(`${name}.${table}([["a yard", 1], ["${title}", 2]])("%s", sum);`), title).toBe(1);
+  expect(
+    await faults(
+      `${name}.each([["a yard", 1], ["backwards", 2], ["itself", 3], ["a reed that is too fine", 4]])("%s", sum);`,
+    ),
+  ).toBe(0);
 });
 
 it.each(["it(title, { retry: 3 }, work);", "performance.now();", "Math.random();", "Date.now();", "new Date();"])(

@@ -1,6 +1,7 @@
 // THRUM_RUNS=10000 THRUM_SEED=7 npm test : more examples of every property than the usual hundred, and others.
 import { configureGlobal, readConfigureGlobal } from "fast-check";
 import { beforeEach, expect } from "vitest";
+import { beginsLeaning } from "./leaning.mjs";
 
 /** The whole number of a setting, or what holds without it. */
 function setting(name: string, otherwise: number): number {
@@ -19,5 +20,8 @@ configureGlobal({ ...readConfigureGlobal(), seed, numRuns: setting("THRUM_RUNS",
 const ASKING =
   /[\\/]packages[\\/](?:stripes|sheets|maths[\\/]src[\\/](?:catalogue|define|engine|handbook|units))[\\/]/u;
 beforeEach(({ task }) => {
+  // Thrown, not expected: an expectation here would count as one of the test.
+  for (const { name } of [task, ...(task.suite === undefined ? [] : [task.suite])])
+    if (beginsLeaning(name)) throw new Error(`a title stands alone: not "${name}"`);
   if (ASKING.test(task.file.filepath)) expect.hasAssertions();
 });

@@ -2,6 +2,7 @@
 import { attempt } from "@thrum/maths";
 import type { Unit } from "@thrum/maths";
 import { expect, it } from "vitest";
+import { leans } from "./leaning.mjs";
 
 /**
  * The answer at an edge, worked by hand, in a unit where it is a quantity; and inputs just past an edge, each by its field.
@@ -12,6 +13,7 @@ export function limits<I extends object, D extends string>(
   past: Readonly<Partial<Record<keyof I, unknown>>>,
 ): void {
   it(title, () => {
+    expect(leans(title), "a title stands alone, as a row of a table").toBe(false);
     const answer = call(input);
     const value = unit === undefined ? answer : (answer as { in(unit: Unit<D>): number }).in(unit);
     expect(Math.abs((value as number) - wanted)).toBeLessThanOrEqual(1e-12 * Math.abs(wanted));

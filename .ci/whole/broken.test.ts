@@ -86,7 +86,10 @@ describe("the tests of the whole", () => {
     "stripes repeat is never",
     "a wrong answer",
     "a printed answer that is another",
-    "and its half",
+    "two and its half",
+    "those ends together",
+    "such as a row",
+    "of one end are these",
     "asks nothing",
     "handbook/reed/reed-width.ts 1",
   ];
@@ -104,12 +107,16 @@ describe("the tests of the whole", () => {
     broken("packages/maths/src/engine/looked-at.ts", "catch {", "catch (error) { throw error;");
     writeFileSync(
       join(copy, "packages/stripes/src/some.test.ts"),
-      `import { it } from "vitest";
+      `import { expect, it } from "vitest";
       import { byHand, cited, published } from "#ci/cited.js";
+      import { limits } from "#ci/limits.js";
       const source = { key: "none", title: "none" } as never;
       cited("a wrong answer", byHand(source, "3"), Math.abs, [-2]);
       cited("a printed answer that is another", published(source, "p. 1", "2.5", "2"), Math.abs, [-2]);
-      cited("and its half", byHand(source, "1"), Math.abs, [-1]);
+      cited("two and its half", byHand(source, "1"), Math.abs, [-1]);
+      it("those ends together", () => { expect(1).toBe(1); });
+      it.each([["such as", 1]])("%s a row", (_, one) => { expect(one).toBe(1); });
+      limits(({ ends }) => ends, ["of one end are these", { ends: 1 }, 1], {});
       it("asks nothing", () => {});`,
     );
     said(

@@ -167,7 +167,7 @@ describe("a claim about the length of a warp", () => {
       expect(check(warpLength, napkins, { written, unit: inches }).says.length).toBeLessThanOrEqual(3);
   });
 
-  it("that is right is never accused, at any number of digits", () => {
+  it("is never accused where it is right, at any number of digits", () => {
     const inputs = fc.record({
       pieces: fc.integer({ min: 1, max: 30 }),
       length: fc.integer({ min: 40, max: 900 }),
@@ -250,7 +250,7 @@ describe("a claim judged further", () => {
     expect(check(warpLength, napkins, { written: "252.2", unit: inches }).unit).toBe("as asked");
   });
 
-  it("that two sums give is a tie, told with both", () => {
+  it("is a tie where two sums give it, told with both", () => {
     // Two plies: half the count is what is left out, and what halving gives.
     const yarn = { count: cottonCount(20), plies: 2, contraction: percentLost(4) };
     const { slips, says, tellApart } = check(contractedCount, yarn, { written: "19.20", unit: cottonCount });
@@ -259,7 +259,7 @@ describe("a claim judged further", () => {
     expect(says[1]).toMatch(/^(?:Two|Three) sums give this: one that /u);
   });
 
-  it("that is right names the slips that cannot be seen at its digits", () => {
+  it("names, where it is right, the slips that cannot be seen at its digits", () => {
     const small = { ...napkins, loomToFinished: percentLost(2) };
     // 8 × 23 ÷ 0.98 and × 1.02 differ by 0.077 in: 6.5 yd either way.
     const { right, unseen } = check(warpLength, small, { written: "6.5", unit: yards });

@@ -51,7 +51,7 @@ test("a warp that has lived: 370 threads, one broken and one too many, meet 370 
   expect([lived.oldPlaces, lived.newEnds, lived.partners, lived.seconds]).toEqual([370, 370, 1, 0]);
 });
 
-test("its shafts lift 93, 92, 92 and 91 with two floating, and 92 each once the end is put right", () => {
+test("a warp that has lived: the shafts lift 93, 92, 92 and 91 with two floating, and 92 each once the end is put right", () => {
   const { shafts, sharing } = shaftsOf(threading, lived, faults);
   expect(onEach(shafts)).toEqual([93, 92, 92, 91, 2]);
   expect([shafts[199], shafts[240], sharing]).toEqual([3, 1, [3, 5, 367, 369]]);
@@ -60,7 +60,7 @@ test("its shafts lift 93, 92, 92 and 91 with two floating, and 92 each once the 
   expect([onEach(right), right[240]]).toEqual([[92, 92, 92, 92, 2], 4]);
 });
 
-test("its 184 dents: the floating ends alone, the selvedges in fours", () => {
+test("a warp that has lived: 184 dents, the floating ends alone, the selvedges in fours", () => {
   const { dents, holds, wanted } = dentsByPlace(sley, lived);
   expect([dents.at(-1), dents[199], holds, wanted]).toEqual([184, 100, 370, 370]);
   expect(dents.slice(0, 8)).toEqual([1, 2, 2, 2, 2, 3, 3, 4]);

@@ -38,7 +38,7 @@ describe("a misprint", () => {
     );
   });
 
-  it("that two sums agree on is told alone, though with 1600 yd taken roundly others would do", () => {
+  it("is told alone where two sums agree on it, though with 1600 yd taken roundly others would do", () => {
     // 20 × 16 = 320, and 320 × 5 = 1600; 310 × 5 = 1550 is 1600 roundly, and then sett or width could be the misprint.
     const { changes } = reconcile([
       { figure: "sett", printed: "20", unit: endsPerInch },

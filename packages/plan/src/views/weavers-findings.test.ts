@@ -176,7 +176,7 @@ describe("noise", () => {
     }
   });
 
-  it("the same working stands once, and all of them at the back", () => {
+  it("no working stands twice, and all of them stand at the back", () => {
     const text = planText(napkins());
     const [, workings = ""] = text.split("WORKINGS AND SOURCES\n");
     expect(workings).toContain("Source:");

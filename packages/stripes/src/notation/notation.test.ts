@@ -58,7 +58,7 @@ law(
 );
 
 const sett = (text: string, pivots: Pivots) => settFromThreadCount({ text, legend: letters, pivots });
-test("the same sett, in every form the trade writes it", () => {
+test("one sett, in every form the trade writes it", () => {
   const runs = sett("K4 M24 A24 W4", "full count").fullSett.runs;
   for (const text of ["K/4 M24 A24 W/4", "/K4 M24 A24 W4/", "[K/4] M24 A24 [W/4]", "K/4, M24, A24, W/4"]) {
     expect(sett(text, "full count").fullSett.runs).toEqual(runs);

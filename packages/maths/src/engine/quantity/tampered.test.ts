@@ -16,10 +16,10 @@ function forged(fields: Readonly<Record<string, unknown>>, unit: unknown, finish
 
 const fields = { dimension: "length", value: "2.5", unit: "yards" };
 const lookalikes: readonly (readonly [what: string, thing: object])[] = [
-  ["that inherits from a length, with another number", Object.create(own, { value: { value: "NaN" } }) as object],
-  ["that inherits from a length unchanged", Object.freeze(Object.create(own) as object)],
-  ["frozen, that inherits from a length", Object.freeze(Object.create(own, { value: { value: "99" } }) as object)],
-  ["that is not frozen", forged(fields, yards, (made) => made)],
+  ["inheriting from a length, with another number", Object.create(own, { value: { value: "NaN" } }) as object],
+  ["inheriting from a length unchanged", Object.freeze(Object.create(own) as object)],
+  ["frozen, inheriting from a length", Object.freeze(Object.create(own, { value: { value: "99" } }) as object)],
+  ["not frozen", forged(fields, yards, (made) => made)],
   ["with no number", forged({ ...fields, value: "" }, yards, Object.freeze)],
   ["whose number is NaN", forged({ ...fields, value: "NaN" }, yards, Object.freeze)],
   ["whose number is hexadecimal", forged({ ...fields, value: "0x10" }, yards, Object.freeze)],
@@ -56,7 +56,7 @@ it("leaves no way to make another by way of one at hand", () => {
 });
 
 describe("a number too large or too fine to be written out", () => {
-  it.each([1e40, 1e59, -1e45, 1e-61, 5e-324, "1e-61", "1e99"])("such as %s makes no length", (amount) => {
+  it.each([1e40, 1e59, -1e45, 1e-61, 5e-324, "1e-61", "1e99"])("makes no length: %s", (amount) => {
     expect(() => inches(amount)).toThrow("at most 40 digits before the point and 60 after it");
   });
 

@@ -63,7 +63,7 @@ describe("the limits of cost over length", () => {
   limits(
     costOverLength,
     [
-      "is all of it over the whole warp",
+      "is the whole cost over the whole warp",
       { cost: currency("USD")(30), length: yards(12), warpLength: yards(12) },
       30,
       currency("USD"),

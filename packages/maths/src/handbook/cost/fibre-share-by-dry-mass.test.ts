@@ -23,7 +23,7 @@ describe("the share of a fibre by dry mass", () => {
 describe("the limits of fibre share by dry mass", () => {
   limits(
     fibreShareByDryMass,
-    ["is the whole where nothing is mixed with it", { fibre: grams(60), others: [] }, 100, percentOf],
+    ["is the whole where nothing is mixed in", { fibre: grams(60), others: [] }, 100, percentOf],
     { fibre: grams(0), others: [grams(-1)] },
   );
 });

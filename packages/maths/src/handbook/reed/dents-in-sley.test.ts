@@ -40,5 +40,5 @@ describe("dents in a sleying", () => {
 });
 
 describe("the limits of dents in sley", () => {
-  limits(dentsInSley, ["of one part are those of the part", { dents: [8] }, 8], { dents: [0] });
+  limits(dentsInSley, ["of one part are the dents of the part", { dents: [8] }, 8], { dents: [0] });
 });

@@ -51,7 +51,7 @@ describe("the limits of ends in reed", () => {
   limits(
     endsInReed,
     [
-      "of less than a dent are those of one dent",
+      "of less than a dent are the ends of one dent",
       { reed: dentsPerInch(10), widthInReed: inches("0.01"), endsPerDent: 2 },
       2,
     ],

@@ -451,7 +451,7 @@ describe("the systems of reeds", () => {
     expect(dentsPerInch(30).in(system)).toBe(number);
   });
 
-  it("that count ends agree with sixty ends to the inch", () => {
+  it("agree, where they count ends, with sixty ends to the inch", () => {
     expect(endsPerInch(60).in(bradfordSett)).toBe(54);
     expect(endsPerInch(60).in(tweedSett)).toBe(55.5);
     expect(endsPerInch(38).in(leedsSett)).toBe(9);

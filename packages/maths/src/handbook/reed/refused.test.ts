@@ -119,7 +119,7 @@ describe("what a sum of the reed wants and does not get is named, with what it i
     expect(faultsOf(call, given)).toEqual(expected);
   });
 
-  it("and told what to write instead", () => {
+  it("with what to write instead", () => {
     expect(() => exactSley({ reed: dentsPerInch(10), sett: endsPerInch(11), mostDents: 9 })).toThrow(
       "received 11 ends/in in a reed of 10 dents/in. Allow a longer order, or take a sett nearby: substituteReeds lists them.",
     );

@@ -141,7 +141,7 @@ describe("the limits of sett of sley", () => {
   limits(
     settOfSley,
     [
-      "is that of half the reed where every other dent is left empty",
+      "is that of half the reed where every second dent is left empty",
       { reed: dentsPerInch(10), dents: [1, 1], endsPerDent: [0, 1] },
       5,
       endsPerInch,

@@ -19,7 +19,7 @@ describe("the limits of count for sett", () => {
   limits(
     countForSett,
     [
-      "is the same count for an unchanged sett",
+      "is the count unchanged for an unchanged sett",
       { count: cottonCount(20), sett: endsPerInch(40), newSett: endsPerInch(40) },
       20,
       cottonCount,

@@ -55,7 +55,7 @@ describe("the limits of count for weight and weave", () => {
   limits(
     countForWeightAndWeave,
     [
-      "is the same count where weight and weave stay",
+      "is the count unchanged where weight and weave stay",
       {
         count: cottonCount(20),
         mass: ounces(8),

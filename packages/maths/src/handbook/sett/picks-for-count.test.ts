@@ -25,7 +25,7 @@ describe("the limits of picks for count", () => {
   limits(
     picksForCount,
     [
-      "are the picks as they were for an unchanged count",
+      "are the picks unchanged for an unchanged count",
       { picks: picksPerInch(40), count: cottonCount(20), newCount: cottonCount(20) },
       40,
       picksPerInch,

@@ -45,7 +45,7 @@ describe("a rule of the sett", () => {
       .setts.find((one) => one.rule.startsWith(rule))
       ?.sett.in(endsPerInch);
 
-  it("that does not speak says why", () => {
+  it("says why where it does not speak", () => {
     const worsted = of({ count: worstedCount(20), material: "worsted" });
     expect(worsted.silent).toEqual([
       { rule: "Brierley", why: "its constant for worsted yarn was not found in print" },

@@ -37,7 +37,7 @@ describe("ends at the sides", () => {
       { ends: -8, dents: -4, heddles: [-2, -2, -2, -2] },
     ]);
   });
-  it("that leave a repeat open are put after the last end, and the nearest numbers that close it are named", () => {
+  it("are put after the last end where they leave a repeat open, and the nearest numbers that close it are named", () => {
     const found = endsAtSides({ oldEnds: 360, newEnds: 370, ...free });
     expect(found).toMatchObject({ verdict: "check", nearest: [368, 372], step: 4 });
     expect(found.sides.map(({ ends }) => ends)).toEqual([4, 6]);

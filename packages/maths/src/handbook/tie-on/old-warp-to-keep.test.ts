@@ -33,7 +33,7 @@ describe("the limits of old warp to keep", () => {
   limits(
     oldWarpToKeep,
     [
-      "is what is past the reed where nothing is kept behind it",
+      "is what is past the reed where nothing is kept behind the reed",
       { pastReed: inches(10), reedToHeddles: inches(0), behindHeddles: inches(0) },
       10,
       inches,

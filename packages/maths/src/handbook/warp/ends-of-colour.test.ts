@@ -24,7 +24,7 @@ describe("ends of a colour", () => {
 describe("the limits of ends of colour", () => {
   limits(
     endsOfColour,
-    ["are those of the part alone where no pattern is whole", { endsInPattern: 0, patterns: 0, endsInPart: 7 }, 7],
+    ["are the ends of the part alone where no pattern is whole", { endsInPattern: 0, patterns: 0, endsInPart: 7 }, 7],
     { endsInPattern: -1, patterns: -1, endsInPart: -1 },
   );
 });

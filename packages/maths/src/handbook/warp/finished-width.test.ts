@@ -19,7 +19,7 @@ describe("finished width", () => {
     expect(finishedWidth({ widthInReed: inches(20), reedToFinished: percentLost(0) }).in(inches)).toBe(20);
   });
 
-  it("and what is lost make up the width in the reed", () => {
+  it("makes up the width in the reed with what is lost", () => {
     fc.assert(
       fc.property(fc.integer({ min: 1, max: 60 }), fc.integer({ min: 0, max: 99 }), (wide, lost) => {
         const left = finishedWidth({ widthInReed: inches(wide), reedToFinished: percentLost(lost) }).in(inches);

@@ -14,7 +14,7 @@ describe("what is left of a length", () => {
     inches,
   );
 
-  it("and what was taken are the length again", () => {
+  it("makes up the length with what was taken", () => {
     const size = fc.integer({ min: 0, max: 5000 });
     fc.assert(
       fc.property(size, size, (left, taken) => {

@@ -15,7 +15,7 @@ describe("warp in what is woven", () => {
     inches,
   );
 
-  it("and the loom waste are the warp of the order", () => {
+  it("makes up the warp of the order with the loom waste", () => {
     fc.assert(
       fc.property(
         fc.integer({ min: 1, max: 900 }),

@@ -31,7 +31,7 @@ describe("the quantities of a weave", () => {
 describe("the limits of intersections among", () => {
   limits(
     intersectionsAmong,
-    ["one repeat are those of the repeat", { threads: 4, intersections: 2, threadsInRepeat: 4 }, 2],
+    ["one repeat are the intersections of the repeat", { threads: 4, intersections: 2, threadsInRepeat: 4 }, 2],
     { threads: 0, intersections: 0, threadsInRepeat: 0 },
   );
 });

@@ -28,7 +28,7 @@ describe("a weave drawn so that it cannot be read is refused with its place", ()
     expect(faults(weave)).toEqual([expected]);
   });
 
-  it("and told what to draw", () => {
+  it("with what to draw instead", () => {
     expect(() => weaveQuantities(["xo"])).toThrow(PICK);
     expect(() => weaveQuantities(["x.x", ".xx"])).toThrow(
       "received end 3 on one side throughout. Draw the whole repeat; a thread that is never bound is in no cloth.",

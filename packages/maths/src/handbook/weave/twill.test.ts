@@ -42,7 +42,7 @@ describe("a twill", () => {
   });
 
   it.each([
-    ["that does not close", [2, 1, 1], ["wrong-kind floats"]],
+    ["of three floats", [2, 1, 1], ["wrong-kind floats"]],
     ["with a float over nothing", [2, 0], ["out-of-range floats.1"]],
     ["with a float over more than a hundred", [101, 1], ["out-of-range floats.0"]],
     ["without floats", [], ["empty floats"]],

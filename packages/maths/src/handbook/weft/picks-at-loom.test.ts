@@ -28,7 +28,7 @@ describe("the limits of picks at loom", () => {
   limits(
     picksAtLoom,
     [
-      "are those of the finished cloth where nothing is lost",
+      "are the picks of the finished cloth where nothing is lost",
       { picksFinished: picksPerInch(20), loomToFinished: percentLost(0) },
       20,
       picksPerInch,

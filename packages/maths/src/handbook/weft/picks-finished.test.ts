@@ -40,7 +40,7 @@ describe("the limits of picks finished", () => {
   limits(
     picksFinished,
     [
-      "are those at the loom where nothing is lost",
+      "are the picks at the loom where nothing is lost",
       { picksAtLoom: picksPerInch(20), loomToFinished: percentLost(0) },
       20,
       picksPerInch,

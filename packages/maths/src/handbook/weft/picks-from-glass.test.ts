@@ -30,7 +30,7 @@ describe("picks", () => {
 describe("the limits of picks from glass", () => {
   limits(
     picksFromGlass,
-    ["are those counted under a glass of one inch", { counted: 36, glass: inches(1) }, 36, picksPerInch],
+    ["are the picks counted under a glass of one inch", { counted: 36, glass: inches(1) }, 36, picksPerInch],
     { counted: 0, glass: inches(0) },
   );
 });

@@ -83,7 +83,12 @@ describe("averages, contraction and regain", () => {
 describe("the limits of blend regain", () => {
   limits(
     blendRegain,
-    ["of one fibre is its own", { shares: [percentOf(100)], regains: [percentAdded("8.5")] }, 8.5, percentAdded],
+    [
+      "of one fibre is the regain of the fibre",
+      { shares: [percentOf(100)], regains: [percentAdded("8.5")] },
+      8.5,
+      percentAdded,
+    ],
     { shares: [percentOf(0)], regains: [percentAdded(-1)] },
   );
 });

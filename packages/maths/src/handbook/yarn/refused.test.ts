@@ -53,14 +53,14 @@ describe("what a sum of the yarn wants and does not get is named, with what it i
     ] as const)
       expect(() => convertCount(count as never, unit as never)).toThrow(expect.objectContaining({ code }) as Error);
   });
+});
 
-  it("but an exact sum is written with an equals sign, and no other", () => {
-    expect(convertCount(tex(50), metricCount).says).toBe("1000 ÷ 50 tex = 20 Nm");
-    expect(convertCount(tex(30), metricCount).says).toBe("1000 ÷ 30 tex ≈ 33.3333 Nm");
-    expect(convertCount(worstedCount(3), cottonCount).says).toBe("3 worsted count × 0.666667 ≈ 2 Ne");
-    // The constant, 590.541…, does not end; that its own tex makes 1 Ne does not make the sum exact.
-    expect(convertCount(cottonCount(1), tex).says).toBe("590.541 ÷ 1 Ne ≈ 590.541 tex");
-  });
+it("an exact conversion of a count is written with an equals sign, a rounded one is not", () => {
+  expect(convertCount(tex(50), metricCount).says).toBe("1000 ÷ 50 tex = 20 Nm");
+  expect(convertCount(tex(30), metricCount).says).toBe("1000 ÷ 30 tex ≈ 33.3333 Nm");
+  expect(convertCount(worstedCount(3), cottonCount).says).toBe("3 worsted count × 0.666667 ≈ 2 Ne");
+  // The constant, 590.541…, does not end; that its own tex makes 1 Ne does not make the sum exact.
+  expect(convertCount(cottonCount(1), tex).says).toBe("590.541 ÷ 1 Ne ≈ 590.541 tex");
 });
 
 describe("a label", () => {
@@ -88,7 +88,7 @@ describe("a label", () => {
     ]);
   });
 
-  it("that is none is refused with what is to be done", () => {
+  it("is refused with what is to be done where it cannot be read", () => {
     for (const label of ["8/", "8/0", "0/2", "No. 30", 8, "8".repeat(41), "8/2s"])
       expect(faultsOf(() => yarnFrom(label as never, how), {})).toEqual([wanted]);
     expect(remedy("8/")).toBe("");

@@ -83,7 +83,7 @@ describe("the share of a thread in a fold", () => {
     percentOf,
   );
 
-  it("and those of all the others make up the whole", () => {
+  it("makes up the whole with the shares of all the other threads", () => {
     const thread = fc.record({ length: fc.integer({ min: 1, max: 40 }), number: fc.integer({ min: 1, max: 200 }) });
     fc.assert(
       fc.property(fc.array(thread, { minLength: 2, maxLength: 5 }), (threads) => {

@@ -16,7 +16,7 @@ describe("yarn left for the warp", () => {
   );
   cited("of 840 yards with none", byHand(commonPractice, "840"), yarnForWarp, [{ yarn: yards(840), wefts: [] }], yards);
 
-  it("and the wefts are the yarn again", () => {
+  it("makes up the yarn with the wefts", () => {
     fc.assert(
       fc.property(fc.nat(900), fc.array(fc.nat(900), { maxLength: 5 }), (left, wefts) => {
         const yarn = yards(wefts.reduce((total, one) => total + one, left));
@@ -30,9 +30,8 @@ describe("yarn left for the warp", () => {
 });
 
 describe("the limits of yarn for warp", () => {
-  limits(
-    yarnForWarp,
-    ["is all of the yarn where no weft is wound from it", { yarn: yards(500), wefts: [] }, 500, yards],
-    { yarn: yards(-1), wefts: [yards(-1)] },
-  );
+  limits(yarnForWarp, ["is all of the yarn where no weft is wound", { yarn: yards(500), wefts: [] }, 500, yards], {
+    yarn: yards(-1),
+    wefts: [yards(-1)],
+  });
 });

@@ -24,7 +24,7 @@ describe("yarn missing", () => {
   it("is told in the unit of what is on hand", () => {
     expect(yarnMissing({ onHand: ounces(8), needed: pounds(2) }).toString()).toBe("24 oz");
   });
-  it("and what is on hand are never less than what is needed", () => {
+  it("is never less than what is needed when put to what is on hand", () => {
     fc.assert(
       fc.property(fc.nat(900), fc.nat(900), (onHand, needed) => {
         const missing = yarnMissing({ onHand: grams(onHand), needed: grams(needed) }).in(grams);
