@@ -1,6 +1,6 @@
 // The page of a formula, from its declaration and its cited cases. A part that cannot be made stops the command.
 import { codeSample } from "./code-sample.mjs";
-import { casesOf, maths, sentencesOf, shownCase, unitOf } from "./handbook.mjs";
+import { casesOf, isPublished, maths, sentencesOf, shownCase, unitOf } from "./handbook.mjs";
 import { limitsOf } from "./limits.mjs";
 import { book, bookText, capital, fence, list, plain, table } from "./markdown.mjs";
 import { partOf, relatedTo } from "./order-of-work.mjs";
@@ -54,7 +54,7 @@ function spreadsheetPart(one, input) {
     .filter(({ address }) => address !== "")
     .map(({ field, address, unit: own }) => [address, plain(inWords(field)), own === null ? "" : plain(own.symbol)]);
   return [
-    `## In a spreadsheet\n\nBuilt-in functions only, for the sum the page opens with; with your own numbers use "the cell formula" beside the answer. The answer is ${unit === null ? "a plain number" : `counted in ${plain(inWords(unit.name))}`}.`,
+    `## In a spreadsheet\n\nBuilt-in functions only, for the sum the page opens with; with your own numbers use "the cell formula" beside the answer. The answer is ${unit === null ? "a plain number" : `counted in ${plain(unit.symbol)}`}.`,
     table(["cell", "holds", "in"], rows),
     fence("text", formula),
   ];
@@ -113,7 +113,7 @@ export function formulaPage(one) {
     fence("formula", lines.filter(Boolean).join("\n")),
     ...reckonedPart(declaration),
     `The answer: ${plain([result.noun, result.meaning].filter(Boolean).join(", "))}. What may stand in each field: ${ranges.join("; ")}. Source: ${book(declaration.source)}.`,
-    ...(own.length === 0 ? [] : [`## Published cases\n\n${casesTable(own)}`]),
+    ...(own.length === 0 ? [] : [`## ${own.every(isPublished) ? "Published cases" : "Cases"}\n\n${casesTable(own)}`]),
     ...spreadsheetPart(one, input),
     `## In code\n\n${fence("ts", codeSample(one, input))}`,
     ...(limits.length === 0 ? [] : [`## When not to use it\n\n${list(limits)}`]),
