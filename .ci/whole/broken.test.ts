@@ -75,6 +75,10 @@ describe("what is made from the declarations", () => {
 });
 
 describe("the tests of the whole", () => {
+  const EMPTY = [
+    ...["packages/stripes/src", "packages/sheets/src", "packages/plan/src", "packages/maths/src/handbook"],
+    ...["packages/maths/src/check", "packages/maths/src/teach", ".ci/whole", "examples/jobs"],
+  ];
   const WANTED = [
     "says its licence",
     "pins every action",
@@ -90,7 +94,7 @@ describe("the tests of the whole", () => {
     "those ends together",
     "such as a row",
     "of one end are these",
-    "asks nothing",
+    ...EMPTY.map((folder) => `asks nothing, in ${folder}`),
     "handbook/reed/reed-width.ts 1",
   ];
 
@@ -116,12 +120,25 @@ describe("the tests of the whole", () => {
       cited("two and its half", byHand(source, "1"), Math.abs, [-1]);
       it("those ends together", () => { expect(1).toBe(1); });
       it.each([["such as", 1]])("%s a row", (_, one) => { expect(one).toBe(1); });
-      limits(({ ends }) => ends, ["of one end are these", { ends: 1 }, 1], {});
-      it("asks nothing", () => {});`,
+      limits(({ ends }) => ends, ["of one end are these", { ends: 1 }, 1], {});`,
     );
+    for (const folder of EMPTY)
+      writeFileSync(
+        join(copy, folder, "empty.test.ts"),
+        `import { it } from "vitest";
+        it("asks nothing, in ${folder}", () => {});`,
+      );
     said(
       ...["node_modules/vitest/vitest.mjs", "run", "--config", ".ci/vitest.config.ts", "-t", WANTED.join("|")],
-      ...["release/manifests", "release/licences", "whole/one-code", "whole/hostile", "site/snippets", "src/some.test"],
+      ...[
+        "release/manifests",
+        "release/licences",
+        "whole/one-code",
+        "whole/hostile",
+        "site/snippets",
+        "src/some.test",
+        "empty.test",
+      ],
     );
     const { testResults } = JSON.parse(readFileSync(join(copy, "reports/vitest.json"), "utf8")) as {
       testResults: { assertionResults: { status: string; fullName: string }[] }[];

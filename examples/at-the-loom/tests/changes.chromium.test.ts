@@ -90,6 +90,7 @@ describeWith("Chromium", (executablePath) => {
       await page.goto(page.url().replace("#plan", "#tie"));
       // Groups 1 to 8 are tied in that file, and 5 knots of the ninth.
       await page.locator("h1", { hasText: "Tie, group 9 of 24" }).waitFor();
+      expect(new URL(page.url()).hash).toMatch(/^#tie\//u);
     });
   });
 
@@ -98,9 +99,12 @@ describeWith("Chromium", (executablePath) => {
       await keep(device, address, { jobs: [{ ...job, text: text.replace("most: 140 ends", "most: 100 ends") }] });
       const page = await opened(device, address, "plan/a");
       await page.getByRole("button", { name: "Cut by group" }).waitFor();
+      const ways = page.getByRole("button", { name: /Cut by group|132 ends/u });
+      expect(await ways.count()).toBe(2);
       // Twice 66 natural in the middle.
       await page.getByRole("button", { name: "132 ends" }).click();
       await page.getByRole("button", { name: "Cut by group" }).waitFor({ state: "detached" });
+      expect(await ways.count()).toBe(0);
     });
   });
 });
