@@ -26,10 +26,9 @@ export function unitReasons(scene: Scene): readonly Reason[] {
     const first = read.what === "list" ? read.members[0] : read;
     if (first?.what !== "quantity") continue;
     const { unit } = first;
-    const { dimension, symbol } = unit;
-    const key = `${dimension}|${symbol}`;
+    const { name, symbol } = unit;
     const alone = new Set([own]);
-    kinds.set(key, { unit, names: (kinds.get(key)?.names ?? new Set()).add(own) });
+    kinds.set(name, { unit, names: (kinds.get(name)?.names ?? new Set()).add(own) });
     const say = `takes ${inWords(own)}`;
     for (const other of othersOf(unit)) {
       const wrong = scaled(alone, ratioOf(other, unit));
