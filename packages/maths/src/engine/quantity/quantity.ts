@@ -142,7 +142,7 @@ export function ownUnit(quantity: unknown, where: Place): Unit<string> {
 }
 
 /** The exact amount in another unit, to 40 digits. */
-export function decimalIn(quantity: Quantity<string>, own: Unit<string>, unit: Unit<string>): DecimalNumber {
+function decimalIn(quantity: Quantity<string>, own: Unit<string>, unit: Unit<string>): DecimalNumber {
   return timesFactor(decimalOf(quantity), factorBetween(own, unit));
 }
 
