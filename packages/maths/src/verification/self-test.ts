@@ -45,7 +45,7 @@ function revived(value: unknown): unknown {
   return Object.fromEntries(Object.entries(value).map(([key, one]) => [key, revived(one)]));
 }
 
-/** The arguments of a case, as its function takes them. @internal */
+/** The arguments of a case, as its function takes them. */
 export function argumentsOf({ args }: VerificationCase): readonly unknown[] {
   return args.map(revived);
 }
