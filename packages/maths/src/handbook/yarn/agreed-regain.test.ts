@@ -1,5 +1,7 @@
+import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
+import { faultsOf } from "#ci/faults-of.js";
 import { astmD1909, euFibreNames } from "#ci/sources.js";
 import type { QuantityError } from "../../engine/refusal.js";
 import { percentAdded } from "../../units/index.js";
@@ -45,6 +47,23 @@ describe("the regain agreed on for a fibre", () => {
     expect(Object.isFrozen(european)).toBe(true);
   });
 
+  it("stands for every fibre named in its refusal, and for no name cut short", () => {
+    const convention = fc.constantFrom("EU 1007/2011" as const, "ASTM D1909" as const);
+    const fibre = fc.constantFrom("acetate", "acrylic", "flax", "hemp", "jute", "polyester", "silk", "viscose");
+    fc.assert(
+      fc.property(convention, fibre, fc.nat({ max: 3 }), (by, name, letters) => {
+        const { regain, source } = agreedRegain({ convention: by, fibre: name });
+        expect([regain.in(percentAdded) > 0, regain.in(percentAdded) <= 17, source]).toEqual([
+          true,
+          true,
+          by === "ASTM D1909" ? astmD1909 : euFibreNames,
+        ]);
+        const [cut] = faultsOf(agreedRegain, { convention: by, fibre: name.slice(0, letters) });
+        expect(cut).toContain(`"${name}"`);
+      }),
+    );
+  });
+
   it.each([
     [{ convention: "EU 1007/2011", fibre: "wool" }, "ambiguous", "carded wool or combed wool"],
     [{ convention: "ASTM D1909", fibre: "cotton" }, "no-answer", "yourself"],
@@ -62,5 +81,15 @@ describe("the regain agreed on for a fibre", () => {
       expect((error as QuantityError).code).toBe(code);
       expect((error as QuantityError).message).toContain(named);
     }
+  });
+
+  it("is refused with the fibres the convention knows", () => {
+    expect(faultsOf(agreedRegain, { fibre: "glass" })).toEqual([
+      'agreedRegain({ convention }): "EU 1007/2011" or "ASTM D1909"',
+      expect.stringMatching(/^agreedRegain\(\{ fibre \}\): "carded wool" or .* or "nylon"$/u),
+    ]);
+    expect(faultsOf(agreedRegain, { convention: "ASTM D1909", fibre: "cotton" })).toEqual([
+      "agreedRegain({ fibre }): a fibre of ASTM D1909: wool, jute, polyester, acetate, acrylic, flax, hemp, nylon, silk, triacetate, viscose",
+    ]);
   });
 });

@@ -1,5 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { byHand, cited } from "#ci/cited.js";
+import { codesOf } from "#ci/codes-of.js";
+import { commonPractice } from "#ci/sources.js";
 import { currency, grams, ounces, pounds } from "../../units/index.js";
 import { cheapestPackages } from "./cheapest-packages.js";
 
@@ -17,6 +20,10 @@ function leastOfAll(needed: number, sizes: readonly (readonly [mass: number, cen
 }
 
 describe("packages of several sizes at the least cost", () => {
+  // 180 g of 4.50 for 50 g, 8 for 100: 4 × 4.50 = 18, 2 × 8 = 16, 2 × 4.50 + 8 = 17.
+  cited("180 grams of 50 at 4.50 and 100 at 8", byHand(commonPractice, "0,2"), cheapestPackages, [
+    { needed: grams(180), packageMass: [grams(50), grams(100)], price: euros("4.50", 8) },
+  ]);
   // 20 oz: 3 × 14.50 = 43.50, 2 × 26 = 52, 14.50 + 26 = 40.50.
   it("are a small one beside the large where that covers it", () => {
     const sold = { packageMass: [ounces(8), pounds(1)], price: euros("14.50", 26) };
@@ -34,9 +41,10 @@ describe("packages of several sizes at the least cost", () => {
     const sold = { packageMass: [grams(50), grams(100), grams(250)], price: euros(4, 8, 20) };
     expect(cheapestPackages({ needed: grams(400), ...sold })).toEqual([1, 1, 1]);
   });
-  it("ask for none more for the last digit of a quotient", () => {
-    const sold = { packageMass: [ounces(8), pounds(1)], price: euros("14.50", 26) };
-    expect(cheapestPackages({ needed: ounces("16.0000000000000000000000000000001"), ...sold })).toEqual([0, 1]);
+  it("ask for none more for the last digit of a quotient, and for one more for the nineteenth", () => {
+    const sold = { packageMass: [grams("33.33333333333333333333333333333333")], price: euros(4) };
+    expect(cheapestPackages({ needed: grams("33.33333333333333333333333333333334"), ...sold })).toEqual([1]);
+    expect(cheapestPackages({ needed: grams("33.33333333333333334"), ...sold })).toEqual([2]);
   });
 
   it("cost what the cheapest of all mixtures costs", () => {
@@ -54,19 +62,27 @@ describe("packages of several sizes at the least cost", () => {
       }),
     );
   });
+  it("are one where one holds all that is needed, and another for the least more", () => {
+    const sold = { packageMass: [grams(50)], price: euros(4) };
+    expect(cheapestPackages({ needed: grams(50), ...sold })).toEqual([1]);
+    expect(cheapestPackages({ needed: grams("50.000000001"), ...sold })).toEqual([2]);
+  });
   it("are refused for lists of two lengths, for two currencies, and where too many would have to be tried", () => {
-    const needed = ounces(20);
-    expect(() => cheapestPackages({ needed, packageMass: [ounces(8)], price: euros(1, 2) })).toThrow("one for each of");
-    expect(() =>
-      cheapestPackages({ needed, packageMass: [ounces(8), ounces(4)], price: [EUR(1), currency("GBP")(1)] }),
-    ).toThrow("EUR");
+    const sold = { needed: ounces(20), packageMass: [ounces(8), ounces(4)], price: euros(1, 2) };
+    expect(codesOf(cheapestPackages, { ...sold, packageMass: [ounces(8)] })).toEqual(["wrong-kind price"]);
+    expect(codesOf(cheapestPackages, { ...sold, price: [EUR(1), currency("GBP")(1)] })).toEqual(["wrong-kind price"]);
+    expect(codesOf(cheapestPackages, { ...sold, price: [EUR(1), EUR(0)] })).toEqual(["out-of-range price.1"]);
+    expect(codesOf(cheapestPackages, { ...sold, needed: ounces(-1), packageMass: [] })).toEqual([
+      "out-of-range needed",
+      "empty packageMass",
+    ]);
     const unlike = ["0.0101", "0.0103", "0.0107", "0.0109"];
-    expect(() =>
-      cheapestPackages({
-        needed: pounds(1000),
-        packageMass: unlike.map((mass) => ounces(mass)),
-        price: unlike.map((price) => EUR(price)),
-      }),
-    ).toThrow("at most 20000 mixtures");
+    const many = {
+      needed: pounds(1000),
+      packageMass: unlike.map((mass) => ounces(mass)),
+      price: unlike.map((price) => EUR(price)),
+    };
+    expect(codesOf(cheapestPackages, many)).toEqual(["out-of-range packageMass"]);
+    expect(() => cheapestPackages(many)).toThrow("at most 20000 mixtures");
   });
 });

@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { cited } from "#ci/cited.js";
+import { codesOf } from "#ci/codes-of.js";
 import {
   astmD2260,
   brooks1892,
@@ -192,14 +193,31 @@ describe("a yarn count in another system", () => {
     );
   });
 
-  it("refuses what is no count, what is no count system, and a count of nothing", () => {
-    for (const [count, unit, says] of [
-      [yards(3), tex, "a yarn count"],
-      [tex(3), grams, "a count system"],
-      [tex(0), cottonCount, "a count above zero"],
-      [tex(-3), cottonCount, "a count above zero"],
-      [{ ...tex(3) }, cottonCount, "a yarn count"],
-    ] as const)
+  it("is written with an equals sign where it is exact, and not where it is rounded", () => {
+    expect(convertCount(tex(50), metricCount).says).toBe("1000 ÷ 50 tex = 20 Nm");
+    expect(convertCount(tex(30), metricCount).says).toBe("1000 ÷ 30 tex ≈ 33.3333 Nm");
+    expect(convertCount(worstedCount(3), cottonCount).says).toBe("3 worsted count × 0.666667 ≈ 2 Ne");
+    // The constant, 590.541…, does not end; that its own tex makes 1 Ne does not make the sum exact.
+    expect(convertCount(cottonCount(1), tex).says).toBe("590.541 ÷ 1 Ne ≈ 590.541 tex");
+  });
+
+  it("is the number itself in its own system, and reaches down to the least count there is", () => {
+    expect(convertCount(tex("20.5"), tex).count.value).toBe("20.5");
+    expect(convertCount(tex("0.000001"), denier).count.in(denier)).toBe(0.000009);
+  });
+
+  it("is refused for what is no count, what is no count system, and a count of nothing", () => {
+    for (const [count, unit, code, says] of [
+      [yards(3), tex, "wrong-kind count", "a yarn count"],
+      [20, tex, "wrong-kind count", "a yarn count"],
+      [{ ...tex(3) }, cottonCount, "wrong-kind count", "a yarn count"],
+      [tex(3), grams, "wrong-kind unit", "a count system"],
+      [tex(0), cottonCount, "out-of-range count", "a count above zero"],
+      [tex(-3), cottonCount, "out-of-range count", "a count above zero"],
+    ] as const) {
+      expect(codesOf(() => convertCount(count as never, unit as never), null)).toEqual([code]);
       expect(() => convertCount(count as never, unit as never)).toThrow(`expected ${says}`);
+    }
+    expect(() => convertCount(yards(2) as never, tex)).toThrow("Counts are of a system: tex(30), cottonCount(20).");
   });
 });

@@ -1,5 +1,7 @@
+import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
+import { faultsOf } from "#ci/faults-of.js";
 import { quiltingClimber2017, settSinglePage, sweetGeorgia } from "#ci/sources.js";
 import type { QuantityError } from "../../engine/refusal.js";
 import { cottonCount, diametersPerInch } from "../../units/index.js";
@@ -34,6 +36,19 @@ describe("the constant of the rule of diameters", () => {
     expect(Math.round(diametersByConstant({ constant, count: cottonCount(32) }).in(diametersPerInch))).toBe(156);
   });
 
+  it("times the root of the yards to the pound is the diameters to the inch, whoever gives it", () => {
+    const who = fc.constantFrom("faena" as const, "SweetGeorgia" as const, "quiltingclimber" as const);
+    const material = fc.constantFrom("worsted" as const, "woollen" as const);
+    fc.assert(
+      fc.property(who, material, fc.integer({ min: 1, max: 200 }), (givenBy, of, n) => {
+        const { constant } = diameterConstant({ material: of, givenBy });
+        const diameters = diametersByConstant({ constant, count: cottonCount(n) }).in(diametersPerInch);
+        expect((diameters / constant) ** 2).toBeCloseTo(840 * n, 6);
+        expect(Math.abs(constant - 0.87)).toBeLessThan(0.05);
+      }),
+    );
+  });
+
   it.each([
     [{ material: "cotton", givenBy: "quiltingclimber" }, "no-answer", "Taylor 0.95, faena 0.9, SweetGeorgia 0.91"],
     [{ material: "nettle", givenBy: "Taylor" }, "unknown-word", "cotton"],
@@ -48,5 +63,19 @@ describe("the constant of the rule of diameters", () => {
       expect((error as QuantityError).code).toBe(code);
       expect((error as QuantityError).message).toContain(named);
     }
+  });
+
+  it("is refused with those who give one", () => {
+    expect(faultsOf(diameterConstant, {})).toEqual([
+      'diameterConstant({ material }): "cotton" or "worsted" or "woollen"',
+      'diameterConstant({ givenBy }): "Taylor" or "faena" or "SweetGeorgia" or "quiltingclimber"',
+    ]);
+    const taylor = { givenBy: "Taylor", material: "worsted" } as const;
+    expect(faultsOf(diameterConstant, taylor)).toEqual([
+      "diameterConstant({ givenBy }): one who gives a constant for worsted",
+    ]);
+    expect(() => diameterConstant(taylor)).toThrow(
+      /It is given by faena 0\.9, SweetGeorgia 0\.9, quiltingclimber 0\.9\.$/u,
+    );
   });
 });

@@ -1,6 +1,10 @@
+import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { byHand, cited } from "#ci/cited.js";
+import { codesOf } from "#ci/codes-of.js";
+import { commonPractice } from "#ci/sources.js";
 import { attempt } from "../../engine/refusal.js";
-import { metresPerKilogram, yardsPerPound } from "../../units/index.js";
+import { cottonCount, metresPerKilogram, tex, worstedCount, yardsPerPound } from "../../units/index.js";
 import { convertCount, yarnFromText } from "./index.js";
 
 /** Plies, what is counted, and the count as it prints. */
@@ -10,6 +14,58 @@ function said(text: string): string {
 }
 
 describe("a whole yarn", () => {
+  cited(
+    "the plies of two threads of two plies of 8 cotton",
+    byHand(commonPractice, "4"),
+    yarnFromText,
+    ["2-ply of 2-ply of 8 cotton"],
+    "plies",
+  );
+  // 225 m of 50 g: 225 × 1000 ÷ 50 = 4500 m to the kilogram.
+  cited(
+    "a label of 225 metres and 50 grams",
+    byHand(commonPractice, "4500"),
+    yarnFromText,
+    ["225 m / 50 g"],
+    ["count", metresPerKilogram],
+  );
+
+  it("comes back from its words as it was, in every order of them", () => {
+    const system = fc.constantFrom(
+      ["cotton", cottonCount] as const,
+      ["worsted", worstedCount] as const,
+      ["tex", tex] as const,
+    );
+    fc.assert(
+      fc.property(
+        fc.integer({ min: 1, max: 12 }),
+        fc.integer({ min: 1, max: 1600 }),
+        system,
+        (plies, n, [word, unit]) => {
+          const count = n / 4;
+          const yarn = yarnFromText(`${String(plies)}-ply of ${String(count)} ${word}`);
+          expect([yarn.plies, yarn.counted, yarn.count.unit, yarn.count.value]).toEqual([
+            plies,
+            "single",
+            unit.name,
+            String(count),
+          ]);
+          expect(yarnFromText(`${String(count)} ${word} in all`)).toMatchObject({
+            plies: 1,
+            counted: "finished thread",
+          });
+        },
+      ),
+    );
+  });
+
+  it("has a thousand plies and a hundred letters at most", () => {
+    expect(yarnFromText("10-ply of 100-ply of 8 cotton").plies).toBe(1000);
+    expect(codesOf(yarnFromText, "7-ply of 143-ply of 8 cotton")).toEqual(["out-of-range text"]);
+    expect(yarnFromText(`8 cotton${" ".repeat(92)}`).plies).toBe(1);
+    expect(codesOf(yarnFromText, `8 cotton${" ".repeat(93)}`)).toEqual(["too-long text"]);
+  });
+
   it.each([
     ["2-ply of 8 cotton", "2 × 8 Ne, single"],
     ["1-ply of 16 linen", "1 × 16 lea, single"],

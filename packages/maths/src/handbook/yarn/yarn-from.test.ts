@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
+import { faultsOf } from "#ci/faults-of.js";
 import { dooley1914, rugtalkYarnSize, taylor1909 } from "#ci/sources.js";
 import type { QuantityError } from "../../engine/refusal.js";
 import { cottonCount, inches, metricCount, spunSilkCount, tex, worstedCount } from "../../units/index.js";
@@ -116,5 +117,53 @@ describe("the numbers of a label", () => {
         },
       ),
     );
+  });
+});
+
+describe("a label", () => {
+  const how = { order: "count first", system: cottonCount, counted: "single" } as const;
+  const wanted = "yarnFrom({ label }): the numbers of a yarn, such as 2/40s or 8/2";
+  const remedy = (label: unknown, by: object = how): string => {
+    const lines = { text: "" };
+    try {
+      yarnFrom(label as never, by as never);
+    } catch (error) {
+      lines.text = (error as { remedy: string }).remedy;
+    }
+    return lines.text;
+  };
+
+  it("wants its order, system and meaning stated", () => {
+    expect(faultsOf(() => yarnFrom("8/2", {} as never), {})).toEqual([
+      'yarnFrom({ how.order }): "plies first" or "count first"',
+      "yarnFrom({ how.system }): a unit for an indirect count",
+      'yarnFrom({ how.counted }): "single" or "finished thread"',
+    ]);
+    expect(faultsOf(() => yarnFrom("8/2", undefined as never), {})).toHaveLength(3);
+    expect(faultsOf(() => yarnFrom("8/2", { ...how, system: { ...tex } } as never), {})).toEqual([
+      "yarnFrom({ how.system }): a unit for a direct count",
+    ]);
+  });
+
+  it("is refused with what is to be done where it cannot be read", () => {
+    for (const label of ["8/", "8/0", "0/2", "No. 30", 8, "8".repeat(41), "8/2s"])
+      expect(faultsOf(() => yarnFrom(label as never, how), {})).toEqual([wanted]);
+    expect(remedy("8/")).toBe("");
+    expect(remedy(8)).toBe("Give the label as text.");
+    expect(remedy(`8/2${" ".repeat(38)}`)).toBe("Give the label as text.");
+    expect(remedy(" No. 30")).toBe("A ticket number is no count: find the count it stands for.");
+    expect(remedy("8/0")).toBe("The plies are a whole number, 1 or more.");
+    expect(remedy("8/1.5")).toBe("The plies are a whole number, 1 or more.");
+    expect(remedy("0/2")).toBe("A count is more than nothing.");
+    expect(remedy("8/2s")).toBe("The s marks the count, but the order stated is count first.");
+    expect(remedy("8s/2", { ...how, order: "plies first" })).toBe(
+      "The s marks the count, but the order stated is plies first.",
+    );
+  });
+
+  it("may have blanks around it, 40 letters in all, a single with its mark in either order, and a dozen plies", () => {
+    expect(yarnFrom(` 8/2${" ".repeat(36)}`, how).plies).toBe(2);
+    expect(yarnFrom("20s", { ...how, order: "plies first" }).plies).toBe(1);
+    expect(yarnFrom("8/12", how).plies).toBe(12);
   });
 });

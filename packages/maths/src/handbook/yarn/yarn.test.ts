@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { cited, published } from "#ci/cited.js";
+import { faultsOf } from "#ci/faults-of.js";
 import {
   alessandrinaCounts,
   brooks1892,
@@ -233,5 +234,13 @@ describe("a yarn", () => {
         "unknown-field",
       ]);
     }
+  });
+
+  it("is refused without a count, plies and what is counted, with what each is", () => {
+    expect(faultsOf(yarnCount, { plies: 0 })).toEqual([
+      "yarnCount({ count }): a yarn count",
+      "yarnCount({ plies }): a whole number of plies, 1 or more",
+      'yarnCount({ counted }): "single" or "finished thread"',
+    ]);
   });
 });
