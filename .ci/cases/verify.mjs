@@ -1,13 +1,18 @@
 // pnpm verify: runs every cited case, prints the summary of the verification table, and compares the collected files with
 // the committed ones; with --write it writes them. With --last-run it takes the cases of the tests that CI has just run.
+import { mathsSource } from "../support/source.mjs";
 import { citedRows, writeCases } from "./collect.mjs";
-import { digitsAgreeing, isPublished } from "./rows.mjs";
+import { isPublished } from "./rows.mjs";
+
+const { digitsAgreeing } = await mathsSource();
 
 const write = process.argv.includes("--write");
 const rows = process.argv.includes("--last-run") ? citedRows("reports/vitest.json") : citedRows();
 const stale = await writeCases(rows, { check: !write });
 const published = rows.filter(isPublished);
-const digits = rows.map((row) => ({ row, digits: digitsAgreeing(row) }));
+/** Rows come from a report of tests, their answers as text. */
+const answerOf = ({ value }) => (Number.isNaN(Number(value)) ? value : Number(value));
+const digits = rows.map((row) => ({ row, digits: digitsAgreeing(answerOf(row), row.exact) }));
 const worst = digits.reduce((a, b) => (b.digits < a.digits ? b : a));
 const misprints = published.filter(({ differs }) => differs?.startsWith("misprint"));
 const count = (label, number) => process.stdout.write(`${String(number).padStart(6)}  ${label}\n`);
