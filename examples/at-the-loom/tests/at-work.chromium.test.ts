@@ -3,7 +3,7 @@ import { expect, it } from "vitest";
 import { describeWith } from "#ci/program.js";
 import type { WorkRecord } from "../src/keep/records.js";
 import { nextTap, onDevice, opened } from "./app.js";
-import { jobRecord, jobText, keep, napkins, workKept, workRecord } from "./kept.js";
+import { jobRecord, jobText, keep, napkins, recordKept, workRecord } from "./kept.js";
 
 const job = jobRecord("a", jobText("2-hall-napkins.yaml"), "Hall napkins");
 /** What stands on the screen: its title, the big answer, and how much is done. */
@@ -87,8 +87,8 @@ describeWith("Chromium", (executablePath) => {
       const backs = ["ArrowLeft", "ArrowUp", "PageUp", "Backspace"];
       for (let group = 1; group <= 24; group += 1) await step(keys[group % keys.length] ?? "", group + 1);
       expect(await shown(page)).toContain("368 of 368 tied");
-      await expect.poll(() => workKept(device, address, "a")).toMatchObject({ progress: { tied: "all" } });
-      const { seq } = (await workKept(device, address, "a")) as WorkRecord;
+      await expect.poll(() => recordKept(device, address, "work", "a")).toMatchObject({ progress: { tied: "all" } });
+      const { seq } = (await recordKept(device, address, "work", "a")) as WorkRecord;
       for (let group = 24; group >= 1; group -= 1) {
         await page.keyboard.press(backs[group % backs.length] ?? "");
         await page.waitForFunction(
@@ -97,7 +97,7 @@ describeWith("Chromium", (executablePath) => {
         );
       }
       expect(await shown(page)).toContain("0 of 368 tied");
-      await expect.poll(() => workKept(device, address, "a")).toMatchObject({ seq: seq + 24, past: [] });
+      await expect.poll(() => recordKept(device, address, "work", "a")).toMatchObject({ seq: seq + 24, past: [] });
     });
   }, 60_000);
 

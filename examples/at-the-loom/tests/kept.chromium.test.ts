@@ -5,7 +5,7 @@ import { root } from "#ci/built.mjs";
 import { describeWith } from "#ci/program.js";
 import type { WorkRecord } from "../src/keep/records.js";
 import { nextTap, onDevice, opened } from "./app.js";
-import { jobRecord, jobText, keep, napkins, workKept, workRecord } from "./kept.js";
+import { jobRecord, jobText, keep, napkins, recordKept, workRecord } from "./kept.js";
 
 const job = jobRecord("a", jobText("2-hall-napkins.yaml"), "Hall napkins");
 const refusals = {
@@ -65,7 +65,7 @@ describeWith("Chromium", (executablePath) => {
       await tap(second, 3);
       expect(await title(first)).toBe("Tie, group 3 of 24");
       await expect
-        .poll(() => workKept(device, address, "a"))
+        .poll(() => recordKept(device, address, "work", "a"))
         .toMatchObject({ progress: { tied: [{ from: 1, to: 3 }] } });
     });
   });
@@ -87,7 +87,7 @@ describeWith("Chromium", (executablePath) => {
       await page.getByText("Written by a newer version.").waitFor();
       await page.keyboard.press("ArrowRight");
       await page.locator(".hands .main").click();
-      expect(await workKept(device, address, "b")).toEqual(newer);
+      expect(await recordKept(device, address, "work", "b")).toEqual(newer);
       const other = await opened(device, address, `stopped/${first.job}`);
       await other.getByText("Look at the loom").first().waitFor();
     });

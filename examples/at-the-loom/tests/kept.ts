@@ -69,23 +69,28 @@ export async function keep(device: BrowserContext, address: string, kept: Kept):
   await page.close();
 }
 
-/** What the device keeps of one job's work; null where there is none. */
-export async function workKept(device: BrowserContext, address: string, job: string): Promise<unknown> {
+/** One record of a store on the device; null where there is none. */
+export async function recordKept(
+  device: BrowserContext,
+  address: string,
+  store: keyof Kept,
+  record: string,
+): Promise<unknown> {
   const page = device.pages().find((one) => one.url().startsWith(address));
   if (page === undefined) throw new Error("no page of the app is open");
   const found = await page.evaluate(
-    (key) =>
+    ([name, key]) =>
       new Promise<unknown>((resolve) => {
         const asked = indexedDB.open("thrum-at-the-loom", 1);
         asked.onsuccess = () => {
-          const got = asked.result.transaction("work").objectStore("work").get(key);
+          const got = asked.result.transaction(name).objectStore(name).get(key);
           got.onsuccess = () => {
             asked.result.close();
             resolve(got.result ?? null);
           };
         };
       }),
-    job,
+    [store, record] as const,
   );
   return found;
 }

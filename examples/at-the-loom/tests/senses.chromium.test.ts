@@ -3,7 +3,7 @@ import { expect, it } from "vitest";
 import { describeWith } from "#ci/program.js";
 import { linkOf } from "../src/draft/link.js";
 import { nextTap, onDevice, opened } from "./app.js";
-import { jobRecord, jobText, keep, napkins, workRecord } from "./kept.js";
+import { jobRecord, jobText, keep, napkins, recordKept, workRecord } from "./kept.js";
 
 const job = jobRecord("a", jobText("2-hall-napkins.yaml"), "Hall napkins");
 const packed = (bytes: Uint8Array): string =>
@@ -72,6 +72,7 @@ describeWith("Chromium", (executablePath) => {
       expect(await letters()).toBe(16);
       await page.getByRole("button", { name: "larger" }).click();
       expect(await letters()).toBe(20);
+      await expect.poll(() => recordKept(device, address, "settings", "settings")).toMatchObject({ larger: true });
       await page.reload();
       await expect.poll(letters).toBe(20);
     });

@@ -62,7 +62,7 @@ function quantityClass() {
         const quick = this.#digits === null ? null : quickRatio(this.#digits, own.scale, unit.scale);
         if (quick !== null) return quick;
       }
-      return decimalIn(this, own, unit).toNumber();
+      return timesFactor(decimalOf(this), factorBetween(own, unit)).toNumber();
     }
 
     /** Nobody makes another by way of one at hand. */
@@ -141,12 +141,7 @@ export function ownUnit(quantity: unknown, where: Place): Unit<string> {
   );
 }
 
-/** The exact amount in another unit, to 40 digits. */
-function decimalIn(quantity: Quantity<string>, own: Unit<string>, unit: Unit<string>): DecimalNumber {
-  return timesFactor(decimalOf(quantity), factorBetween(own, unit));
-}
-
-/** The same, as a quantity keeps it. */
+/** The amount in another unit, in the digits a quantity keeps. */
 export function keptIn(quantity: Quantity<string>, own: Unit<string>, unit: Unit<string>): DecimalNumber {
   return keptTimesFactor(decimalOf(quantity), factorBetween(own, unit));
 }
