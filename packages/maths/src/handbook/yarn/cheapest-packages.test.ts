@@ -41,6 +41,10 @@ describe("packages of several sizes at the least cost", () => {
     const sold = { packageMass: [grams(50), grams(100), grams(250)], price: euros(4, 8, 20) };
     expect(cheapestPackages({ needed: grams(400), ...sold })).toEqual([1, 1, 1]);
   });
+  it("hold the most yarn of mixtures that cost the same and are as many", () => {
+    const sold = { packageMass: [grams(50), grams(60)], price: euros(4, 4) };
+    expect(cheapestPackages({ needed: grams(40), ...sold })).toEqual([0, 1]);
+  });
   it("ask for none more for the last digit of a quotient, and for one more for the nineteenth", () => {
     const sold = { packageMass: [grams("33.33333333333333333333333333333333")], price: euros(4) };
     expect(cheapestPackages({ needed: grams("33.33333333333333333333333333333334"), ...sold })).toEqual([1]);

@@ -79,6 +79,7 @@ describe("a whole yarn", () => {
     ["300 m per 100 g", "1 × 300 m/100 g, finished thread"],
     ["225 m / 50 g", "1 × 225 m/50 g, finished thread"],
     ["2/20s cotton", "2 × 20 Ne, single"],
+    ["2/10000s cotton", "2 × 10000 Ne, single"],
     ["40s/2 cotton", "2 × 40 Ne, single"],
     ["30 tex × 2", "2 × 30 tex, single"],
     ["20s cotton", "1 × 20 Ne, single"],

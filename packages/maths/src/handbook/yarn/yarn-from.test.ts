@@ -49,12 +49,14 @@ describe("the numbers of a label", () => {
     ["20s", american, 20, 1],
     ["20", british, 20, 1],
     ["5.5", american, 5.5, 1],
+    ["99999.999", american, 99999.999, 1],
   ] as const)("%s is read", (label, how, count, plies) => {
     expect(yarnFrom(label, how)).toMatchObject({ count: { value: String(count) }, plies, counted: "single" });
   });
 
   it("alike on both sides are not taken for as many plies: 16/16 may be two threads of 16", () => {
     for (const [label, how, two] of [
+      ["3/3", british, "2/3"],
       ["16/16", british, "2/16"],
       ["16/16s", british, "2/16"],
       ["16/16", american, "16/2"],
@@ -86,6 +88,8 @@ describe("the numbers of a label", () => {
     ["8/2.5", american, "unreadable"],
     ["8/2/3", american, "unreadable"],
     ["eight", american, "unreadable"],
+    ["100000", american, "unreadable"],
+    ["8.0001", american, "unreadable"],
     ["", american, "unreadable"],
     ["Ne 8/2", american, "unreadable"],
   ] as const)("%j are refused", (label, how, code) => {
