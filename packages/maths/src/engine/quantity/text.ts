@@ -3,10 +3,9 @@ import type { Rounding } from "../numbers.js";
 import { refuse } from "../refusal.js";
 import type { RefusalCode } from "../refusal.js";
 import { described, toldAs } from "./described.js";
-import { factorBetween, timesFactor } from "./factor.js";
 import { withMarks } from "./marks.js";
 import { requireSameDimension } from "./genuine.js";
-import { ownUnit } from "./quantity.js";
+import { keptIn, ownUnit } from "./quantity.js";
 import type { Quantity } from "./quantity.js";
 import { fractionText, roundingFrom, stepFrom } from "./step-text.js";
 import type { Unit } from "./unit.js";
@@ -123,7 +122,7 @@ export function quantityText(quantity: Quantity<string>, options?: TextOptions):
   const units = (Array.isArray(asked) ? asked : [asked]) as readonly Unit<string>[];
   for (const unit of units) requireSameDimension(own, unit, ["asText", "unit"]);
   const smallest = units.at(-1) ?? refuseOption("unit", "wrong-kind", "a unit, or some from large to small", asked);
-  const value = kept(timesFactor(new Decimal(quantity.value), factorBetween(own, smallest)));
+  const value = keptIn(quantity, own, smallest);
   if (units.length > 1) return partsText(value, units, smallest, wanted);
   return `${numberText(value, wanted)} ${toldAs(smallest)}`;
 }
